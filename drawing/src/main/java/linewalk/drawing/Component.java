@@ -1,0 +1,44 @@
+package linewalk.drawing;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A drawn part.
+ *
+ * @param id unique in the set; in a reading, unique on the page
+ * @param tag the designation printed beside it: {@code P1}, {@code 0V2}
+ * @param setting such as {@code 210 bar}, or null
+ * @param positions empty where what it joins is not known
+ * @param confidence that designation, outline and place belong together, 0 to 1
+ */
+public record Component(
+        String id,
+        String tag,
+        PageKey page,
+        Point place,
+        Box box,
+        Kind kind,
+        String setting,
+        Origin origin,
+        double confidence,
+        List<Port> ports,
+        List<Position> positions) {
+
+    public Component {
+        ports = List.copyOf(ports);
+        positions = List.copyOf(positions);
+    }
+
+    public Optional<Port> findPort(String portId) {
+        return ports.stream().filter(p -> p.id().equals(portId)).findFirst();
+    }
+
+    public Optional<Port> findPortNamed(String name) {
+        return ports.stream().filter(p -> name.equalsIgnoreCase(p.name())).findFirst();
+    }
+
+    public Optional<Position> rest() {
+        return positions.stream().filter(Position::isRest).findFirst();
+    }
+}

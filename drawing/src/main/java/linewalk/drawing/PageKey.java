@@ -1,0 +1,16 @@
+package linewalk.drawing;
+
+/** One page of one source file; pages count from 1. */
+public record PageKey(String source, int page) implements Comparable<PageKey> {
+
+    @Override
+    public int compareTo(PageKey other) {
+        int bySource = source.compareTo(other.source);
+        return bySource != 0 ? bySource : Integer.compare(page, other.page);
+    }
+
+    @Override
+    public String toString() {
+        return source + " page " + page;
+    }
+}
