@@ -1,0 +1,151 @@
+package linewalk.importer;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import linewalk.drawing.End;
+import linewalk.drawing.Line;
+import linewalk.drawing.LineKind;
+import linewalk.drawing.PageKey;
+import linewalk.drawing.Point;
+import linewalk.drawing.ReferenceReading;
+import linewalk.importer.line.Net;
+import linewalk.importer.line.Node;
+import linewalk.importer.line.Run;
+import linewalk.importer.reference.LineLabels;
+import linewalk.importer.reference.References;
+
+/** Nets, ports and references to the lines of a reading. */
+final class Assembly {
+
+    /** Dashes of one sheet that differ by more than this are two kinds of line. */
+    private static final double TWO_KINDS = 1.5;
+
+    private final PageKey page;
+    private final Ids ids;
+    private final Parts parts;
+    private final References references;
+    private final LineLabels numbers;
+    private final double tolPt;
+
+    Assembly(PageKey page, Ids ids, Parts parts, References references, LineLabels numbers, double tolPt) {
+        this.page = page;
+        this.ids = ids;
+        this.parts = parts;
+        this.references = references;
+        this.numbers = numbers;
+        this.tolPt = tolPt;
+    }
+
+    /** Candidates with the line number that stands nearest on their line. */
+    List<ReferenceReading> references(List<Net> nets) {
+        Map<ReferenceReading, String> labels = new IdentityHashMap<>();
+        for (Net n : nets) {
+            for (Node node : n.nodes()) {
+                ReferenceReading r = references.at().get(node);
+                if (r != null && r.label() == null) {
+                    numbers.numberAt(n, node.place()).ifPresent(l -> labels.put(r, l));
+                }
+            }
+        }
+        return references.all().stream()
+                .map(r -> labels.containsKey(r) ? labelled(r, labels.get(r)) : r)
+                .toList();
+    }
+
+    private static ReferenceReading labelled(ReferenceReading r, String label) {
+        return new ReferenceReading(
+                r.id(),
+                r.place(),
+                r.box(),
+                r.text(),
+                r.form(),
+                r.readings(),
+                label,
+                r.flow(),
+                r.evidence(),
+                r.origin(),
+                r.confidence());
+    }
+
+    /** Lines that reach a port or a reference; other line work joins nothing. */
+    List<Line> lines(List<Net> nets) {
+        double limit = dashLimit(nets);
+        List<Line> lines = new ArrayList<>();
+        for (Net n : nets) {
+            List<End> ends = ends(n);
+            if (ends.stream().anyMatch(e -> !(e instanceof End.Open))) {
+                Point start = n.nodes().stream()
+                        .map(Node::place)
+                        .min(Comparator.comparingDouble(Point::xPt).thenComparingDouble(Point::yPt))
+                        .orElseThrow();
+                lines.add(new Line(
+                        ids.of("l", start),
+                        page,
+                        kind(n, limit),
+                        numbers.number(n).orElse(null),
+                        numbers.size(n).orElse(null),
+                        n.confidence(),
+                        ends,
+                        n.runs().stream().map(Run::points).toList()));
+            }
+        }
+        return lines;
+    }
+
+    private List<End> ends(Net n) {
+        List<End> ends = new ArrayList<>();
+        Set<String> seen = new LinkedHashSet<>();
+        for (Node node : n.nodes()) {
+            ReferenceReading r = references.at().get(node);
+            if (r != null) {
+                ends.add(new End.AtReference(r.id(), node.place()));
+            } else if (node.body() != null) {
+                parts.port(node)
+                        .filter(p -> seen.add(p.id()))
+                        .ifPresent(p -> ends.add(new End.AtPort(parts.owner(node), p.id(), node.place())));
+            } else if (node.free() && node.run().lengthPt() > 4 * tolPt) {
+                ends.add(new End.Open(node.place()));
+            }
+        }
+        return ends;
+    }
+
+    private static LineKind kind(Net n, double limitPt) {
+        double solid = n.runs().stream()
+                .filter(r -> r.dash().solid())
+                .mapToDouble(Run::lengthPt)
+                .sum();
+        double dashed = n.runs().stream()
+                .filter(r -> !r.dash().solid())
+                .mapToDouble(Run::lengthPt)
+                .sum();
+        if (solid >= dashed) {
+            return LineKind.WORKING;
+        }
+        double on = n.runs().stream()
+                .filter(r -> !r.dash().solid())
+                .max(Comparator.comparingDouble(Run::lengthPt))
+                .map(r -> r.dash().onPt())
+                .orElse(0.0);
+        return on > limitPt ? LineKind.PILOT : LineKind.DRAIN;
+    }
+
+    /** Long dashes are pilot lines and short ones drain lines (ISO 1219-1); with one length only, all are drain lines. */
+    private static double dashLimit(List<Net> nets) {
+        double[] on = nets.stream()
+                .flatMap(n -> n.runs().stream())
+                .filter(r -> !r.dash().solid())
+                .mapToDouble(r -> r.dash().onPt())
+                .sorted()
+                .toArray();
+        if (on.length == 0 || on[on.length - 1] < TWO_KINDS * on[0]) {
+            return Double.MAX_VALUE;
+        }
+        return Math.sqrt(on[0] * on[on.length - 1]);
+    }
+}

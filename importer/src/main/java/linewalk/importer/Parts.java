@@ -1,0 +1,135 @@
+package linewalk.importer;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import linewalk.drawing.Component;
+import linewalk.drawing.Kind;
+import linewalk.drawing.Origin;
+import linewalk.drawing.PageKey;
+import linewalk.drawing.Point;
+import linewalk.drawing.Port;
+import linewalk.importer.lettering.Label;
+import linewalk.importer.line.Net;
+import linewalk.importer.line.Node;
+import linewalk.importer.symbol.Body;
+import linewalk.importer.symbol.Designations;
+import linewalk.importer.symbol.Designations.Named;
+
+/** Named figures to components with ports where lines meet them. */
+final class Parts {
+
+    private static final Pattern PORT_NAME = Pattern.compile("[ABPTXYLMRS]\\d?");
+    private static final Pattern SETTING = Pattern.compile(
+            "(?i).*\\d\\s*(?:bar|psi|mpa|kpa|l/min|lpm|gpm|cm3|cc|kw|hp|l|gal|um|\u00b5m|micron)\\b.*|\\d+(?:/\\d+)? ?x ?\\d+.*");
+
+    /** How near to the port its letter stands, in text sizes. */
+    private static final double LETTER = 1.7;
+
+    private final PageKey page;
+    private final List<Label> labels;
+    private final double tolPt;
+    private final Ids ids;
+    private final Map<Body, Named> named;
+    private final Map<Body, List<Node>> contacts = new IdentityHashMap<>();
+    private final Map<Node, Port> ports = new IdentityHashMap<>();
+    private final Map<Node, String> owners = new IdentityHashMap<>();
+
+    Parts(
+            PageKey page,
+            List<Label> labels,
+            double tolPt,
+            Ids ids,
+            Map<Body, Named> named,
+            Map<Body, Body> partOf,
+            List<Net> nets) {
+        this.page = page;
+        this.labels = labels;
+        this.tolPt = tolPt;
+        this.ids = ids;
+        this.named = named;
+        for (Net n : nets) {
+            for (Node c : n.contacts()) {
+                Body body = partOf.getOrDefault(c.body(), c.body());
+                contacts.computeIfAbsent(body, b -> new ArrayList<>()).add(c);
+            }
+        }
+    }
+
+    List<Component> components(List<Body> bodies) {
+        List<Component> out = new ArrayList<>();
+        for (Body b : bodies) {
+            if (named.containsKey(b) || b.reservoir() && contacts.containsKey(b)) {
+                out.add(component(b));
+            }
+        }
+        return out;
+    }
+
+    Optional<Port> port(Node contact) {
+        return Optional.ofNullable(ports.get(contact));
+    }
+
+    String owner(Node contact) {
+        return owners.get(contact);
+    }
+
+    private Component component(Body b) {
+        Optional<Named> name = Optional.ofNullable(named.get(b));
+        String tag = b.reservoir()
+                ? tankTag(name)
+                : name.orElseThrow().label().words().get(0).text();
+        Point center = b.core().center();
+        String id = ids.of("c", center);
+        List<Port> found = ports(b, id);
+        double confidence = name.map(Named::confidence).orElse(0.9);
+        String setting = name.flatMap(n -> setting(n.label())).orElse(null);
+        Kind kind = b.reservoir() ? Kind.TANK : Kind.UNKNOWN;
+        return new Component(id, tag, page, center, b.box(), kind, setting, Origin.TEXT, confidence, found, List.of());
+    }
+
+    private static String tankTag(Optional<Named> name) {
+        return name.map(n -> n.label().text()).filter(Designations::looksLike).orElse("TANK");
+    }
+
+    private List<Port> ports(Body b, String id) {
+        List<Port> found = new ArrayList<>();
+        for (Node c : contacts.getOrDefault(b, List.of())) {
+            Port port = found.stream()
+                    .filter(p -> p.place().distancePt(c.place()) < 3 * tolPt)
+                    .findFirst()
+                    .orElse(null);
+            if (port == null) {
+                String portId = id + ":" + Math.round(c.place().xPt()) + "-"
+                        + Math.round(c.place().yPt());
+                port = new Port(portId, letter(b, c.place()).orElse(null), c.place());
+                found.add(port);
+            }
+            ports.put(c, port);
+            owners.put(c, id);
+        }
+        return found;
+    }
+
+    /** The letter printed beside the port. */
+    private Optional<String> letter(Body b, Point at) {
+        return labels.stream()
+                .filter(l -> PORT_NAME.matcher(l.text()).matches())
+                .filter(l -> l.box().distancePt(at) < LETTER * l.sizePt())
+                .min(Comparator.comparingDouble(l -> l.box().distancePt(at)))
+                .map(Label::text);
+    }
+
+    /** A value with a unit right below the designation or to its right. */
+    private Optional<String> setting(Label tag) {
+        return labels.stream()
+                .filter(l -> l != tag && SETTING.matcher(l.text()).matches())
+                .filter(l -> l.box().distancePt(tag.box()) < 1.6 * tag.sizePt())
+                .min(Comparator.comparingDouble(l -> l.box().distancePt(tag.box())))
+                .map(Label::text);
+    }
+}

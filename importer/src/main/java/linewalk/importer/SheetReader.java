@@ -1,0 +1,150 @@
+package linewalk.importer;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import linewalk.drawing.Enclosure;
+import linewalk.drawing.Finding;
+import linewalk.drawing.PageKey;
+import linewalk.drawing.Rule;
+import linewalk.drawing.SetSettings;
+import linewalk.drawing.SheetReading;
+import linewalk.importer.frame.Frame;
+import linewalk.importer.frame.FrameFinder;
+import linewalk.importer.frame.TitleBlock;
+import linewalk.importer.frame.TitleBlockFinder;
+import linewalk.importer.lettering.Label;
+import linewalk.importer.lettering.LabelBuilder;
+import linewalk.importer.lettering.ReferenceGrammar;
+import linewalk.importer.line.Net;
+import linewalk.importer.line.NetworkBuilder;
+import linewalk.importer.line.NotLines;
+import linewalk.importer.page.MarkCollector;
+import linewalk.importer.page.Marks;
+import linewalk.importer.page.PageGeometry;
+import linewalk.importer.page.Segment;
+import linewalk.importer.page.Stroke;
+import linewalk.importer.reference.LineLabels;
+import linewalk.importer.reference.ReferenceFinder;
+import linewalk.importer.reference.References;
+import linewalk.importer.symbol.Body;
+import linewalk.importer.symbol.Designations;
+import linewalk.importer.symbol.Designations.Named;
+import linewalk.importer.symbol.FlagTest;
+import linewalk.importer.symbol.Outline;
+import linewalk.importer.symbol.SymbolFinder;
+import linewalk.importer.symbol.Symbols;
+import org.apache.pdfbox.pdmodel.PDPage;
+
+/** One page to a reading: marks, frame, lettering, symbols, lines, references, in this order. */
+final class SheetReader {
+
+    private final ReferenceGrammar grammar;
+
+    SheetReader(SetSettings settings) {
+        grammar = new ReferenceGrammar(settings.patterns());
+    }
+
+    SheetReading read(PDPage page, PageKey key) throws IOException {
+        PageGeometry geometry = PageGeometry.of(page);
+        return read(MarkCollector.collect(page, geometry), geometry, key);
+    }
+
+    private SheetReading read(Marks marks, PageGeometry geometry, PageKey key) {
+        List<Label> labels = LabelBuilder.labels(marks.glyphs());
+        Frame frame = FrameFinder.find(labels, straight(marks.strokes()), marks.widthPt(), marks.heightPt());
+        TitleBlock title = TitleBlockFinder.find(labels, marks.widthPt(), marks.heightPt());
+        Symbols symbols = SymbolFinder.find(marks, labels, frame, new FlagTest(grammar));
+        List<Net> nets = NetworkBuilder.build(symbols, marks.fills(), labels);
+        References references =
+                ReferenceFinder.find(labels, frame, symbols, nets, grammar, marks.fills(), symbols.lineWork());
+        List<Net> lines = new NotLines(symbols.tolerancePt(), referenceFlags(references)).without(nets);
+
+        Set<Label> taken = new HashSet<>(references.used());
+        taken.addAll(frame.labels());
+        LineLabels numbers = new LineLabels(lines, labels, taken, symbols);
+        taken.addAll(numbers.used());
+        Map<Body, Named> named = Designations.assign(symbols.bodies(), labels, taken, symbols);
+        Map<Body, Body> partOf = new IdentityHashMap<>();
+        lines = Couplings.merge(lines, named, partOf);
+
+        Ids ids = new Ids();
+        Parts parts = new Parts(key, labels, symbols.tolerancePt(), ids, named, partOf, lines);
+        Assembly assembly = new Assembly(key, ids, parts, references, numbers, symbols.tolerancePt());
+        List<Finding> doubts = new ArrayList<>(doubts(key, lines));
+        List<linewalk.drawing.Component> components = parts.components(symbols.bodies());
+        return new SheetReading(
+                key,
+                geometry.widthPt(),
+                geometry.heightPt(),
+                geometry.toPage(),
+                title.names(),
+                title.sheetCount(),
+                title.drawingNumber(),
+                title.title(),
+                title.revision(),
+                frame.grid(),
+                assembly.references(lines),
+                components,
+                enclosures(key, symbols, labels),
+                assembly.lines(lines),
+                doubts);
+    }
+
+    private static List<Segment> straight(List<Stroke> strokes) {
+        List<Segment> out = new ArrayList<>();
+        for (Stroke s : strokes) {
+            for (int i = 1; i < s.points().size() && !s.curved(); i++) {
+                out.add(new Segment(s.points().get(i - 1), s.points().get(i)));
+            }
+            if (s.closed() && !s.curved()) {
+                out.add(new Segment(s.points().get(s.points().size() - 1), s.first()));
+            }
+        }
+        return out;
+    }
+
+    private static Set<Outline> referenceFlags(References references) {
+        Set<Outline> flags = Collections.newSetFromMap(new IdentityHashMap<>());
+        references.at().keySet().forEach(n -> {
+            if (n.flag() != null) {
+                flags.add(n.flag());
+            }
+        });
+        return flags;
+    }
+
+    private static List<Finding> doubts(PageKey key, List<Net> lines) {
+        return lines.stream()
+                .flatMap(n -> n.doubts().stream())
+                .map(p -> new Finding(
+                        Rule.DOUBTFUL_JOIN,
+                        key,
+                        p,
+                        List.of(),
+                        List.of(),
+                        "four line ends meet here without a dot: they may cross or join",
+                        "say which with a join tag"))
+                .toList();
+    }
+
+    private static List<Enclosure> enclosures(PageKey key, Symbols symbols, List<Label> labels) {
+        return symbols.enclosures().stream()
+                .map(b -> new Enclosure(
+                        labels.stream()
+                                .filter(l -> b.contains(l.center()))
+                                .filter(l -> l.box().y0Pt() - b.y0Pt() < 3 * l.sizePt()
+                                        && l.box().x0Pt() - b.x0Pt() < 3 * l.sizePt())
+                                .map(Label::text)
+                                .findFirst()
+                                .orElse(null),
+                        key,
+                        b))
+                .toList();
+    }
+}

@@ -1,0 +1,200 @@
+package linewalk.importer.frame;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
+import linewalk.drawing.Box;
+import linewalk.drawing.ZoneGrid;
+import linewalk.importer.lettering.Label;
+import linewalk.importer.page.Segment;
+
+/**
+ * Labels and straight strokes to the zone grid. The labels may run either way on either axis, stand on one side only or
+ * be partly hidden by the title block: what the opposite side shows fills in. Fields end at the ticks between the labels,
+ * without ticks half-way.
+ */
+public final class FrameFinder {
+
+    private static final Pattern ZONE_LABEL = Pattern.compile("[A-Z]{1,2}|\\d{1,2}");
+
+    /** A series of zone labels spans most of the sheet and hardly any text stands outside of it. */
+    private static final double SPAN = 0.45;
+
+    private static final double OUTSIDE = 0.04;
+
+    private FrameFinder() {}
+
+    public static Frame find(List<Label> labels, List<Segment> segments, double widthPt, double heightPt) {
+        Box page = new Box(0, 0, widthPt, heightPt);
+        Box content = labels.isEmpty()
+                ? page
+                : labels.stream().map(Label::box).reduce(Box::union).orElse(page);
+        List<Label> candidates = labels.stream()
+                .filter(l ->
+                        l.words().size() == 1 && ZONE_LABEL.matcher(l.text()).matches())
+                .toList();
+        Axis columns = axis(candidates, labels, true, content);
+        Axis rows = axis(candidates, labels, false, content);
+        if (columns == null || rows == null || columns.letters() == rows.letters()) {
+            return new Frame(null, page, Set.of());
+        }
+        ZoneGrid grid = new ZoneGrid(columns.bands(segments), rows.bands(segments), true);
+        Set<Label> used = new HashSet<>(columns.labels());
+        used.addAll(rows.labels());
+        return new Frame(grid, inner(columns, rows, page), used);
+    }
+
+    /** One direction of the grid: a series on one edge or the matching ones on both. */
+    private record Axis(List<Series> edges) {
+
+        boolean letters() {
+            return edges.get(0).letters();
+        }
+
+        List<Label> labels() {
+            return edges.stream().flatMap(s -> s.labels().stream()).toList();
+        }
+
+        List<ZoneGrid.Band> bands(List<Segment> segments) {
+            boolean horizontal = edges.get(0).horizontal();
+            TreeMap<Double, String> at = new TreeMap<>();
+            double gap = edges.get(0).spanPt() / (edges.get(0).labels().size() - 1);
+            for (Series s : edges) {
+                for (Label l : s.labels()) {
+                    double along = Series.along(l, horizontal);
+                    if (at.subMap(along - gap / 2, along + gap / 2).isEmpty()) {
+                        at.put(along, l.text());
+                    }
+                }
+            }
+            List<Double> places = new ArrayList<>(at.keySet());
+            List<String> names = new ArrayList<>(at.values());
+            List<Double> limits = limits(places, segments);
+            List<ZoneGrid.Band> bands = new ArrayList<>();
+            for (int i = 0; i < names.size(); i++) {
+                bands.add(new ZoneGrid.Band(names.get(i), limits.get(i), limits.get(i + 1)));
+            }
+            return bands;
+        }
+
+        private List<Double> limits(List<Double> places, List<Segment> segments) {
+            List<Double> limits = new ArrayList<>();
+            for (int i = 1; i < places.size(); i++) {
+                limits.add(tick(places.get(i - 1), places.get(i), segments));
+            }
+            double first = 2 * places.get(0) - limits.get(0);
+            double last = 2 * places.get(places.size() - 1) - limits.get(limits.size() - 1);
+            limits.add(0, first);
+            limits.add(last);
+            return limits;
+        }
+
+        /** The tick between two labels that lies nearest to half-way. */
+        private double tick(double from, double to, List<Segment> segments) {
+            double middle = (from + to) / 2;
+            return segments.stream()
+                    .filter(s -> edges.stream().anyMatch(e -> crossesStrip(s, e)))
+                    .mapToDouble(s -> edges.get(0).horizontal() ? s.a().xPt() : s.a().yPt())
+                    .filter(x -> Math.abs(x - middle) < 0.3 * (to - from))
+                    .boxed()
+                    .min(Comparator.comparingDouble(x -> Math.abs(x - middle)))
+                    .orElse(middle);
+        }
+
+        private static boolean crossesStrip(Segment s, Series e) {
+            boolean across = e.horizontal() ? s.vertical() : s.horizontal();
+            if (!across) {
+                return false;
+            }
+            double size = e.labels().get(0).sizePt();
+            double a = e.horizontal() ? s.a().yPt() : s.a().xPt();
+            double b = e.horizontal() ? s.b().yPt() : s.b().xPt();
+            double low = Math.min(a, b);
+            double high = Math.max(a, b);
+            // a tick lies in the strip of the labels or touches it from the frame; line work is longer
+            return low < e.acrossPt() + 1.5 * size && high > e.acrossPt() - 1.5 * size && high - low < 8 * size;
+        }
+    }
+
+    private static Axis axis(List<Label> candidates, List<Label> all, boolean horizontal, Box content) {
+        double full = horizontal ? content.widthPt() : content.heightPt();
+        List<Series> long_ = Series.find(candidates, horizontal).stream()
+                .filter(s -> s.spanPt() > SPAN * full)
+                .filter(s -> outer(s, all))
+                .sorted(Comparator.comparingInt((Series s) -> -s.labels().size()))
+                .toList();
+        if (long_.isEmpty()) {
+            return null;
+        }
+        Series best = long_.get(0);
+        List<Series> edges = new ArrayList<>(List.of(best));
+        opposite(best, long_, full).ifPresent(edges::add);
+        return new Axis(edges);
+    }
+
+    private static Optional<Series> opposite(Series best, List<Series> others, double fullPt) {
+        return others.stream()
+                .filter(s -> s != best && s.letters() == best.letters())
+                .filter(s -> Math.abs(s.acrossPt() - best.acrossPt()) > 0.3 * fullPt
+                        || s.labels().size() > 4)
+                .filter(s -> agree(best, s))
+                .findFirst();
+    }
+
+    /** Labels of one name stand opposite each other. */
+    private static boolean agree(Series a, Series b) {
+        double gap = a.spanPt() / (a.labels().size() - 1);
+        int same = 0;
+        for (Label x : a.labels()) {
+            for (Label y : b.labels()) {
+                if (x.text().equals(y.text())) {
+                    if (Math.abs(Series.along(x, a.horizontal()) - Series.along(y, a.horizontal())) > 0.4 * gap) {
+                        return false;
+                    }
+                    same++;
+                }
+            }
+        }
+        return same >= 2;
+    }
+
+    private static boolean outer(Series s, List<Label> all) {
+        double size = s.labels().get(0).sizePt();
+        long before = all.stream()
+                .filter(l -> Series.across(l, s.horizontal()) < s.acrossPt() - size)
+                .count();
+        long after = all.stream()
+                .filter(l -> Series.across(l, s.horizontal()) > s.acrossPt() + size)
+                .count();
+        return Math.min(before, after) <= Math.max(4, OUTSIDE * all.size());
+    }
+
+    private static Box inner(Axis columns, Axis rows, Box page) {
+        double x0 = page.x0Pt();
+        double x1 = page.x1Pt();
+        double y0 = page.y0Pt();
+        double y1 = page.y1Pt();
+        for (Series s : columns.edges()) {
+            double half = s.labels().get(0).sizePt() * 0.6;
+            if (s.acrossPt() < page.center().yPt()) {
+                y0 = Math.max(y0, s.acrossPt() + half);
+            } else {
+                y1 = Math.min(y1, s.acrossPt() - half);
+            }
+        }
+        for (Series s : rows.edges()) {
+            double half = s.labels().get(0).sizePt() * 0.6;
+            if (s.acrossPt() < page.center().xPt()) {
+                x0 = Math.max(x0, s.acrossPt() + half);
+            } else {
+                x1 = Math.min(x1, s.acrossPt() - half);
+            }
+        }
+        return new Box(x0, y0, x1, y1);
+    }
+}

@@ -1,0 +1,172 @@
+package linewalk.importer.frame;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import linewalk.drawing.Box;
+import linewalk.drawing.SheetReading.Name;
+import linewalk.importer.lettering.Label;
+
+/**
+ * Reads the title block: values stand in the caption's own text ("Sheet 3 of 8"), below it, or to its right. Title blocks
+ * lie at the lower right, else along the bottom or the right edge.
+ */
+public final class TitleBlockFinder {
+
+    private static final String SHEET_WORD = "(?:SHEET|SHT|SH|PAGE|PG|BLATT|FOLIO)";
+    private static final String NAME = "([A-Z]{0,4}-?\\d{1,4}[A-Z]?(?:-\\d{1,3})?)";
+    private static final Pattern NUMBERED = Pattern.compile("(?:^|.*[\\s:;,-])" + SHEET_WORD
+            + "\\.?\\s*(?:NO\\.?|NUMBER)?\\s*[:#]?\\s*" + NAME + "(?:\\s*(?:OF|/|VON|DE)\\s*(\\d{1,4}))?");
+    private static final Pattern SHEET_CAPTION =
+            Pattern.compile(SHEET_WORD + "\\s*(?:NO\\.?|NUMBER|NR\\.?)?\\s*(?:/\\s*SHEETS)?\\s*[.:]?");
+    private static final Pattern SHEET_VALUE = Pattern.compile(NAME + "(?:\\s*(?:OF|/|VON|DE)\\s*(\\d{1,4}))?");
+    private static final Pattern DRAWING_CAPTION =
+            Pattern.compile("(?:DRAWING|DWG|DRG|DOCUMENT|DOC|IDENTIFICATION)[ .-]*(?:NO|NUMBER|NR|NUM|ID)\\.?\\s*:?");
+    private static final Pattern DRAWING_INLINE =
+            Pattern.compile("(?:DRAWING|DWG|DRG|DOCUMENT|DOC)[ .-]*(?:NO|NUMBER|NR|NUM)\\.?\\s*:?\\s*(\\S*\\d\\S*)");
+    private static final Pattern DRAWING_VALUE = Pattern.compile("[A-Z0-9][A-Z0-9./_ -]*\\d[A-Z0-9./_-]*");
+    private static final Pattern REVISION_CAPTION = Pattern.compile("REV(?:ISION)?\\.?(?:\\s*INDEX)?\\s*:?");
+    private static final Pattern REVISION_INLINE = Pattern.compile("REV(?:ISION)?\\.?\\s*:?\\s*([A-Z]|\\d{1,2})");
+    private static final Pattern REVISION_VALUE = Pattern.compile("[A-Z]{1,2}|\\d{1,2}|[A-Z]\\d");
+    private static final Pattern TITLE_CAPTION = Pattern.compile("(?:DRAWING\\s*)?TITLE\\s*:?");
+
+    private final List<Label> labels;
+    private final Box page;
+
+    private TitleBlockFinder(List<Label> labels, Box page) {
+        this.labels = labels;
+        this.page = page;
+    }
+
+    public static TitleBlock find(List<Label> labels, double widthPt, double heightPt) {
+        return new TitleBlockFinder(labels, new Box(0, 0, widthPt, heightPt)).read();
+    }
+
+    private record Found(Name name, Integer count, double weight) {}
+
+    private TitleBlock read() {
+        List<Found> sheets = new ArrayList<>();
+        for (Label l : labels) {
+            numbered(l).ifPresent(sheets::add);
+            captioned(l).ifPresent(sheets::add);
+        }
+        sheets.sort(Comparator.comparingDouble((Found f) -> -f.weight()));
+        List<Name> names = new ArrayList<>();
+        for (Found f : sheets) {
+            if (names.stream().noneMatch(n -> n.name().equals(f.name().name()))) {
+                names.add(f.name());
+            }
+        }
+        String drawing = value(DRAWING_INLINE, DRAWING_CAPTION, DRAWING_VALUE).orElse(null);
+        if (drawing != null) {
+            names.add(new Name(drawing, 0.5, "drawing number"));
+        }
+        Integer count = sheets.isEmpty() ? null : sheets.get(0).count();
+        String revision =
+                value(REVISION_INLINE, REVISION_CAPTION, REVISION_VALUE).orElse(null);
+        return new TitleBlock(names, count, drawing, title().orElse(null), revision);
+    }
+
+    private Optional<Found> numbered(Label l) {
+        Matcher m = NUMBERED.matcher(upper(l));
+        if (!m.matches()) {
+            return Optional.empty();
+        }
+        boolean counted = m.group(2) != null;
+        double weight = (counted ? 0.95 : 0.55) * place(l);
+        return weight < 0.3 ? Optional.empty() : Optional.of(found(m, weight, "'" + l.text() + "'"));
+    }
+
+    private Optional<Found> captioned(Label caption) {
+        if (!SHEET_CAPTION.matcher(upper(caption)).matches()) {
+            return Optional.empty();
+        }
+        return valueOf(caption, SHEET_VALUE).flatMap(v -> {
+            Matcher m = SHEET_VALUE.matcher(upper(v));
+            double weight = (m.matches() && m.group(2) != null ? 0.93 : 0.85) * place(caption);
+            return weight < 0.3
+                    ? Optional.empty()
+                    : Optional.of(found(m, weight, "'" + v.text() + "' at the caption '" + caption.text() + "'"));
+        });
+    }
+
+    private static Found found(Matcher m, double weight, String evidence) {
+        Integer count = m.group(2) == null ? null : Integer.valueOf(m.group(2));
+        return new Found(new Name(m.group(1), weight, evidence), count, weight);
+    }
+
+    /** 1 at the lower right corner, less along the bottom and right edges, little elsewhere. */
+    private double place(Label l) {
+        double right = l.center().xPt() / page.x1Pt();
+        double down = l.center().yPt() / page.y1Pt();
+        double corner = Math.min(1, Math.max(0, Math.min(right, down) - 0.3) / 0.4);
+        double edge = Math.max(right, down) > 0.85 ? 0.8 : 0.3;
+        return Math.max(corner, edge);
+    }
+
+    private Optional<String> value(Pattern inline, Pattern caption, Pattern value) {
+        List<Label> inPlace = labels.stream()
+                .filter(l -> place(l) > 0.5)
+                .sorted(Comparator.comparingDouble(l -> -place(l)))
+                .toList();
+        for (Label l : inPlace) {
+            Matcher m = inline.matcher(upper(l));
+            if (m.matches()) {
+                return Optional.of(m.group(1));
+            }
+            if (caption.matcher(upper(l)).matches()) {
+                Optional<Label> v = valueOf(l, value);
+                if (v.isPresent()) {
+                    return v.map(Label::text);
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Optional<String> title() {
+        return labels.stream()
+                .filter(l -> place(l) > 0.5 && TITLE_CAPTION.matcher(upper(l)).matches())
+                .findFirst()
+                .map(caption -> {
+                    List<Label> lines = labels.stream()
+                            .filter(l -> l != caption && below(caption, l, 4.5 * l.sizePt()))
+                            .filter(l -> l.sizePt() > caption.sizePt())
+                            .sorted(Comparator.comparingDouble(l -> l.box().y0Pt()))
+                            .toList();
+                    return String.join(", ", lines.stream().map(Label::text).toList());
+                })
+                .filter(t -> !t.isEmpty());
+    }
+
+    /** The nearest fitting label below the caption or to its right. */
+    private Optional<Label> valueOf(Label caption, Pattern value) {
+        return labels.stream()
+                .filter(l -> l != caption && value.matcher(upper(l)).matches())
+                .filter(l -> below(caption, l, 2.5 * l.sizePt()) || rightOf(caption, l))
+                .min(Comparator.comparingDouble(l -> caption.box().distancePt(l.box())));
+    }
+
+    private static boolean below(Label caption, Label l, double reachPt) {
+        double gap = l.box().y0Pt() - caption.box().y1Pt();
+        return gap > -1
+                && gap < reachPt
+                && l.box().x0Pt() < caption.box().x1Pt() + 2 * l.sizePt()
+                && l.box().x1Pt() > caption.box().x0Pt() - l.sizePt();
+    }
+
+    private static boolean rightOf(Label caption, Label l) {
+        double gap = l.box().x0Pt() - caption.box().x1Pt();
+        return gap > -1
+                && gap < 4 * l.sizePt()
+                && Math.abs(l.box().y1Pt() - caption.box().y1Pt()) < 0.8 * l.sizePt();
+    }
+
+    private static String upper(Label l) {
+        return l.text().toUpperCase(Locale.ROOT);
+    }
+}

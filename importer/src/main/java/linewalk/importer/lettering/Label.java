@@ -1,0 +1,33 @@
+package linewalk.importer.lettering;
+
+import java.util.List;
+import linewalk.drawing.Box;
+import linewalk.drawing.Point;
+
+/**
+ * A run of text on one baseline.
+ *
+ * @param text its words, separated by single blanks
+ * @param box upright box around the letters
+ * @param sizePt font size
+ * @param angleDeg of the baseline, clockwise; 270 reads upwards
+ * @param words its words with their own boxes
+ */
+public record Label(String text, Box box, double sizePt, double angleDeg, List<Word> words) {
+
+    /** Letters without a blank between them. */
+    public record Word(String text, Box box) {}
+
+    public Label {
+        words = List.copyOf(words);
+    }
+
+    public Point center() {
+        return box.center();
+    }
+
+    /** The label is turned so that it reads upwards or downwards. */
+    public boolean upright() {
+        return Math.abs(angleDeg - 90) < 20 || Math.abs(angleDeg - 270) < 20;
+    }
+}

@@ -1,0 +1,201 @@
+package linewalk.importer.lettering;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import linewalk.drawing.ReferenceReading.Says;
+import linewalk.drawing.Target;
+import linewalk.drawing.Zone;
+
+/**
+ * The forms in which references are printed. IEC 61082-1 shows both orders of a location, row letter first ({@code
+ * /2.B3}) and column first ({@code L1/1.18A}); drawings of the wild add words, brackets, other separators, several
+ * targets and names glued in front. What a text may mean in two ways is given with both readings.
+ */
+public final class ReferenceGrammar {
+
+    /**
+     * What a text says.
+     *
+     * @param form the text with its letters and numbers taken out
+     * @param label a name that is part of the text, or null
+     * @param words it holds words such as SHEET or ZONE
+     * @param zoned a zone is named
+     */
+    public record Parsed(String form, List<Says> readings, String label, boolean words, boolean zoned) {
+        public Parsed {
+            readings = List.copyOf(readings);
+        }
+    }
+
+    private static final String LETTERS_FIRST = "[A-Z]{1,2}[- ]?\\d{1,2}";
+    private static final String DIGITS_FIRST = "\\d{1,2}[- ]?[A-Z]";
+    private static final String ZONE = "(?:" + LETTERS_FIRST + "|" + DIGITS_FIRST + ")";
+    private static final String SHEET = "(?:\\d{1,3}[A-Z]?|[A-Z]{1,3}-?\\d{1,4}|[A-Z0-9]{1,6}(?:-[A-Z0-9]{1,6}){1,3})";
+    private static final String SHEET_WORD = "(?:SHEET|SHT|SH|PAGE|PG|DWG|DRG|BLATT)\\.?";
+    private static final String ZONE_WORD = "(?:ZONE|ZN|Z|AT)\\.?";
+    private static final Pattern LEAD =
+            Pattern.compile("^(?:(?:SEE|TO|FROM|FR|FRM|CONT(?:INUE|INUED|D|'D)?\\.?|GOES|COMES|ON|AT)\\b[ :.]*)+");
+    private static final Pattern ARROWS =
+            Pattern.compile("[\\u2190-\\u21FF\\u25B2-\\u25C5\\u27F5-\\u27F8]|<-+|-+>|<<|>>");
+    private static final Pattern PLANT = Pattern.compile("^([=+][A-Z0-9=+.-]+)/(.*)$");
+
+    private static final Pattern SHEET_ZONE =
+            Pattern.compile("(" + SHEET + ")(?: ?[./:] ?| - | ?, ?|-| )\\(?\\[?(" + ZONE + ")\\)?\\]?");
+    private static final Pattern ZONE_SHEET = Pattern.compile("(" + ZONE + ") ?[/:] ?(" + SHEET + ")");
+    private static final Pattern NAMED = Pattern.compile("(\\S.*?\\S|\\S)/(" + SHEET + ")[.:](" + ZONE + ")");
+    private static final Pattern WORDED = Pattern.compile(
+            SHEET_WORD + " ?(" + SHEET + ")[,;:. -]*(?:" + ZONE_WORD + " ?)?[(\\[]?(" + ZONE + ")[)\\]]?");
+    private static final Pattern ZONE_WORDED = Pattern.compile(
+            "(?:" + ZONE_WORD + " ?)?(" + ZONE + ")[,;:. /-]*(?:ON )?" + SHEET_WORD + " ?(" + SHEET + ")");
+    private static final Pattern WORDED_SHEET = Pattern.compile(SHEET_WORD + " ?(" + SHEET + ")");
+    private static final Pattern SEVERAL = Pattern.compile(" ?[/,;&+] | [/,;&+] ?|[,;&]");
+
+    private final List<Pattern> own;
+
+    /** @param ownPatterns the set's own forms, see {@link linewalk.drawing.SetSettings#patterns} */
+    public ReferenceGrammar(List<String> ownPatterns) {
+        own = ownPatterns.stream().map(Pattern::compile).toList();
+    }
+
+    /** Empty where the text as a whole is no reference. */
+    public Optional<Parsed> parse(String printed) {
+        String text = ARROWS.matcher(printed).replaceAll(" ").strip().replaceAll("\\s+", " ");
+        Optional<Parsed> byOwn = byOwnPatterns(text);
+        if (byOwn.isPresent()) {
+            return byOwn;
+        }
+        String upper = text.toUpperCase(Locale.ROOT);
+        String plain = LEAD.matcher(upper).replaceFirst("");
+        boolean led = plain.length() < upper.length();
+        if (plain.startsWith("(") && plain.endsWith(")") || plain.startsWith("[") && plain.endsWith("]")) {
+            plain = plain.substring(1, plain.length() - 1).strip();
+        }
+        if (plain.startsWith("/")) {
+            plain = plain.substring(1);
+        }
+        String bare = plain;
+        return parsePlain(bare)
+                .map(p -> led ? new Parsed("w" + p.form(), p.readings(), p.label(), true, p.zoned()) : p);
+    }
+
+    private Optional<Parsed> parsePlain(String text) {
+        Matcher plant = PLANT.matcher(text);
+        if (plant.matches()) {
+            String name = plant.group(1);
+            return single(plant.group(2))
+                    .map(p -> new Parsed(name.charAt(0) + p.form(), p.readings(), null, p.words(), p.zoned()));
+        }
+        Optional<Parsed> one = single(text);
+        if (one.isPresent()) {
+            return one;
+        }
+        Optional<Parsed> several = several(text);
+        return several.isPresent() ? several : named(text);
+    }
+
+    private Optional<Parsed> byOwnPatterns(String text) {
+        for (Pattern p : own) {
+            Matcher m = p.matcher(text);
+            if (m.matches()) {
+                Zone zone = group(m, "zone").flatMap(Zone::parse).orElse(null);
+                Target target = new Target(m.group("sheet"), zone);
+                String label = group(m, "label").orElse(null);
+                return Optional.of(new Parsed(
+                        "own" + own.indexOf(p), List.of(new Says(List.of(target), 1)), label, true, zone != null));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<String> group(Matcher m, String name) {
+        return m.pattern().pattern().contains("(?<" + name + ">")
+                ? Optional.ofNullable(m.group(name))
+                : Optional.empty();
+    }
+
+    private static Optional<Parsed> single(String text) {
+        Matcher m = WORDED.matcher(text);
+        if (m.matches()) {
+            return Optional.of(parsed(text, Map.of(target(m.group(1), m.group(2)), 1.0), true));
+        }
+        m = ZONE_WORDED.matcher(text);
+        if (m.matches()) {
+            return Optional.of(parsed(text, Map.of(target(m.group(2), m.group(1)), 1.0), true));
+        }
+        m = WORDED_SHEET.matcher(text);
+        if (m.matches()) {
+            return Optional.of(parsed(text, Map.of(new Target(m.group(1), null), 1.0), true));
+        }
+        return compact(text);
+    }
+
+    private static Optional<Parsed> compact(String text) {
+        Map<Target, Double> targets = new LinkedHashMap<>();
+        Matcher m = SHEET_ZONE.matcher(text);
+        if (m.matches()) {
+            targets.put(target(m.group(1), m.group(2)), 1.0);
+        }
+        m = ZONE_SHEET.matcher(text);
+        if (m.matches()) {
+            targets.put(target(m.group(2), m.group(1)), 1.0);
+        }
+        if (targets.isEmpty()) {
+            return Optional.empty();
+        }
+        // both orders fit: the sheet first is the commoner one
+        targets.replaceAll((t, l) -> targets.size() == 1 ? 1.0 : 0.5);
+        return Optional.of(parsed(text, targets, false));
+    }
+
+    private static Optional<Parsed> several(String text) {
+        String[] parts = SEVERAL.split(text);
+        if (parts.length < 2) {
+            return Optional.empty();
+        }
+        List<Target> targets = new ArrayList<>();
+        boolean words = false;
+        for (String part : parts) {
+            Optional<Parsed> one = single(part.strip());
+            if (one.isEmpty()) {
+                return Optional.empty();
+            }
+            words |= one.get().words();
+            targets.addAll(one.get().readings().get(0).targets());
+        }
+        boolean zoned = targets.stream().allMatch(t -> t.zone() != null);
+        return Optional.of(new Parsed(form(text), List.of(new Says(targets, 1)), null, words, zoned));
+    }
+
+    private static Optional<Parsed> named(String text) {
+        Matcher m = NAMED.matcher(text);
+        if (!m.matches()) {
+            return Optional.empty();
+        }
+        Target target = target(m.group(2), m.group(3));
+        String rest = text.substring(m.start(2));
+        return Optional.of(
+                new Parsed("x/" + form(rest), List.of(new Says(List.of(target), 1)), m.group(1), false, true));
+    }
+
+    private static Parsed parsed(String text, Map<Target, Double> targets, boolean words) {
+        List<Says> readings = new ArrayList<>();
+        targets.forEach((t, likelihood) -> readings.add(new Says(List.of(t), likelihood)));
+        boolean zoned = targets.keySet().stream().anyMatch(t -> t.zone() != null);
+        return new Parsed(form(text), readings, null, words, zoned);
+    }
+
+    private static Target target(String sheet, String zone) {
+        return new Target(sheet.strip(), Zone.parse(zone).orElseThrow());
+    }
+
+    /** {@code 2.E11} and {@code 3.B4} are of one form. */
+    private static String form(String text) {
+        return text.replaceAll("\\d+", "9").replaceAll("[A-Z]+", "A").replaceAll("\\s+", "");
+    }
+}

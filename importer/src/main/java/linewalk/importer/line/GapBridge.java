@@ -1,0 +1,88 @@
+package linewalk.importer.line;
+
+import java.util.List;
+import linewalk.drawing.Box;
+import linewalk.drawing.Point;
+import linewalk.importer.lettering.Label;
+import linewalk.importer.page.Direction;
+import linewalk.importer.page.Near;
+import linewalk.importer.page.Segment;
+
+/**
+ * Bridges gaps that a drafter left in a line for a text. Two free ends of one style that face each other in one straight
+ * line, with a label between them that fills the gap, are one line.
+ */
+final class GapBridge {
+
+    /** How much longer than its text a gap may be, in text sizes. */
+    private static final double SLACK = 3;
+
+    private static final double LONGEST_PT = 400;
+
+    private final List<Node> nodes;
+    private final Near<Label> labels;
+    private final double tolPt;
+
+    GapBridge(List<Node> nodes, List<Label> labels, double tolPt) {
+        this.nodes = nodes;
+        this.labels = new Near<>(labels, Label::box);
+        this.tolPt = tolPt;
+    }
+
+    void bridge() {
+        List<Node> free = nodes.stream().filter(Node::free).toList();
+        Near<Node> near = new Near<>(free, n -> Box.around(n.place()));
+        for (Node a : free) {
+            if (!a.free()) {
+                continue;
+            }
+            Direction out = a.run().outward(a);
+            Node best = null;
+            for (Node b : near.touching(ahead(a.place(), out))) {
+                if (b != a && b.free() && faces(a, b, out) && (best == null || closer(a, b, best))) {
+                    best = b;
+                }
+            }
+            if (best != null && textBetween(a.place(), best.place())) {
+                join(a, best);
+            }
+        }
+    }
+
+    private Box ahead(Point p, Direction d) {
+        return Box.around(p)
+                .union(Box.around(p.plus(d.dx() * LONGEST_PT, d.dy() * LONGEST_PT)))
+                .grow(2 * tolPt);
+    }
+
+    private static boolean closer(Node a, Node b, Node best) {
+        return a.place().distancePt(b.place()) < a.place().distancePt(best.place());
+    }
+
+    private boolean faces(Node a, Node b, Direction out) {
+        boolean oneStyle = a.run().dash().solid() == b.run().dash().solid()
+                && Math.abs(a.run().widthPt() - b.run().widthPt())
+                        <= 0.5 * Math.max(a.run().widthPt(), b.run().widthPt());
+        return oneStyle
+                && out.ahead(a.place(), b.place()) > 0
+                && out.aside(a.place(), b.place()) < 1.5 * tolPt
+                && out.along(b.run().outward(b)) < -0.98;
+    }
+
+    private boolean textBetween(Point a, Point b) {
+        double gap = a.distancePt(b);
+        Segment between = new Segment(a, b);
+        return labels.touching(between.box().grow(tolPt)).stream().anyMatch(l -> {
+            double text = Math.max(l.box().widthPt(), l.box().heightPt());
+            return gap < text + SLACK * l.sizePt()
+                    && l.box().grow(0.2 * l.sizePt()).contains(between.nearest(l.center()));
+        });
+    }
+
+    private static void join(Node a, Node b) {
+        Run like = a.run();
+        Run bridge = new Run(a, b, List.of(a.place(), b.place()), like.widthPt(), like.dash(), true);
+        a.runs().add(bridge);
+        b.runs().add(bridge);
+    }
+}

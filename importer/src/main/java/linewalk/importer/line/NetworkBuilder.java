@@ -1,0 +1,291 @@
+package linewalk.importer.line;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.Deque;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import linewalk.drawing.Box;
+import linewalk.drawing.Point;
+import linewalk.importer.lettering.Label;
+import linewalk.importer.page.Fill;
+import linewalk.importer.page.Near;
+import linewalk.importer.page.Segment;
+import linewalk.importer.page.Stroke;
+import linewalk.importer.symbol.Body;
+import linewalk.importer.symbol.Outline;
+import linewalk.importer.symbol.Symbols;
+
+/**
+ * Line work to nets.
+ *
+ * <p>Needs figures and flags to have claimed their strokes. Ends that touch are joined, an end on another line's inside
+ * joins it, lines that cross pass each other unless a dot is there; four ends that meet without a dot pass each other
+ * two by two, in doubt. Leaves every run of line work in exactly one net.
+ */
+public final class NetworkBuilder {
+
+    /** A join dot is at most this wide, in tolerances. */
+    private static final double DOT = 7;
+
+    private static final double SURE = 0.98;
+    private static final double FOUR_WAY = 0.6;
+
+    private record Piece(Stroke stroke, List<Point> points) {
+        Box box() {
+            return Box.around(points);
+        }
+    }
+
+    private record PieceSegment(Piece piece, int index, Segment segment) {}
+
+    private final Symbols symbols;
+    private final List<Label> labels;
+    private final double tolPt;
+    private final List<Piece> pieces = new ArrayList<>();
+    private final List<Node> nodes = new ArrayList<>();
+    private final Map<Piece, TreeMap<Double, Node>> onPiece = new IdentityHashMap<>();
+    private final Set<Node> doubtful = Collections.newSetFromMap(new IdentityHashMap<>());
+    private Near<PieceSegment> segments;
+
+    private NetworkBuilder(Symbols symbols, List<Label> labels) {
+        this.symbols = symbols;
+        this.labels = labels;
+        this.tolPt = symbols.tolerancePt();
+    }
+
+    public static List<Net> build(Symbols symbols, List<Fill> fills, List<Label> labels) {
+        return new NetworkBuilder(symbols, labels).build(fills);
+    }
+
+    private List<Net> build(List<Fill> fills) {
+        Clip clip = new Clip(symbols.bodies());
+        for (Stroke s : symbols.lineWork()) {
+            for (List<Point> p : clip.outside(s)) {
+                pieces.add(new Piece(s, p));
+            }
+        }
+        indexSegments();
+        dots(fills);
+        for (Outline mark : symbols.portMarks()) {
+            join(mark.box().center(), mark.box().widthPt() / 2 + tolPt);
+        }
+        for (Piece p : pieces) {
+            endNode(p, true);
+            endNode(p, false);
+        }
+        connectRuns();
+        attach();
+        new GapBridge(nodes, labels, tolPt).bridge();
+        return nets();
+    }
+
+    private void indexSegments() {
+        List<PieceSegment> all = new ArrayList<>();
+        for (Piece p : pieces) {
+            onPiece.put(p, new TreeMap<>());
+            for (int i = 1; i < p.points().size(); i++) {
+                all.add(new PieceSegment(
+                        p, i - 1, new Segment(p.points().get(i - 1), p.points().get(i))));
+            }
+        }
+        segments = new Near<>(all, s -> s.segment().box());
+    }
+
+    private void dots(List<Fill> fills) {
+        for (Fill f : fills) {
+            Box b = f.box();
+            boolean round = f.curved() || f.outline().size() > 6;
+            boolean small = b.widthPt() < DOT * tolPt && b.heightPt() < DOT * tolPt;
+            if (!f.light() && round && small && Math.abs(b.widthPt() - b.heightPt()) < 0.2 * b.widthPt()) {
+                join(b.center(), b.widthPt() / 2 + tolPt / 2);
+            }
+        }
+    }
+
+    /** One node for everything that passes within the radius. */
+    private void join(Point center, double radiusPt) {
+        List<PieceSegment> hit = segments.within(center, radiusPt).stream()
+                .filter(s -> s.segment().distancePt(center) <= radiusPt)
+                .toList();
+        if (hit.isEmpty()) {
+            return;
+        }
+        Node node = new Node(center);
+        nodes.add(node);
+        hit.forEach(s -> put(s, center, node));
+    }
+
+    private static double position(PieceSegment s, Point p) {
+        return s.index() + s.segment().position(p);
+    }
+
+    private void put(PieceSegment s, Point p, Node node) {
+        TreeMap<Double, Node> on = onPiece.get(s.piece());
+        double at = position(s, p);
+        int last = s.piece().points().size() - 1;
+        Point end = s.piece().points().get(at < last / 2.0 ? 0 : last);
+        if (p.distancePt(end) <= 2 * tolPt) {
+            at = at < last / 2.0 ? 0 : last;
+        }
+        on.putIfAbsent(at, node);
+    }
+
+    private void endNode(Piece piece, boolean first) {
+        TreeMap<Double, Node> on = onPiece.get(piece);
+        double at = first ? 0 : piece.points().size() - 1;
+        if (on.containsKey(at)) {
+            return;
+        }
+        Point end = piece.points().get((int) at);
+        List<PieceSegment> hit = segments.within(end, tolPt).stream()
+                .filter(s -> s.segment().distancePt(end) <= tolPt)
+                .filter(s -> s.piece() != piece || Math.abs(position(s, end) - at) > 1.01)
+                .sorted(Comparator.comparingDouble(s -> s.segment().distancePt(end)))
+                .toList();
+        Node node = existing(hit, end);
+        if (node == null) {
+            node = new Node(end);
+            nodes.add(node);
+        }
+        on.put(at, node);
+        Node shared = node;
+        if (crossed(piece, end, hit)) {
+            doubtful.add(node);
+        }
+        hit.forEach(s -> put(s, end, shared));
+    }
+
+    private Node existing(List<PieceSegment> hit, Point end) {
+        for (PieceSegment s : hit) {
+            TreeMap<Double, Node> on = onPiece.get(s.piece());
+            double at = position(s, end);
+            for (Map.Entry<Double, Node> e :
+                    on.subMap(at - 1, true, at + 1, true).entrySet()) {
+                if (e.getValue().place().distancePt(end) <= 2 * tolPt) {
+                    return e.getValue();
+                }
+            }
+        }
+        return null;
+    }
+
+    /** Four ends in two straight lines meet: drawn so, a crossing and a join look alike. */
+    private boolean crossed(Piece piece, Point end, List<PieceSegment> hit) {
+        long ends = hit.stream()
+                .filter(s -> {
+                    List<Point> p = s.piece().points();
+                    return p.get(0).distancePt(end) <= tolPt
+                            || p.get(p.size() - 1).distancePt(end) <= tolPt;
+                })
+                .map(PieceSegment::piece)
+                .distinct()
+                .count();
+        long through = hit.stream().map(PieceSegment::piece).distinct().count() - ends;
+        return ends >= 3 || through >= 1 && ends >= 1 && opposite(piece, end, hit);
+    }
+
+    private boolean opposite(Piece piece, Point end, List<PieceSegment> hit) {
+        return hit.stream().filter(s -> s.piece() != piece).anyMatch(s -> {
+            List<Point> p = s.piece().points();
+            boolean ends =
+                    p.get(0).distancePt(end) <= tolPt || p.get(p.size() - 1).distancePt(end) <= tolPt;
+            return ends
+                    && !s.segment()
+                            .box()
+                            .grow(tolPt)
+                            .contains(piece.points().get(piece.points().size() / 2));
+        });
+    }
+
+    private void connectRuns() {
+        for (Piece p : pieces) {
+            Map.Entry<Double, Node> before = null;
+            for (Map.Entry<Double, Node> e : onPiece.get(p).entrySet()) {
+                if (before != null) {
+                    run(p, before, e);
+                }
+                before = e;
+            }
+        }
+    }
+
+    private static void run(Piece p, Map.Entry<Double, Node> from, Map.Entry<Double, Node> to) {
+        List<Point> points = new ArrayList<>();
+        points.add(from.getValue().place());
+        for (int i = (int) Math.floor(from.getKey()) + 1; i < to.getKey(); i++) {
+            points.add(p.points().get(i));
+        }
+        points.add(to.getValue().place());
+        boolean loop = from.getValue() == to.getValue();
+        if (loop && points.size() < 4) {
+            return;
+        }
+        Run run = new Run(
+                from.getValue(),
+                to.getValue(),
+                points,
+                p.stroke().widthPt(),
+                p.stroke().dash(),
+                false);
+        from.getValue().runs().add(run);
+        if (!loop) {
+            to.getValue().runs().add(run);
+        }
+    }
+
+    /** Line ends at figures and flags. */
+    private void attach() {
+        Near<Body> bodies = new Near<>(symbols.bodies(), Body::box);
+        Near<Outline> flags = new Near<>(symbols.flags(), Outline::box);
+        double reach = 1.5 * tolPt;
+        for (Node n : nodes) {
+            flags.within(n.place(), reach).stream()
+                    .filter(o -> o.covers(n.place()) || o.edgeDistancePt(n.place()) <= reach)
+                    .findFirst()
+                    .ifPresent(n::flag);
+            bodies.within(n.place(), reach).stream()
+                    .filter(b -> b.distancePt(n.place()) <= reach)
+                    .min(Comparator.comparingDouble(b -> b.distancePt(n.place())))
+                    .filter(b -> !b.reservoir() || n.runs().size() == 1)
+                    .ifPresent(n::body);
+        }
+    }
+
+    private List<Net> nets() {
+        List<Net> nets = new ArrayList<>();
+        Set<Node> seen = Collections.newSetFromMap(new IdentityHashMap<>());
+        for (Node start : nodes) {
+            if (seen.contains(start) || start.runs().isEmpty()) {
+                continue;
+            }
+            nets.add(net(start, seen));
+        }
+        return nets;
+    }
+
+    private Net net(Node start, Set<Node> seen) {
+        List<Node> members = new ArrayList<>();
+        Set<Run> runs = new java.util.LinkedHashSet<>();
+        Deque<Node> open = new ArrayDeque<>(List.of(start));
+        seen.add(start);
+        while (!open.isEmpty()) {
+            Node n = open.pop();
+            members.add(n);
+            for (Run r : n.runs()) {
+                runs.add(r);
+                if (seen.add(r.other(n))) {
+                    open.push(r.other(n));
+                }
+            }
+        }
+        List<Point> doubts =
+                members.stream().filter(doubtful::contains).map(Node::place).toList();
+        return new Net(members, List.copyOf(runs), doubts.isEmpty() ? SURE : FOUR_WAY, doubts);
+    }
+}

@@ -1,0 +1,134 @@
+package linewalk.importer.line;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Set;
+import linewalk.drawing.Box;
+import linewalk.drawing.Point;
+import linewalk.importer.page.Segment;
+import linewalk.importer.symbol.Body;
+import linewalk.importer.symbol.Outline;
+
+/** Takes out what looks like line work and is none: leaders, shafts, and pilot lines inside a valve's own figure. */
+public final class NotLines {
+
+    /** How far a valve's own pilot line may lead around it, as a share of its size. */
+    private static final double OWN_PILOT = 0.9;
+
+    private final double tolPt;
+    private final Set<Outline> references;
+
+    /** @param references outlines that are references; a line that ends at another outline is a leader */
+    public NotLines(double tolPt, Set<Outline> references) {
+        this.tolPt = tolPt;
+        this.references = references;
+    }
+
+    public List<Net> without(List<Net> nets) {
+        Set<Net> shafts = shafts(nets);
+        List<Net> kept = new ArrayList<>();
+        for (Net n : nets) {
+            if (!shafts.contains(n) && !leader(n)) {
+                kept.add(withoutOwnPilots(n));
+            }
+        }
+        return kept;
+    }
+
+    private boolean leader(Net n) {
+        boolean atBubble = n.nodes().stream().anyMatch(x -> x.flag() != null && !references.contains(x.flag()));
+        boolean atReference = n.nodes().stream().anyMatch(x -> x.flag() != null && references.contains(x.flag()));
+        boolean oblique = n.runs().stream()
+                .anyMatch(r -> r.points().size() == 2
+                        && !new Segment(r.points().get(0), r.points().get(1)).horizontal()
+                        && !new Segment(r.points().get(0), r.points().get(1)).vertical());
+        return !atReference
+                && (atBubble || oblique && n.contacts().size() <= 1 && n.runs().size() <= 3);
+    }
+
+    /** Two short parallel lines of one length between the same figures. */
+    private static Set<Net> shafts(List<Net> nets) {
+        Set<Net> found = new HashSet<>();
+        List<Net> links = nets.stream()
+                .filter(n -> n.runs().size() == 1 && n.contacts().size() == 2)
+                .toList();
+        for (Net a : links) {
+            for (Net b : links) {
+                if (a != b && sameFigures(a, b) && near(a, b)) {
+                    found.add(a);
+                    found.add(b);
+                }
+            }
+        }
+        return found;
+    }
+
+    private static boolean sameFigures(Net a, Net b) {
+        Set<Body> of = Collections.newSetFromMap(new IdentityHashMap<>());
+        a.contacts().forEach(n -> of.add(n.body()));
+        int size = of.size();
+        b.contacts().forEach(n -> of.add(n.body()));
+        return size == 2 && of.size() == 2;
+    }
+
+    private static boolean near(Net a, Net b) {
+        Box x = box(a);
+        Box y = box(b);
+        double length = Math.max(x.widthPt(), x.heightPt());
+        return x.distancePt(y) < length && Math.abs(length - Math.max(y.widthPt(), y.heightPt())) < 0.3 * length;
+    }
+
+    private static Box box(Net n) {
+        return Box.around(n.nodes().stream().map(Node::place).toList());
+    }
+
+    /** A dashed way from a port's line back to the same figure, close around it. */
+    private Net withoutOwnPilots(Net n) {
+        Set<Run> dropped = new HashSet<>();
+        for (Node contact : n.contacts()) {
+            List<Run> way = dashedWay(contact);
+            Body body = contact.body();
+            if (way.isEmpty() || n.contacts().stream().noneMatch(c -> c != contact && c.body() == body)) {
+                continue;
+            }
+            double size = Math.max(body.core().widthPt(), body.core().heightPt());
+            Box reach = body.core().grow(OWN_PILOT * size + tolPt);
+            if (way.stream().allMatch(r -> r.points().stream().allMatch(reach::contains))) {
+                dropped.addAll(way);
+            }
+        }
+        if (dropped.isEmpty()) {
+            return n;
+        }
+        dropped.forEach(r -> {
+            r.from().runs().remove(r);
+            r.to().runs().remove(r);
+        });
+        List<Run> runs = n.runs().stream().filter(r -> !dropped.contains(r)).toList();
+        List<Node> nodes = n.nodes().stream().filter(x -> !x.runs().isEmpty()).toList();
+        List<Point> doubts = n.doubts();
+        return new Net(nodes, runs, n.confidence(), doubts);
+    }
+
+    /** Dashed runs from a contact to where they meet solid line work; empty where there is none. */
+    private static List<Run> dashedWay(Node contact) {
+        List<Run> way = new ArrayList<>();
+        Node at = contact;
+        Run run = contact.runs().size() == 1 ? contact.run() : null;
+        while (run != null && !run.dash().solid()) {
+            way.add(run);
+            at = run.other(at);
+            Run last = run;
+            if (at.runs().stream().anyMatch(r -> r != last && r.dash().solid())) {
+                return way;
+            }
+            run = at.runs().size() == 2
+                    ? at.runs().stream().filter(r -> r != last).findFirst().orElse(null)
+                    : null;
+        }
+        return List.of();
+    }
+}

@@ -1,0 +1,231 @@
+package linewalk.importer.page;
+
+import java.awt.geom.Point2D;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import linewalk.drawing.Point;
+import org.apache.pdfbox.contentstream.PDFGraphicsStreamEngine;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.font.PDSimpleFont;
+import org.apache.pdfbox.pdmodel.graphics.color.PDColor;
+import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
+import org.apache.pdfbox.pdmodel.graphics.state.PDGraphicsState;
+import org.apache.pdfbox.util.Matrix;
+import org.apache.pdfbox.util.Vector;
+
+/** Runs a page's content once and keeps what it paints, in points as displayed. Clipping is not applied. */
+public final class MarkCollector extends PDFGraphicsStreamEngine {
+
+    /** Flattening: enough for a circle of the size of a symbol, cheap on a page of splines. */
+    private static final int CURVE_STEPS = 8;
+
+    private static final float LIGHT = 0.93f;
+
+    private final PageGeometry geometry;
+    private final List<Stroke> strokes = new ArrayList<>();
+    private final List<Fill> fills = new ArrayList<>();
+    private final List<Glyph> glyphs = new ArrayList<>();
+    private final List<Subpath> path = new ArrayList<>();
+    private Point2D.Float current = new Point2D.Float();
+    private int pictures;
+
+    private static final class Subpath {
+        final List<Point> points = new ArrayList<>();
+        boolean closed;
+        boolean curved;
+    }
+
+    private MarkCollector(PDPage page, PageGeometry geometry) {
+        super(page);
+        this.geometry = geometry;
+    }
+
+    public static Marks collect(PDPage page, PageGeometry geometry) throws IOException {
+        MarkCollector c = new MarkCollector(page, geometry);
+        c.processPage(page);
+        return new Marks(geometry.widthPt(), geometry.heightPt(), c.strokes, c.fills, c.glyphs, c.pictures);
+    }
+
+    @Override
+    public void appendRectangle(Point2D p0, Point2D p1, Point2D p2, Point2D p3) {
+        moveTo((float) p0.getX(), (float) p0.getY());
+        lineTo((float) p1.getX(), (float) p1.getY());
+        lineTo((float) p2.getX(), (float) p2.getY());
+        lineTo((float) p3.getX(), (float) p3.getY());
+        closePath();
+    }
+
+    @Override
+    public void moveTo(float x, float y) {
+        Subpath s = new Subpath();
+        s.points.add(geometry.display(x, y));
+        path.add(s);
+        current = new Point2D.Float(x, y);
+    }
+
+    @Override
+    public void lineTo(float x, float y) {
+        add(geometry.display(x, y));
+        current = new Point2D.Float(x, y);
+    }
+
+    @Override
+    public void curveTo(float x1, float y1, float x2, float y2, float x3, float y3) {
+        if (path.isEmpty()) {
+            moveTo(x1, y1);
+        }
+        for (int i = 1; i <= CURVE_STEPS; i++) {
+            double t = (double) i / CURVE_STEPS;
+            double u = 1 - t;
+            double a = u * u * u;
+            double b = 3 * u * u * t;
+            double c = 3 * u * t * t;
+            double d = t * t * t;
+            add(geometry.display(a * current.x + b * x1 + c * x2 + d * x3, a * current.y + b * y1 + c * y2 + d * y3));
+        }
+        path.get(path.size() - 1).curved = true;
+        current = new Point2D.Float(x3, y3);
+    }
+
+    private void add(Point p) {
+        if (path.isEmpty()) {
+            path.add(new Subpath());
+        }
+        List<Point> points = path.get(path.size() - 1).points;
+        if (points.isEmpty() || !points.get(points.size() - 1).equals(p)) {
+            points.add(p);
+        }
+    }
+
+    @Override
+    public Point2D getCurrentPoint() {
+        return current;
+    }
+
+    @Override
+    public void closePath() {
+        if (path.isEmpty()) {
+            return;
+        }
+        Subpath s = path.get(path.size() - 1);
+        s.closed = true;
+        int last = s.points.size() - 1;
+        if (last > 0 && s.points.get(last).distancePt(s.points.get(0)) < 1e-6) {
+            s.points.remove(last);
+        }
+    }
+
+    @Override
+    public void endPath() {
+        path.clear();
+    }
+
+    @Override
+    public void strokePath() throws IOException {
+        stroke(false);
+        path.clear();
+    }
+
+    @Override
+    public void fillPath(int windingRule) throws IOException {
+        fill();
+        path.clear();
+    }
+
+    @Override
+    public void fillAndStrokePath(int windingRule) throws IOException {
+        boolean light = isLight(getGraphicsState().getNonStrokingColor());
+        if (!light) {
+            fill();
+        }
+        stroke(!light);
+        path.clear();
+    }
+
+    private void stroke(boolean filled) throws IOException {
+        PDGraphicsState state = getGraphicsState();
+        if (isLight(state.getStrokingColor())) {
+            return;
+        }
+        double scale = scale(state.getCurrentTransformationMatrix());
+        Dash dash = Dash.of(state.getLineDashPattern().getDashArray(), scale);
+        for (Subpath s : path) {
+            if (s.points.size() > 1) {
+                double width = state.getLineWidth() * scale;
+                strokes.add(new Stroke(s.points, s.closed || ringed(s), s.curved, width, dash, filled));
+            }
+        }
+    }
+
+    private static boolean ringed(Subpath s) {
+        int n = s.points.size();
+        if (n < 4 || s.points.get(0).distancePt(s.points.get(n - 1)) > 0.05) {
+            return false;
+        }
+        s.points.remove(n - 1);
+        return true;
+    }
+
+    private void fill() throws IOException {
+        boolean light = isLight(getGraphicsState().getNonStrokingColor());
+        for (Subpath s : path) {
+            if (s.points.size() > 2) {
+                fills.add(new Fill(s.points, s.curved, light));
+            }
+        }
+    }
+
+    private double scale(Matrix m) {
+        double det = m.getScaleX() * m.getScaleY() - m.getShearX() * m.getShearY();
+        return Math.sqrt(Math.abs(det)) * geometry.scale();
+    }
+
+    private static boolean isLight(PDColor color) throws IOException {
+        if (color.isPattern() || color.getColorSpace() == null) {
+            return false;
+        }
+        float[] rgb = color.getColorSpace().toRGB(color.getComponents());
+        return rgb[0] > LIGHT && rgb[1] > LIGHT && rgb[2] > LIGHT;
+    }
+
+    @Override
+    protected void showGlyph(Matrix m, PDFont font, int code, Vector displacement) {
+        String text = text(font, code);
+        if (text == null || text.isEmpty()) {
+            return;
+        }
+        Point start = geometry.display(m.getTranslateX(), m.getTranslateY());
+        Point right = geometry.display(m.getTranslateX() + m.getScaleX(), m.getTranslateY() + m.getShearY());
+        Point up = geometry.display(m.getTranslateX() + m.getShearX(), m.getTranslateY() + m.getScaleY());
+        double em = start.distancePt(right);
+        double angle = Math.toDegrees(Math.atan2(right.yPt() - start.yPt(), right.xPt() - start.xPt()));
+        glyphs.add(new Glyph(
+                text,
+                start,
+                displacement.getX() * em,
+                start.distancePt(up),
+                Math.floorMod(Math.round(angle * 10), 3600) / 10.0));
+    }
+
+    private static String text(PDFont font, int code) {
+        String text = font.toUnicode(code);
+        if (text == null && font instanceof PDSimpleFont simple && simple.getEncoding() != null) {
+            return simple.getGlyphList().toUnicode(simple.getEncoding().getName(code));
+        }
+        return text;
+    }
+
+    @Override
+    public void drawImage(PDImage image) {
+        pictures++;
+    }
+
+    @Override
+    public void clip(int windingRule) {}
+
+    @Override
+    public void shadingFill(COSName shadingName) {}
+}

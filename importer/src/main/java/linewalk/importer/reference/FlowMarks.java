@@ -1,0 +1,174 @@
+package linewalk.importer.reference;
+
+import java.util.List;
+import linewalk.drawing.Box;
+import linewalk.drawing.Flow;
+import linewalk.drawing.Point;
+import linewalk.importer.lettering.Label;
+import linewalk.importer.line.Node;
+import linewalk.importer.page.Direction;
+import linewalk.importer.page.Fill;
+import linewalk.importer.page.Near;
+import linewalk.importer.page.Stroke;
+import linewalk.importer.symbol.Outline;
+
+/**
+ * Which way the oil goes at a line end: a filled triangle in the flag, an arrow character or word in the text, an
+ * arrowhead on the line, or, where the sheet's flags point both ways, the tip of the flag.
+ */
+final class FlowMarks {
+
+    private final Near<Fill> triangles;
+    private final Near<Stroke> heads;
+    private boolean tipsSpeak;
+
+    FlowMarks(List<Fill> fills, List<Stroke> strokes) {
+        triangles = new Near<>(
+                fills.stream()
+                        .filter(f -> !f.light() && f.outline().size() == 3)
+                        .toList(),
+                Fill::box);
+        heads = new Near<>(
+                strokes.stream()
+                        .filter(s -> !s.closed() && s.points().size() == 3 && openHead(s))
+                        .toList(),
+                Stroke::box);
+    }
+
+    /** Tips that point back at the line show that tips mean the flow on this sheet. */
+    void learnTips(List<Outline> flags, List<Node> nodes) {
+        for (Node n : nodes) {
+            if (n.flag() != null && flags.contains(n.flag()) && n.runs().size() == 1) {
+                Direction tip = tip(n.flag());
+                tipsSpeak |= tip != null && tip.along(n.run().outward(n)) < -0.9;
+            }
+        }
+    }
+
+    Flow at(Node end, Outline flag, Label label) {
+        if (end == null || end.runs().isEmpty()) {
+            return byWords(label.text(), null, null);
+        }
+        Direction out = end.run().outward(end);
+        Flow said = byWords(label.text(), Direction.ofAngle(label.angleDeg()), out);
+        if (said != Flow.UNKNOWN) {
+            return said;
+        }
+        Box around = flag == null ? label.box().grow(label.sizePt()) : flag.box();
+        Flow drawn = byTriangles(around, out);
+        if (drawn != Flow.UNKNOWN) {
+            return drawn;
+        }
+        Flow onLine = byHeads(end, out, label.sizePt());
+        return onLine == Flow.UNKNOWN && flag != null && tipsSpeak ? byTip(flag, out) : onLine;
+    }
+
+    private static Flow byWords(String text, Direction reading, Direction out) {
+        String upper = text.toUpperCase(java.util.Locale.ROOT);
+        if (upper.startsWith("FROM ")) {
+            return Flow.IN;
+        }
+        if (upper.startsWith("TO ")) {
+            return Flow.OUT;
+        }
+        if (reading == null || out == null) {
+            return Flow.UNKNOWN;
+        }
+        double along = reading.along(out);
+        if (upper.contains("\u2192") || upper.contains("->")) {
+            return along > 0 ? Flow.OUT : Flow.IN;
+        }
+        if (upper.contains("\u2190") || upper.contains("<-")) {
+            return along > 0 ? Flow.IN : Flow.OUT;
+        }
+        return Flow.UNKNOWN;
+    }
+
+    private Flow byTriangles(Box around, Direction out) {
+        for (Fill f : triangles.touching(around)) {
+            if (around.grow(0.5).contains(f.box())) {
+                return flow(apex(f.outline()), out);
+            }
+        }
+        return Flow.UNKNOWN;
+    }
+
+    private Flow byHeads(Node end, Direction out, double sizePt) {
+        Box last = Box.around(end.place())
+                .union(Box.around(end.place().plus(-out.dx() * 5 * sizePt, -out.dy() * 5 * sizePt)))
+                .grow(0.6 * sizePt);
+        for (Fill f : triangles.touching(last)) {
+            if (last.contains(f.box().center()) && f.box().widthPt() < 2 * sizePt) {
+                return flow(apex(f.outline()), out);
+            }
+        }
+        for (Stroke s : heads.touching(last)) {
+            if (last.contains(s.points().get(1))) {
+                Point middle = middle(s.first(), s.last());
+                return flow(Direction.of(middle, s.points().get(1)), out);
+            }
+        }
+        return Flow.UNKNOWN;
+    }
+
+    private static Flow byTip(Outline flag, Direction out) {
+        Direction tip = tip(flag);
+        return tip == null ? Flow.UNKNOWN : flow(tip, out);
+    }
+
+    private static Flow flow(Direction arrow, Direction out) {
+        double along = arrow.along(out);
+        return along > 0.8 ? Flow.OUT : along < -0.8 ? Flow.IN : Flow.UNKNOWN;
+    }
+
+    /** From the middle of the base to the tip: the tip's two sides are the most alike. */
+    private static Direction apex(List<Point> t) {
+        int best = 0;
+        double least = Double.MAX_VALUE;
+        for (int i = 0; i < 3; i++) {
+            double a = t.get(i).distancePt(t.get((i + 1) % 3));
+            double b = t.get(i).distancePt(t.get((i + 2) % 3));
+            if (Math.abs(a - b) < least) {
+                least = Math.abs(a - b);
+                best = i;
+            }
+        }
+        return Direction.of(middle(t.get((best + 1) % 3), t.get((best + 2) % 3)), t.get(best));
+    }
+
+    /** A pentagon's tip; null for outlines with no tip or two. */
+    private static Direction tip(Outline flag) {
+        List<Point> p = flag.stroke().points();
+        if (p.size() != 5) {
+            return null;
+        }
+        Point c = flag.box().center();
+        Point far = p.get(0);
+        for (Point q : p) {
+            boolean onAxis = Math.abs(q.xPt() - c.xPt()) < 0.1 * flag.box().widthPt()
+                    || Math.abs(q.yPt() - c.yPt()) < 0.1 * flag.box().heightPt();
+            if (onAxis && (q.distancePt(c) > far.distancePt(c) || !onAxis(far, flag))) {
+                far = q;
+            }
+        }
+        return onAxis(far, flag) ? Direction.of(c, far) : null;
+    }
+
+    private static boolean onAxis(Point q, Outline flag) {
+        Point c = flag.box().center();
+        return Math.abs(q.xPt() - c.xPt()) < 0.1 * flag.box().widthPt()
+                || Math.abs(q.yPt() - c.yPt()) < 0.1 * flag.box().heightPt();
+    }
+
+    /** Two equal strokes in one that meet at an angle. */
+    private static boolean openHead(Stroke s) {
+        double a = s.points().get(0).distancePt(s.points().get(1));
+        double b = s.points().get(1).distancePt(s.points().get(2));
+        double base = s.points().get(0).distancePt(s.points().get(2));
+        return Math.abs(a - b) < 0.1 * a && base < 1.5 * a && base > 0.2 * a;
+    }
+
+    private static Point middle(Point a, Point b) {
+        return new Point((a.xPt() + b.xPt()) / 2, (a.yPt() + b.yPt()) / 2);
+    }
+}

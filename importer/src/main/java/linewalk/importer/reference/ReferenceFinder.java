@@ -1,0 +1,256 @@
+package linewalk.importer.reference;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.HashSet;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import linewalk.drawing.Box;
+import linewalk.drawing.Flow;
+import linewalk.drawing.Origin;
+import linewalk.drawing.Point;
+import linewalk.drawing.ReferenceReading;
+import linewalk.drawing.ReferenceReading.Evidence;
+import linewalk.importer.frame.Frame;
+import linewalk.importer.lettering.Label;
+import linewalk.importer.lettering.ReferenceGrammar;
+import linewalk.importer.lettering.ReferenceGrammar.Parsed;
+import linewalk.importer.line.Net;
+import linewalk.importer.line.Node;
+import linewalk.importer.page.Direction;
+import linewalk.importer.page.Fill;
+import linewalk.importer.page.Stroke;
+import linewalk.importer.symbol.FlagTest;
+import linewalk.importer.symbol.Outline;
+import linewalk.importer.symbol.Symbols;
+
+/**
+ * Labels with evidence to reference candidates. A text alone is not enough: a line ends at it, or at the outline around
+ * it.
+ */
+public final class ReferenceFinder {
+
+    private static final Pattern MATCH_LETTER = Pattern.compile("[A-Z]{1,2}\\d?");
+
+    /** How far a line may stop short of its reference, in text sizes. */
+    private static final double SHORT_OF = 1.8;
+
+    private final List<Label> labels;
+    private final Symbols symbols;
+    private final List<Node> nodes;
+    private final ReferenceGrammar grammar;
+    private final FlowMarks flows;
+    private final TextBlocks blocks;
+    private final Map<Node, ReferenceReading> at = new IdentityHashMap<>();
+    private final List<ReferenceReading> all = new ArrayList<>();
+    private final Set<Label> used = new HashSet<>();
+
+    /** Lines of text that together are one candidate. */
+    private record Candidate(List<Label> lines, Parsed parsed) {
+        Label text() {
+            return TextBlocks.joined(lines);
+        }
+    }
+
+    private record Match(Candidate candidate, Node end, double cost) {}
+
+    private ReferenceFinder(
+            List<Label> labels, Symbols symbols, List<Net> nets, ReferenceGrammar grammar, FlowMarks flows) {
+        this.labels = labels;
+        this.symbols = symbols;
+        this.nodes = nets.stream().flatMap(n -> n.nodes().stream()).toList();
+        this.grammar = grammar;
+        this.flows = flows;
+        this.blocks = new TextBlocks(labels);
+    }
+
+    public static References find(
+            List<Label> labels,
+            Frame frame,
+            Symbols symbols,
+            List<Net> nets,
+            ReferenceGrammar grammar,
+            List<Fill> fills,
+            List<Stroke> strokes) {
+        List<Label> inFrame = labels.stream()
+                .filter(l -> !frame.labels().contains(l) && frame.inner().contains(l.center()))
+                .toList();
+        ReferenceFinder f = new ReferenceFinder(inFrame, symbols, nets, grammar, new FlowMarks(fills, strokes));
+        f.flows.learnTips(symbols.flags(), f.nodes);
+        f.inFlags();
+        f.atLineEnds();
+        return new References(f.at, f.all, f.used);
+    }
+
+    private void inFlags() {
+        for (Outline flag : symbols.flags()) {
+            List<Label> inside = FlagTest.inside(flag, labels);
+            if (inside.isEmpty()) {
+                continue;
+            }
+            Label text = TextBlocks.joined(inside);
+            Optional<Parsed> parsed = grammar.parse(text.text());
+            if (parsed.isPresent()) {
+                addFlag(flag, inside, text, parsed.get());
+            } else if (inside.size() == 1 && MATCH_LETTER.matcher(text.text()).matches()) {
+                saidBeside(flag).ifPresent(said -> addLetter(flag, inside.get(0), said));
+            }
+        }
+    }
+
+    private Optional<Node> endAt(Outline flag) {
+        return nodes.stream()
+                .filter(n -> n.flag() == flag && !n.runs().isEmpty())
+                .findFirst();
+    }
+
+    private void addFlag(Outline flag, List<Label> inside, Label text, Parsed parsed) {
+        Optional<Node> end = endAt(flag);
+        Set<Evidence> evidence = EnumSet.of(Evidence.FLAG);
+        add(text, text.box().union(flag.box()), parsed, parsed.label(), end.orElse(null), flag, evidence);
+        used.addAll(inside);
+    }
+
+    private Optional<Label> saidBeside(Outline flag) {
+        return labels.stream()
+                .filter(l -> !used.contains(l) && !flag.box().contains(l.center()))
+                .filter(l -> l.box().distancePt(flag.box()) < 1.5 * l.sizePt())
+                .filter(l -> grammar.parse(l.text()).isPresent())
+                .min(Comparator.comparingDouble(l -> l.box().distancePt(flag.box())));
+    }
+
+    private void addLetter(Outline flag, Label letter, Label said) {
+        Parsed parsed = grammar.parse(said.text()).orElseThrow();
+        Label text = TextBlocks.joined(List.of(letter, said));
+        Set<Evidence> evidence = EnumSet.of(Evidence.FLAG);
+        Parsed lettered = new Parsed("A:" + parsed.form(), parsed.readings(), letter.text(), true, parsed.zoned());
+        add(
+                text,
+                text.box().union(flag.box()),
+                lettered,
+                letter.text(),
+                endAt(flag).orElse(null),
+                flag,
+                evidence);
+        used.add(letter);
+        used.add(said);
+    }
+
+    private void atLineEnds() {
+        List<Match> matches = new ArrayList<>();
+        List<Node> free = nodes.stream().filter(Node::free).toList();
+        for (Candidate c : candidates()) {
+            Label text = c.text();
+            for (Node n : free) {
+                double cost = cost(text, n);
+                if (cost < Double.MAX_VALUE) {
+                    // two lines read together beat one of them alone
+                    matches.add(new Match(c, n, cost - 3 * (c.lines().size() - 1)));
+                }
+            }
+        }
+        matches.sort(Comparator.comparingDouble(Match::cost));
+        for (Match m : matches) {
+            if (!at.containsKey(m.end()) && m.candidate().lines().stream().noneMatch(used::contains)) {
+                Label text = m.candidate().text();
+                Parsed p = m.candidate().parsed();
+                add(text, text.box(), p, p.label(), m.end(), null, EnumSet.noneOf(Evidence.class));
+                used.addAll(m.candidate().lines());
+            }
+        }
+    }
+
+    private List<Candidate> candidates() {
+        List<Candidate> found = new ArrayList<>();
+        for (Label l : labels) {
+            if (used.contains(l) || symbols.inTable(l.center())) {
+                continue;
+            }
+            List<Label> lines = new ArrayList<>(List.of(l));
+            for (int n = 1; n <= 3; n++) {
+                List<Label> block = List.copyOf(lines);
+                grammar.parse(TextBlocks.joined(block).text())
+                        .filter(p -> p.zoned() || p.words())
+                        .ifPresent(p -> found.add(new Candidate(block, p)));
+                Optional<Label> next = blocks.below(lines.get(lines.size() - 1));
+                if (next.isEmpty() || used.contains(next.get())) {
+                    break;
+                }
+                lines.add(next.get());
+            }
+        }
+        return found;
+    }
+
+    /** In text sizes; the largest double where the line does not end at the text. */
+    private double cost(Label text, Node end) {
+        double size = text.sizePt();
+        double gap = text.box().distancePt(end.place());
+        if (gap > SHORT_OF * size) {
+            return Double.MAX_VALUE;
+        }
+        Direction out = end.run().outward(end);
+        double ahead = out.ahead(end.place(), text.center());
+        Box grown = text.box().grow(0.6 * size);
+        double reach = gap + size;
+        boolean hits = grown.contains(end.place().plus(out.dx() * reach, out.dy() * reach));
+        if (ahead > 0 && hits) {
+            return gap / size;
+        }
+        // the text stands along the last piece of the line
+        boolean level = Math.abs(out.dx()) > 0.9;
+        double aside = level
+                ? Math.max(
+                        0,
+                        Math.abs(text.center().yPt() - end.place().yPt())
+                                - text.box().heightPt() / 2)
+                : Math.max(
+                        0,
+                        Math.abs(text.center().xPt() - end.place().xPt())
+                                - text.box().widthPt() / 2);
+        return aside < 1.2 * size ? 2 + gap / size : Double.MAX_VALUE;
+    }
+
+    private void add(Label text, Box box, Parsed parsed, String label, Node end, Outline flag, Set<Evidence> evidence) {
+        if (end != null) {
+            evidence.add(Evidence.LINE_END);
+        }
+        if (parsed.words()) {
+            evidence.add(Evidence.WORDS);
+        }
+        Flow flow = flows.at(end, flag, text);
+        if (flow != Flow.UNKNOWN) {
+            evidence.add(Evidence.ARROW);
+        }
+        Point place = text.center();
+        String id = "r" + Math.round(place.xPt()) + "-" + Math.round(place.yPt());
+        ReferenceReading r = new ReferenceReading(
+                id,
+                place,
+                box,
+                text.text(),
+                parsed.form(),
+                parsed.readings(),
+                label,
+                flow,
+                evidence,
+                Origin.TEXT,
+                confidence(evidence));
+        all.add(r);
+        if (end != null) {
+            at.put(end, r);
+        }
+    }
+
+    private static double confidence(Set<Evidence> evidence) {
+        if (!evidence.contains(Evidence.LINE_END)) {
+            return evidence.contains(Evidence.FLAG) ? 0.5 : 0.2;
+        }
+        return evidence.contains(Evidence.FLAG) || evidence.contains(Evidence.ARROW) ? 0.98 : 0.95;
+    }
+}

@@ -1,0 +1,96 @@
+package linewalk.importer.symbol;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Pattern;
+import linewalk.drawing.Box;
+import linewalk.importer.lettering.Label;
+import linewalk.importer.page.Near;
+
+/**
+ * Ties designations to figures: each designation to the nearest figure and each figure to one designation, nearest pairs
+ * first. Forms: ISO 1219-2:1995 ({@code 1V2}), ISO 1219-2:2012 ({@code 1.2}), letters and number ({@code CYL1}, {@code
+ * V-12}).
+ */
+public final class Designations {
+
+    private static final Pattern FORM = Pattern.compile(
+            "\\d{0,2}[A-Z]{1,4}\\d{1,3}(?:[.-]\\d{1,2})?[A-Z]?|(?:[A-Z0-9]{1,3}-)?\\d{1,2}\\.\\d{1,2}(?:\\.\\d{1,2})?|[A-Z]{1,3}-\\d{1,3}[A-Z]?");
+    private static final Pattern RESERVOIR = Pattern.compile("TANK|RESERVOIR|OIL TANK|HEADER TANK");
+    private static final Pattern SOLENOID =
+            Pattern.compile("\\d{0,2}Y\\d{1,3}[A-Z]?|\\d?YA?\\d{1,2}[AB]?|\\d?YA|S(?:OL)?[ -]?\\d{1,3}[A-Z]?|SOL[A-Z]");
+    private static final Pattern PORT = Pattern.compile("[ABPTXYLMRS]\\d?");
+
+    /** How far a designation may stand from its figure, in text sizes. */
+    private static final double REACH = 4.5;
+
+    private Designations() {}
+
+    public static boolean looksLike(String text) {
+        return FORM.matcher(text).matches() && !PORT.matcher(text).matches();
+    }
+
+    private record Pair(Body body, Label label, double cost) {}
+
+    /** A figure's designation and how sure the pair is, 0 to 1. */
+    public record Named(Label label, double confidence) {}
+
+    /** @param taken labels that already say something else: references, zone labels, line numbers */
+    public static Map<Body, Named> assign(List<Body> bodies, List<Label> labels, Set<Label> taken, Symbols symbols) {
+        List<Pair> pairs = new ArrayList<>();
+        Near<Body> near = new Near<>(bodies, Body::box);
+        for (Label l : labels) {
+            boolean tank = RESERVOIR.matcher(l.text()).matches();
+            String word = l.words().get(0).text();
+            if (taken.contains(l)
+                    || symbols.inTable(l.center())
+                    || !(tank || fits(l.text()) || fits(word) && l.words().size() < 3)) {
+                continue;
+            }
+            for (Body b : near.touching(l.box().grow(REACH * l.sizePt()))) {
+                pairs.add(new Pair(b, l, cost(b, l, tank)));
+            }
+        }
+        pairs.sort(Comparator.comparingDouble(Pair::cost));
+        return settle(pairs);
+    }
+
+    private static boolean fits(String text) {
+        return FORM.matcher(text).matches();
+    }
+
+    private static double cost(Body b, Label l, boolean tank) {
+        Box core = b.core();
+        double gap = core.distancePt(l.box()) / l.sizePt();
+        double cost = tank == b.reservoir() ? gap : gap + 6;
+        if (SOLENOID.matcher(l.text()).matches()) {
+            cost += 5;
+        }
+        if (PORT.matcher(l.text()).matches()) {
+            cost += 8;
+        }
+        return cost;
+    }
+
+    private static Map<Body, Named> settle(List<Pair> pairs) {
+        Map<Body, Named> named = new IdentityHashMap<>();
+        Set<Label> used = new HashSet<>();
+        Map<Label, Double> second = new HashMap<>();
+        for (Pair p : pairs) {
+            second.merge(p.label(), 1.0, Double::sum);
+        }
+        for (Pair p : pairs) {
+            if (p.cost() <= REACH + 1 && !named.containsKey(p.body()) && used.add(p.label())) {
+                double crowd = second.get(p.label()) > 1 ? 0.02 : 0;
+                named.put(p.body(), new Named(p.label(), Math.max(0.5, 0.99 - 0.02 * p.cost() - crowd)));
+            }
+        }
+        return named;
+    }
+}

@@ -1,0 +1,204 @@
+package linewalk.importer.symbol;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Deque;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Set;
+import linewalk.drawing.Box;
+import linewalk.drawing.Point;
+import linewalk.importer.page.Near;
+import linewalk.importer.page.Stroke;
+
+/** Outlines that touch become one figure; then it takes the small strokes that belong to it. */
+final class FigureFinder {
+
+    /** How far around its outlines a figure may have small strokes, as a share of its size. */
+    private static final double REACH = 0.8;
+
+    /** A stroke that touches nothing belongs to a figure this near, as a share of the figure's size. */
+    private static final double NEAR = 0.35;
+
+    private final List<Outline> outlines;
+    private final List<Stroke> strokes;
+    private final double tolPt;
+    private final StrokeTouch touch;
+    private final Set<Stroke> left = Collections.newSetFromMap(new IdentityHashMap<>());
+    private final List<Body> bodies = new ArrayList<>();
+
+    FigureFinder(List<Outline> outlines, List<Stroke> strokes, double tolPt) {
+        this.outlines = outlines;
+        this.strokes = strokes;
+        this.tolPt = tolPt;
+        this.touch = new StrokeTouch(strokes, tolPt);
+        left.addAll(strokes);
+    }
+
+    List<Body> find() {
+        outlines.forEach(o -> left.remove(o.stroke()));
+        groupOutlines();
+        for (Body b : bodies) {
+            takeSurelyOwn(b);
+        }
+        for (Body b : bodies) {
+            takeConnected(b);
+        }
+        List<Stroke> open = strokes.stream().filter(left::contains).toList();
+        for (Body tank : new ReservoirFinder(open, touch, tolPt).find()) {
+            tank.marks().forEach(left::remove);
+            strokes.stream()
+                    .filter(s -> left.contains(s) && tank.box().contains(s.box()) && free(s, tank))
+                    .toList()
+                    .forEach(s -> take(tank, s));
+            bodies.add(tank);
+        }
+        return bodies;
+    }
+
+    /** Line work: what no figure took, in drawing order. */
+    List<Stroke> rest() {
+        return strokes.stream().filter(left::contains).toList();
+    }
+
+    private void groupOutlines() {
+        Near<Outline> near = new Near<>(outlines, Outline::box);
+        Set<Outline> seen = Collections.newSetFromMap(new IdentityHashMap<>());
+        for (Outline start : outlines) {
+            if (!seen.add(start)) {
+                continue;
+            }
+            Body body = new Body(false);
+            Deque<Outline> open = new ArrayDeque<>(List.of(start));
+            while (!open.isEmpty()) {
+                Outline o = open.pop();
+                body.add(o);
+                for (Outline other : near.touching(o.box().grow(tolPt))) {
+                    if (!seen.contains(other) && o.meets(other, tolPt)) {
+                        seen.add(other);
+                        open.push(other);
+                    }
+                }
+            }
+            bodies.add(body);
+        }
+    }
+
+    private Box reach(Body b) {
+        Box core = b.core();
+        double size =
+                Math.min(Math.max(core.widthPt(), core.heightPt()), 2 * Math.min(core.widthPt(), core.heightPt()));
+        return core.grow(REACH * size + tolPt);
+    }
+
+    /** Inside the outline, springs, and strokes that hang free beside it. */
+    private void takeSurelyOwn(Body b) {
+        Box reach = reach(b);
+        double near = NEAR * Math.min(b.core().widthPt(), b.core().heightPt()) + tolPt;
+        boolean grown = true;
+        for (int round = 0; grown && round < 3; round++) {
+            grown = false;
+            for (Stroke s : touch.in(reach)) {
+                if (left.contains(s) && surelyOwn(b, s, near)) {
+                    take(b, s);
+                    grown = true;
+                }
+            }
+        }
+    }
+
+    private boolean surelyOwn(Body b, Stroke s, double nearPt) {
+        boolean inside = s.points().stream().allMatch(p -> b.covers(p) || onOutline(b, p));
+        if (inside && middleInside(b, s)) {
+            return true;
+        }
+        double gap = s.points().stream().mapToDouble(b::distancePt).min().orElse(Double.MAX_VALUE);
+        boolean hangs = touch.ofEnds(s).isEmpty() && !reachesOut(b, s);
+        return gap <= (Motif.zigzag(s) ? tolPt : nearPt) && (Motif.zigzag(s) || hangs);
+    }
+
+    private static boolean middleInside(Body b, Stroke s) {
+        Point a = s.points().get(0);
+        Point c = s.points().get(1);
+        return b.covers(new Point((a.xPt() + c.xPt()) / 2, (a.yPt() + c.yPt()) / 2));
+    }
+
+    private boolean onOutline(Body b, Point p) {
+        return b.outlines().stream().anyMatch(o -> o.box().distancePt(p) <= tolPt && o.edgeDistancePt(p) <= tolPt);
+    }
+
+    /** A straight stroke that leaves the outline is a short line rather than a mark of the figure. */
+    private boolean reachesOut(Body b, Stroke s) {
+        boolean straight = s.points().size() == 2;
+        boolean startsAt = b.distancePt(s.first()) <= tolPt || b.distancePt(s.last()) <= tolPt;
+        double size = Math.min(b.core().widthPt(), b.core().heightPt());
+        return straight && startsAt && s.lengthPt() > 0.5 * size;
+    }
+
+    /** Groups of touching small strokes around the figure that lead nowhere else. */
+    private void takeConnected(Body b) {
+        Box reach = reach(b);
+        Set<Stroke> candidates = touch.in(reach);
+        candidates.removeIf(s -> !left.contains(s));
+        Set<Stroke> seen = Collections.newSetFromMap(new IdentityHashMap<>());
+        for (Stroke start : List.copyOf(candidates)) {
+            if (seen.contains(start)) {
+                continue;
+            }
+            List<Stroke> group = group(start, candidates, seen);
+            if (group.stream().anyMatch(s -> touches(b, s))
+                    && group.stream().allMatch(s -> leadsNowhere(s, group, b))
+                    && (group.size() > 1 || !reachesOut(b, group.get(0)))) {
+                group.forEach(s -> take(b, s));
+            }
+        }
+    }
+
+    private List<Stroke> group(Stroke start, Set<Stroke> candidates, Set<Stroke> seen) {
+        List<Stroke> group = new ArrayList<>();
+        Deque<Stroke> open = new ArrayDeque<>(List.of(start));
+        seen.add(start);
+        while (!open.isEmpty()) {
+            Stroke s = open.pop();
+            group.add(s);
+            for (Stroke other : candidates) {
+                boolean joined =
+                        touch.ofEnds(s).contains(other) || touch.ofEnds(other).contains(s);
+                if (joined && seen.add(other)) {
+                    open.push(other);
+                }
+            }
+        }
+        return group;
+    }
+
+    private boolean touches(Body b, Stroke s) {
+        return b.distancePt(s.first()) <= tolPt || b.distancePt(s.last()) <= tolPt;
+    }
+
+    /** No end lies on line work outside the group or on another figure, and no line ends on it. */
+    private boolean leadsNowhere(Stroke s, List<Stroke> group, Body b) {
+        for (Stroke other : touch.ofEnds(s)) {
+            boolean own = group.contains(other)
+                    || b.marks().contains(other)
+                    || b.outlines().stream().anyMatch(o -> o.stroke() == other);
+            if (!own) {
+                return false;
+            }
+        }
+        return strokes.stream()
+                .filter(x -> x != s && left.contains(x) && !group.contains(x))
+                .filter(x -> x.box().grow(tolPt).intersects(s.box()))
+                .noneMatch(x -> touch.ofEnds(x).contains(s));
+    }
+
+    private boolean free(Stroke s, Body tank) {
+        return touch.ofEnds(s).stream().allMatch(o -> tank.marks().contains(o));
+    }
+
+    private void take(Body b, Stroke s) {
+        left.remove(s);
+        b.add(s);
+    }
+}

@@ -1,0 +1,67 @@
+package linewalk.importer.symbol;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import linewalk.drawing.Box;
+import linewalk.importer.lettering.Label;
+import linewalk.importer.lettering.ReferenceGrammar;
+
+/** Tells outlines around words (flags, match letters, bubbles, balloons) from figures of parts. */
+public final class FlagTest {
+
+    private static final Pattern MATCH_LETTER = Pattern.compile("[A-Z]{1,2}\\d?");
+
+    private final ReferenceGrammar grammar;
+
+    public FlagTest(ReferenceGrammar grammar) {
+        this.grammar = grammar;
+    }
+
+    List<Outline> flags(List<Outline> closed, List<Label> labels) {
+        List<Outline> flags = new ArrayList<>();
+        for (Outline o : closed) {
+            List<Label> inside = inside(o, labels);
+            if (!inside.isEmpty() && fits(o, inside) && isFlag(o, inside, labels)) {
+                flags.add(o);
+            }
+        }
+        return flags;
+    }
+
+    public static List<Label> inside(Outline o, List<Label> labels) {
+        return labels.stream()
+                .filter(l -> o.box().contains(l.center()) && o.covers(l.center()))
+                .sorted(Comparator.comparingDouble((Label l) -> l.box().y0Pt())
+                        .thenComparing(l -> l.box().x0Pt()))
+                .toList();
+    }
+
+    /** An outline drawn for its words is not much larger than they are. */
+    private static boolean fits(Outline o, List<Label> inside) {
+        Box words = inside.stream().map(Label::box).reduce(Box::union).orElseThrow();
+        double size = inside.get(0).sizePt();
+        return o.box().widthPt() < words.widthPt() + 6 * size && o.box().heightPt() < words.heightPt() + 6 * size;
+    }
+
+    private boolean isFlag(Outline o, List<Label> inside, List<Label> labels) {
+        String text = inside.stream().map(Label::text).collect(Collectors.joining(" "));
+        if (grammar.parse(text).isPresent()) {
+            return true;
+        }
+        boolean letter = inside.size() == 1 && MATCH_LETTER.matcher(text).matches();
+        return letter && saidNearby(o, labels) || o.circle() && inside.size() == 2;
+    }
+
+    /** "SH 4" stands beside the outline. */
+    private boolean saidNearby(Outline o, List<Label> labels) {
+        return labels.stream()
+                .filter(l -> l.box().distancePt(o.box()) < 1.5 * l.sizePt()
+                        && !o.box().contains(l.center()))
+                .anyMatch(l -> grammar.parse(l.text())
+                        .filter(p -> p.words() || p.zoned())
+                        .isPresent());
+    }
+}

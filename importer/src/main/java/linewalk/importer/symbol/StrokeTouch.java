@@ -1,0 +1,69 @@
+package linewalk.importer.symbol;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import linewalk.drawing.Box;
+import linewalk.drawing.Point;
+import linewalk.importer.page.Near;
+import linewalk.importer.page.Segment;
+import linewalk.importer.page.Stroke;
+
+/** Which strokes touch which: an end of one on any piece of the other. */
+final class StrokeTouch {
+
+    private record Piece(Stroke stroke, Segment segment) {}
+
+    private final Near<Piece> pieces;
+    private final double tolPt;
+    private final Map<Stroke, Set<Stroke>> known = new IdentityHashMap<>();
+
+    StrokeTouch(List<Stroke> strokes, double tolPt) {
+        List<Piece> all = new ArrayList<>();
+        for (Stroke s : strokes) {
+            int n = s.points().size();
+            for (int i = 1; i < n; i++) {
+                all.add(new Piece(
+                        s, new Segment(s.points().get(i - 1), s.points().get(i))));
+            }
+            if (s.closed()) {
+                all.add(new Piece(s, new Segment(s.points().get(n - 1), s.first())));
+            }
+        }
+        pieces = new Near<>(all, p -> p.segment().box());
+        this.tolPt = tolPt;
+    }
+
+    /** Strokes other than {@code not} that pass or end at p. */
+    Set<Stroke> at(Point p, Stroke not) {
+        Set<Stroke> found = Collections.newSetFromMap(new IdentityHashMap<>());
+        for (Piece piece : pieces.within(p, tolPt)) {
+            if (piece.stroke() != not && piece.segment().distancePt(p) <= tolPt) {
+                found.add(piece.stroke());
+            }
+        }
+        return found;
+    }
+
+    /** Strokes that this one's ends lie on. */
+    Set<Stroke> ofEnds(Stroke s) {
+        return known.computeIfAbsent(s, k -> {
+            Set<Stroke> found = at(s.first(), s);
+            found.addAll(at(s.last(), s));
+            return found;
+        });
+    }
+
+    /** Strokes within the box. */
+    Set<Stroke> in(Box box) {
+        Set<Stroke> found = Collections.newSetFromMap(new IdentityHashMap<>());
+        for (Piece piece : pieces.touching(box)) {
+            found.add(piece.stroke());
+        }
+        found.removeIf(s -> !box.contains(s.box()));
+        return found;
+    }
+}

@@ -1,0 +1,149 @@
+package linewalk.importer.symbol;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Set;
+import linewalk.drawing.Box;
+import linewalk.drawing.Point;
+import linewalk.importer.frame.Frame;
+import linewalk.importer.lettering.Label;
+import linewalk.importer.page.Marks;
+import linewalk.importer.page.Segment;
+import linewalk.importer.page.Stroke;
+
+/**
+ * Closed outlines and motifs claim their strokes.
+ *
+ * <p>Needs the page's marks, labels and frame. Leaves every stroke in one place: the figure of a part, a flag, an
+ * enclosure, a table, the frame, or line work. Order: tables, enclosures and port marks, flags, figures of touching
+ * outlines, reservoirs, then the small strokes that belong to figures.
+ */
+public final class SymbolFinder {
+
+    /** A closed outline that spans more of the sheet than this is a border or a room, no symbol. */
+    private static final double LARGEST = 0.4;
+
+    /** A chain outline much larger than what it holds encloses several parts. */
+    private static final double ENCLOSES = 0.13;
+
+    private final Marks marks;
+    private final List<Label> labels;
+    private final Frame frame;
+    private final double tolPt;
+    private final Set<Stroke> left = Collections.newSetFromMap(new IdentityHashMap<>());
+
+    private SymbolFinder(Marks marks, List<Label> labels, Frame frame) {
+        this.marks = marks;
+        this.labels = labels;
+        this.frame = frame;
+        this.tolPt = tolerance(marks);
+    }
+
+    public static Symbols find(Marks marks, List<Label> labels, Frame frame, FlagTest flags) {
+        return new SymbolFinder(marks, labels, frame).find(flags);
+    }
+
+    /** A little more than a usual line is wide. */
+    private static double tolerance(Marks marks) {
+        double[] widths =
+                marks.strokes().stream().mapToDouble(Stroke::widthPt).sorted().toArray();
+        double usual = widths.length == 0 ? 1 : widths[widths.length / 2];
+        return Math.max(0.8, Math.min(3, 1.1 * usual));
+    }
+
+    private Symbols find(FlagTest flagTest) {
+        List<Box> tables = Tables.find(segments(), labels);
+        for (Stroke s : marks.strokes()) {
+            if (drawn(s) && tables.stream().noneMatch(t -> t.grow(tolPt).contains(s.box()))) {
+                left.add(s);
+            }
+        }
+        List<Outline> closed = closedOutlines();
+        List<Outline> enclosing = closed.stream().filter(o -> encloses(o)).toList();
+        closed.removeAll(enclosing);
+        left.removeAll(strokes(enclosing));
+        left.removeIf(s -> s.dash().chain() && !s.closed());
+        List<Outline> portMarks =
+                closed.stream().filter(o -> onFace(o, enclosing)).toList();
+        take(closed, portMarks);
+        List<Outline> detail = closed.stream()
+                .filter(o -> !o.stroke().dash().solid() && o.stroke().curved())
+                .toList();
+        take(closed, detail);
+        List<Outline> flags = flagTest.flags(closed, labels);
+        take(closed, flags);
+        List<Stroke> remaining = marks.strokes().stream().filter(left::contains).toList();
+        FigureFinder figures = new FigureFinder(closed, remaining, tolPt);
+        List<Body> bodies = figures.find();
+        return new Symbols(
+                bodies, flags, enclosing.stream().map(Outline::box).toList(), portMarks, tables, figures.rest(), tolPt);
+    }
+
+    private void take(List<Outline> closed, List<Outline> taken) {
+        closed.removeAll(taken);
+        left.removeAll(strokes(taken));
+    }
+
+    private static List<Stroke> strokes(List<Outline> outlines) {
+        return outlines.stream().map(Outline::stroke).toList();
+    }
+
+    private List<Segment> segments() {
+        List<Segment> out = new ArrayList<>();
+        for (Stroke s : marks.strokes()) {
+            if (s.curved()) {
+                continue;
+            }
+            for (int i = 1; i < s.points().size(); i++) {
+                out.add(new Segment(s.points().get(i - 1), s.points().get(i)));
+            }
+            if (s.closed()) {
+                out.add(new Segment(s.points().get(s.points().size() - 1), s.first()));
+            }
+        }
+        return out;
+    }
+
+    /** Inside the frame and no border. */
+    private boolean drawn(Stroke s) {
+        Box b = s.box();
+        Box inner = frame.inner();
+        boolean within = b.x1Pt() > inner.x0Pt()
+                && b.x0Pt() < inner.x1Pt()
+                && b.y1Pt() > inner.y0Pt()
+                && b.y0Pt() < inner.y1Pt();
+        boolean border = s.closed() && b.widthPt() > 0.75 * marks.widthPt() && b.heightPt() > 0.7 * marks.heightPt();
+        return within && !border && s.lengthPt() > 0.3;
+    }
+
+    private List<Outline> closedOutlines() {
+        List<Outline> closed = new ArrayList<>();
+        for (Stroke s : marks.strokes()) {
+            if (left.contains(s) && s.closed() && s.points().size() > 2) {
+                closed.add(Outline.of(s));
+            }
+        }
+        return closed;
+    }
+
+    private boolean encloses(Outline o) {
+        Box b = o.box();
+        boolean large = b.widthPt() > LARGEST * marks.widthPt() || b.heightPt() > LARGEST * marks.heightPt();
+        boolean broken = !o.stroke().dash().solid() && !o.stroke().curved();
+        double share = Math.max(b.widthPt() / marks.widthPt(), b.heightPt() / marks.heightPt());
+        long titled = labels.stream()
+                .filter(l -> b.contains(l.center()) && Designations.looksLike(l.text()))
+                .count();
+        return large || broken && (share > ENCLOSES || titled > 1) || titled > 2 && o.rectangle();
+    }
+
+    private boolean onFace(Outline o, List<Outline> enclosures) {
+        if (o.box().widthPt() > 14 * tolPt || !o.circle() && !o.rectangle()) {
+            return false;
+        }
+        Point c = o.box().center();
+        return enclosures.stream().anyMatch(e -> e.edgeDistancePt(c) < tolPt);
+    }
+}

@@ -1,0 +1,37 @@
+package linewalk.importer.symbol;
+
+import java.util.List;
+import java.util.Set;
+import linewalk.drawing.Box;
+import linewalk.drawing.Point;
+import linewalk.importer.page.Stroke;
+
+/**
+ * What closed outlines and motifs claimed of a page's strokes.
+ *
+ * @param bodies figures of parts
+ * @param flags closed outlines around a label that a line may end at: flags, circles, boxes; they are references,
+ *     balloons or bubbles
+ * @param enclosures chain lines around manifolds and units
+ * @param portMarks small circles where lines pass an enclosure's face
+ * @param tables boxes of ruled tables
+ * @param lineWork strokes that nothing claimed
+ * @param tolerancePt how near ends must be to touch, from the drawing's own line widths
+ */
+public record Symbols(
+        List<Body> bodies,
+        List<Outline> flags,
+        List<Box> enclosures,
+        List<Outline> portMarks,
+        List<Box> tables,
+        List<Stroke> lineWork,
+        double tolerancePt) {
+
+    public boolean inTable(Point p) {
+        return tables.stream().anyMatch(t -> t.contains(p));
+    }
+
+    Set<Stroke> lineWorkSet() {
+        return Set.copyOf(lineWork);
+    }
+}
