@@ -1,0 +1,56 @@
+package linewalk.app;
+
+import java.io.PrintWriter;
+import linewalk.drawing.UserError;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+
+/** Exit status: 0 fine; 1 the answer is no; 2 wrong use or bad input, in one line; 3 an error of the program's own. */
+@Command(
+        name = "linewalk",
+        mixinStandardHelpOptions = true,
+        version = "linewalk 0.1.0",
+        description =
+                "Reads a set of hydraulic installation drawings, joins the lines that run over its sheets, and prints"
+                        + " any flow path on one sheet.",
+        subcommands = {ImportCommand.class, CheckCommand.class, ExportCommand.class})
+public final class Main implements Runnable {
+
+    private static final int WRONG_USE = 2;
+    private static final int OUR_ERROR = 3;
+
+    private Main() {}
+
+    public static void main(String[] args) {
+        System.setProperty("java.awt.headless", "true");
+        System.exit(commandLine().execute(args));
+    }
+
+    static CommandLine commandLine() {
+        CommandLine line = new CommandLine(new Main());
+        line.getSubcommands().values().forEach(c -> c.getCommandSpec().mixinStandardHelpOptions(true));
+        line.setCaseInsensitiveEnumValuesAllowed(true);
+        line.setParameterExceptionHandler((e, args) -> {
+            PrintWriter err = e.getCommandLine().getErr();
+            err.println("linewalk: " + e.getMessage() + "; see: "
+                    + e.getCommandLine().getCommandSpec().qualifiedName() + " --help");
+            return WRONG_USE;
+        });
+        line.setExecutionExceptionHandler((e, command, parsed) -> {
+            PrintWriter err = command.getErr();
+            if (e instanceof UserError) {
+                err.println("linewalk: " + e.getMessage());
+                return WRONG_USE;
+            }
+            err.println("linewalk: an error of the program itself; please report it with the lines below");
+            e.printStackTrace(err);
+            return OUR_ERROR;
+        });
+        return line;
+    }
+
+    @Override
+    public void run() {
+        commandLine().usage(System.out);
+    }
+}
