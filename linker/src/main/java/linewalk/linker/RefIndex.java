@@ -1,0 +1,56 @@
+package linewalk.linker;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import linewalk.drawing.Zone;
+
+/** The set's references by sheet, zone, label, and by where they point. */
+final class RefIndex {
+
+    private record Spot(String sheet, Object at) {}
+
+    private final Map<String, List<PageDraft>> pages = new HashMap<>();
+    private final Map<Spot, List<Ref>> byZone = new HashMap<>();
+    private final Map<Spot, List<Ref>> byLabel = new HashMap<>();
+    private final Map<Spot, List<Ref>> pointingAt = new HashMap<>();
+    final List<Ref> refs;
+
+    RefIndex(List<PageDraft> pages, List<Ref> refs) {
+        this.refs = refs;
+        pages.forEach(p -> this.pages
+                .computeIfAbsent(Names.sheetKey(p.name), k -> new ArrayList<>())
+                .add(p));
+        for (Ref r : refs) {
+            r.touched().forEach(z -> add(byZone, r.sheetKey(), z, r));
+            add(byLabel, r.sheetKey(), r.labelKey(), r);
+            r.targets().forEach(t -> add(pointingAt, Names.sheetKey(t.sheet()), t.zone(), r));
+        }
+    }
+
+    private static void add(Map<Spot, List<Ref>> map, String sheet, Object at, Ref r) {
+        List<Ref> list = map.computeIfAbsent(new Spot(sheet, at), k -> new ArrayList<>());
+        if (list.isEmpty() || list.get(list.size() - 1) != r) {
+            list.add(r);
+        }
+    }
+
+    List<PageDraft> pages(String sheetKey) {
+        return pages.getOrDefault(sheetKey, List.of());
+    }
+
+    List<Ref> inZone(String sheetKey, Zone zone) {
+        return byZone.getOrDefault(new Spot(sheetKey, zone), List.of());
+    }
+
+    /** References on a sheet with a label; those without one under the empty key. */
+    List<Ref> labelled(String sheetKey, String labelKey) {
+        return byLabel.getOrDefault(new Spot(sheetKey, labelKey), List.of());
+    }
+
+    /** References that name this sheet and zone; null for those that name the sheet alone. */
+    List<Ref> pointingAt(String sheetKey, Zone zone) {
+        return pointingAt.getOrDefault(new Spot(sheetKey, zone), List.of());
+    }
+}

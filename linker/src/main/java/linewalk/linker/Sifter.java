@@ -1,0 +1,213 @@
+package linewalk.linker;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import linewalk.drawing.End;
+import linewalk.drawing.Finding;
+import linewalk.drawing.Origin;
+import linewalk.drawing.ReferenceReading;
+import linewalk.drawing.ReferenceReading.Says;
+import linewalk.drawing.Rule;
+import linewalk.drawing.Target;
+import linewalk.drawing.Zone;
+
+/**
+ * Takes candidates for references, or drops them: by their page's own evidence and by their likeness to the rest of the
+ * set. Chooses among what a text may say only where the page itself finds several likely; a text layer that is sure
+ * of itself is never talked out of a drafting error.
+ */
+final class Sifter {
+
+    private static final double DROPPED = 0.4;
+    private static final double DOUBTFUL = 0.7;
+    private static final double SURE_READING = 0.9;
+    private static final double LIKELY_ENOUGH = 0.08;
+    private static final double STRONG = 0.8;
+
+    /** Odds by what the set says. */
+    private static final double ANSWERED = 20;
+
+    private static final double KNOWN_SHEET = 1.5;
+    private static final double STRANGE_SHEET = 0.4;
+    private static final double COMMON_FORM = 2;
+    private static final double RARE_FORM = 0.6;
+
+    private final List<PageDraft> pages;
+    private final List<Finding> findings;
+    private final Set<String> sheets = new HashSet<>();
+    private final Map<String, Integer> strongForms = new HashMap<>();
+    /** "from sheet > to sheet @ zone" of every likely reading, by the place it stands. */
+    private final Map<String, Integer> pointing = new HashMap<>();
+
+    Sifter(List<PageDraft> pages, List<Finding> findings) {
+        this.pages = pages;
+        this.findings = findings;
+    }
+
+    /** Leaves the references sorted by id; line ends at dropped candidates become open ends. */
+    List<Ref> sift() {
+        Map<PageDraft, Placing> placings = new HashMap<>();
+        for (PageDraft p : pages) {
+            sheets.add(Names.sheetKey(p.name));
+            placings.put(p, new Placing(p));
+        }
+        pages.forEach(p -> p.candidates.forEach(r -> note(p, placings.get(p), r)));
+        List<Ref> refs = new ArrayList<>();
+        for (PageDraft p : pages) {
+            Set<String> kept = new HashSet<>();
+            for (ReferenceReading r : p.candidates) {
+                Ref ref = judge(p, placings.get(p), r);
+                if (ref != null) {
+                    refs.add(ref);
+                    kept.add(ref.id());
+                }
+            }
+            LineEdits.replaceEnds(
+                    p,
+                    e -> e instanceof End.AtReference a && !kept.contains(a.reference()) ? new End.Open(e.place()) : e);
+        }
+        refs.sort(Comparator.comparing(Ref::id));
+        return refs;
+    }
+
+    private void note(PageDraft page, Placing placing, ReferenceReading r) {
+        if (r.confidence() >= STRONG) {
+            strongForms.merge(String.valueOf(r.form()), 1, Integer::sum);
+        }
+        Set<String> said = new HashSet<>();
+        for (Says s : likely(r)) {
+            for (Target t : s.targets()) {
+                for (String from : places(page, placing, r)) {
+                    said.add(from + ">" + place(t, r));
+                }
+            }
+        }
+        said.forEach(k -> pointing.merge(k, 1, Integer::sum));
+    }
+
+    /** The ways to read a candidate that its page finds likely. */
+    private static List<Says> likely(ReferenceReading r) {
+        if (r.readings().isEmpty()) {
+            return List.of();
+        }
+        Says top = r.readings().get(0);
+        if (top.likelihood() >= SURE_READING || r.origin() == Origin.HAND) {
+            return List.of(top);
+        }
+        return r.readings().stream()
+                .filter(s -> s.likelihood() >= LIKELY_ENOUGH && s.likelihood() >= top.likelihood() / 5)
+                .toList();
+    }
+
+    /** Keys of where a candidate stands: its zones, and its sheet with its label where others go by labels. */
+    private static List<String> places(PageDraft page, Placing placing, ReferenceReading r) {
+        List<String> keys = new ArrayList<>();
+        String sheet = Names.sheetKey(page.name);
+        for (Zone z : placing.touched(r)) {
+            keys.add(sheet + "@" + z);
+        }
+        if (r.label() != null) {
+            keys.add(sheet + "#" + Names.labelKey(r.label()));
+        }
+        return keys;
+    }
+
+    private static String place(Target t, ReferenceReading r) {
+        String sheet = Names.sheetKey(t.sheet());
+        return t.zone() != null ? sheet + "@" + t.zone() : sheet + "#" + Names.labelKey(r.label());
+    }
+
+    private Ref judge(PageDraft page, Placing placing, ReferenceReading r) {
+        List<Says> likely = likely(r);
+        if (likely.isEmpty() || likely.get(0).targets().isEmpty()) {
+            return null;
+        }
+        Says best = null;
+        double bestWeight = -1;
+        double sum = 0;
+        for (Says s : likely) {
+            double weight = s.likelihood() * context(page, placing, r, s);
+            sum += weight;
+            if (weight > bestWeight) {
+                best = s;
+                bestWeight = weight;
+            }
+        }
+        double confidence = r.origin() == Origin.HAND ? 1 : posterior(page, placing, r, best) * bestWeight / sum;
+        if (confidence < DROPPED) {
+            return null;
+        }
+        Ref ref = ref(page, placing, r, best, confidence);
+        if (confidence < DOUBTFUL) {
+            findings.add(doubtful(ref, likely));
+        }
+        return ref;
+    }
+
+    private double context(PageDraft page, Placing placing, ReferenceReading r, Says s) {
+        double odds = 1;
+        for (Target t : s.targets()) {
+            odds *= answered(page, placing, r, t) ? ANSWERED : sheets.contains(Names.sheetKey(t.sheet())) ? 1 : 0.3;
+        }
+        return odds;
+    }
+
+    /** Something stands where the target points, and says that it goes on here. */
+    private boolean answered(PageDraft page, Placing placing, ReferenceReading r, Target t) {
+        String there = place(t, r);
+        for (String here : places(page, placing, r)) {
+            int back = pointing.getOrDefault(there + ">" + here, 0);
+            if (back > (there.equals(here) ? 1 : 0)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private double posterior(PageDraft page, Placing placing, ReferenceReading r, Says s) {
+        double p = Math.min(Math.max(r.confidence(), 0.001), 0.999);
+        double odds = p / (1 - p);
+        int like = strongForms.getOrDefault(String.valueOf(r.form()), 0) - (r.confidence() >= STRONG ? 1 : 0);
+        int strong = strongForms.values().stream().mapToInt(Integer::intValue).sum();
+        odds *= like >= 3 ? COMMON_FORM : strong >= 10 && like == 0 ? RARE_FORM : 1;
+        boolean known = s.targets().stream().anyMatch(t -> sheets.contains(Names.sheetKey(t.sheet())));
+        odds *= known ? KNOWN_SHEET : STRANGE_SHEET;
+        odds *= s.targets().stream().anyMatch(t -> answered(page, placing, r, t)) ? ANSWERED : 1;
+        return odds / (1 + odds);
+    }
+
+    private static Ref ref(PageDraft page, Placing placing, ReferenceReading r, Says says, double confidence) {
+        return new Ref(
+                page,
+                r.id(),
+                r.place(),
+                r.box(),
+                page.zoneAt(r.place()).orElse(null),
+                placing.touched(r),
+                r.text(),
+                says.targets(),
+                r.label() == null || r.label().isBlank() ? null : r.label(),
+                r.flow(),
+                r.origin(),
+                confidence,
+                placing.kind(r.id()));
+    }
+
+    private static Finding doubtful(Ref r, List<Says> likely) {
+        String others =
+                likely.size() < 2 ? "" : "; it may also read " + likely.get(1).targets();
+        return new Finding(
+                Rule.DOUBTFUL_READING,
+                r.page().page,
+                r.place(),
+                List.of(r.id()),
+                List.of(),
+                r.said() + " was read as " + r.targets() + " with doubt" + others + ".",
+                "say what it is with a reference tag");
+    }
+}

@@ -1,0 +1,31 @@
+package linewalk.linker;
+
+import linewalk.drawing.Target;
+import linewalk.drawing.Zone;
+
+/** One target of one reference: what a mate answers. */
+record Slot(Ref ref, int index) implements Comparable<Slot> {
+
+    Target target() {
+        return ref.targets().get(index);
+    }
+
+    String sheetKey() {
+        return Names.sheetKey(target().sheet());
+    }
+
+    Zone zone() {
+        return target().zone();
+    }
+
+    /** Goes by its label alone. */
+    boolean byName() {
+        return zone() == null && !ref.labelKey().isEmpty();
+    }
+
+    @Override
+    public int compareTo(Slot o) {
+        int byId = ref.id().compareTo(o.ref.id());
+        return byId != 0 ? byId : Integer.compare(index, o.index);
+    }
+}

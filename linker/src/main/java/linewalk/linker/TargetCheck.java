@@ -1,0 +1,176 @@
+package linewalk.linker;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import linewalk.drawing.Finding;
+import linewalk.drawing.Rule;
+import linewalk.drawing.Zone;
+
+/** Whether each target of each reference is there and points back (IEC 61082-1: a one-way reference can't be traced). */
+final class TargetCheck {
+
+    private final RefIndex index;
+    private final Mates mates;
+    private final LooseEnds loose;
+    private final DrawingNumbers numbers;
+
+    TargetCheck(RefIndex index, Mates mates, LooseEnds loose) {
+        this.index = index;
+        this.mates = mates;
+        this.loose = loose;
+        this.numbers = new DrawingNumbers(index);
+    }
+
+    void check(List<Finding> findings) {
+        for (Ref r : index.refs) {
+            for (int i = 0; i < r.targets().size(); i++) {
+                check(new Slot(r, i)).ifPresent(findings::add);
+            }
+        }
+    }
+
+    private Optional<Finding> check(Slot s) {
+        String printed = s.target().sheet();
+        if (index.pages(s.sheetKey()).isEmpty()) {
+            return numbers.outside(printed)
+                    ? finding(Rule.NOT_IN_SET, s, "goes on to drawing " + printed + ", which is not in the set", null)
+                    : finding(
+                            Rule.NO_SUCH_SHEET,
+                            s,
+                            "names sheet " + printed + ", which the set does not have",
+                            remedy(s));
+        }
+        Zone zone = s.zone();
+        boolean gridded = index.pages(s.sheetKey()).stream().anyMatch(p -> p.grid() != null);
+        if (zone != null && gridded) {
+            boolean has = index.pages(s.sheetKey()).stream().anyMatch(p -> p.grid() != null && p.has(zone));
+            return has
+                    ? zone(s)
+                    : finding(
+                            Rule.NO_SUCH_ZONE,
+                            s,
+                            "names zone " + zone + ", which is not in the grid of sheet " + printed,
+                            remedy(s));
+        }
+        return mates.answered(s) ? Optional.empty() : unanswered(s);
+    }
+
+    private Optional<Finding> zone(Slot s) {
+        int steps = Integer.MAX_VALUE;
+        for (Pairing p : mates.of(s)) {
+            Ref mate = p.other(s).ref();
+            if (mate.sheetKey().equals(s.sheetKey())) {
+                steps = Math.min(steps, Facts.steps(s.zone(), mate));
+            }
+        }
+        if (steps == 0) {
+            return Optional.empty();
+        }
+        if (steps == 1) {
+            Ref mate = mates.of(s).get(0).other(s).ref();
+            return finding(
+                    Rule.NEXT_ZONE,
+                    s,
+                    "names zone " + s.zone() + ", but its mate " + mate.said() + " stands one zone away",
+                    "it should name " + mate.zone());
+        }
+        return emptyOrElsewhere(s);
+    }
+
+    private Optional<Finding> emptyOrElsewhere(Slot s) {
+        List<Ref> there = index.inZone(s.sheetKey(), s.zone()).stream()
+                .filter(r -> !r.equals(s.ref()))
+                .toList();
+        String place = "sheet " + s.target().sheet() + ", " + s.zone();
+        if (!there.isEmpty()) {
+            return finding(
+                    Rule.NOT_RETURNED,
+                    s,
+                    "points to " + place + ", where " + said(there) + ": none points back",
+                    remedy(s));
+        }
+        Optional<String> end = loose.answer(s.sheetKey(), s.zone(), s.ref().labelKey());
+        return finding(
+                Rule.NOTHING_THERE,
+                s,
+                "points to " + place + ", where no reference stands"
+                        + end.map(l -> "; " + l + " ends loose there").orElse(""),
+                end.isPresent()
+                        ? "a reference back to sheet " + s.ref().page().name + " is missing at that line end"
+                        : remedy(s));
+    }
+
+    private static String said(List<Ref> there) {
+        return there.stream().limit(3).map(r -> "'" + r.text() + "'").collect(Collectors.joining(", "))
+                + (there.size() == 1 ? " stands" : " stand");
+    }
+
+    /** No zone to look in: its label must be on that sheet, or something there must name this one. */
+    private Optional<Finding> unanswered(Slot s) {
+        String label = s.ref().labelKey();
+        List<Ref> same = new ArrayList<>(label.isEmpty() ? List.of() : index.labelled(s.sheetKey(), label));
+        same.remove(s.ref());
+        boolean own = s.sheetKey().equals(s.ref().sheetKey());
+        if (own && same.isEmpty() && s.ref().targets().size() > 1) {
+            return Optional.empty(); // lists of sheets often name their own
+        }
+        String what = label.isEmpty()
+                ? "that names sheet " + s.ref().page().name
+                : s.ref().label();
+        if (!same.isEmpty()) {
+            return finding(
+                    Rule.NOT_RETURNED,
+                    s,
+                    "goes on at " + s.ref().label() + " on sheet " + s.target().sheet() + ", where "
+                            + same.get(0).said() + " points elsewhere",
+                    null);
+        }
+        if (label.isEmpty() && namesBack(s)) {
+            return Optional.empty();
+        }
+        return finding(
+                Rule.NOTHING_THERE,
+                s,
+                "goes on on sheet " + s.target().sheet() + ", where there is no reference " + what,
+                null);
+    }
+
+    private boolean namesBack(Slot s) {
+        return index.labelled(s.sheetKey(), "").stream().anyMatch(r -> r.targets().stream()
+                .anyMatch(t -> Names.sheetKey(t.sheet()).equals(s.ref().sheetKey())));
+    }
+
+    /** Where the mate was found, or where something that has no mate points back here. */
+    private String remedy(Slot s) {
+        for (Pairing p : mates.of(s)) {
+            return "the mate is probably " + p.other(s).ref().said() + ", which points back here"
+                    + sameLabel(s, p.facts());
+        }
+        List<Ref> back = new ArrayList<>();
+        s.ref().touched().forEach(z -> back.addAll(index.pointingAt(s.ref().sheetKey(), z)));
+        back.removeIf(r -> mates.mated(r) || r.equals(s.ref()));
+        List<Ref> distinct = back.stream().distinct().toList();
+        return distinct.size() == 1 ? "the mate is perhaps " + distinct.get(0).said() + ", which points here" : null;
+    }
+
+    private static String sameLabel(Slot s, Facts f) {
+        return f.label() == Facts.Label.EQUAL
+                ? " with the same label " + s.ref().label()
+                : "";
+    }
+
+    private static Optional<Finding> finding(Rule rule, Slot s, String what, String remedy) {
+        Ref r = s.ref();
+        String label = r.label() == null ? "" : " (" + r.label() + ")";
+        return Optional.of(new Finding(
+                rule,
+                r.page().page,
+                r.place(),
+                List.of(r.id()),
+                List.of(),
+                r.said() + label + " " + what + ".",
+                remedy));
+    }
+}
