@@ -9,10 +9,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.jgrapht.alg.matching.blossom.v5.KolmogorovWeightedMatching;
 import org.jgrapht.alg.matching.blossom.v5.ObjectiveSense;
 import org.jgrapht.graph.DefaultWeightedEdge;
 import org.jgrapht.graph.SimpleWeightedGraph;
+import org.jgrapht.util.SupplierUtil;
 
 /**
  * The matching of least cost over slots: each slot is answered once at the most, and together as much is gained as can
@@ -68,12 +70,18 @@ final class Matching {
     }
 
     private static List<Pairing> exact(List<Pairing> group) {
-        SimpleWeightedGraph<Slot, DefaultWeightedEdge> graph = new SimpleWeightedGraph<>(DefaultWeightedEdge.class);
+        List<Slot> slots =
+                group.stream().flatMap(p -> Stream.of(p.a(), p.b())).distinct().toList();
+        // the solver evens out an odd number of vertices with one that the supplier gives
+        SimpleWeightedGraph<Integer, DefaultWeightedEdge> graph =
+                new SimpleWeightedGraph<>(SupplierUtil.createIntegerSupplier(slots.size()), DefaultWeightedEdge::new);
         Map<DefaultWeightedEdge, Pairing> byEdge = new HashMap<>();
         for (Pairing p : group) {
-            graph.addVertex(p.a());
-            graph.addVertex(p.b());
-            DefaultWeightedEdge e = graph.addEdge(p.a(), p.b());
+            Integer a = slots.indexOf(p.a());
+            Integer b = slots.indexOf(p.b());
+            graph.addVertex(a);
+            graph.addVertex(b);
+            DefaultWeightedEdge e = graph.addEdge(a, b);
             graph.setEdgeWeight(e, gain(p));
             byEdge.put(e, p);
         }
