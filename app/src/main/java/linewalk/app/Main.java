@@ -1,6 +1,8 @@
 package linewalk.app;
 
 import java.io.PrintWriter;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import linewalk.drawing.UserError;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -23,6 +25,9 @@ public final class Main implements Runnable {
 
     public static void main(String[] args) {
         System.setProperty("java.awt.headless", "true");
+        // PDFBox tells of every font that a drawing does not embed
+        Logger.getLogger("org.apache.pdfbox").setLevel(Level.OFF);
+        Logger.getLogger("org.apache.fontbox").setLevel(Level.OFF);
         System.exit(commandLine().execute(args));
     }
 

@@ -23,6 +23,9 @@ public final class LabelBuilder {
     private static final double SAME_PLACE = 0.12;
     private static final double BASELINE = 0.2;
 
+    /** A designation and the smaller remark behind it are two labels. */
+    private static final double SAME_SIZE = 0.9;
+
     private LabelBuilder() {}
 
     /** A glyph seen along its own baseline. */
@@ -93,7 +96,7 @@ public final class LabelBuilder {
         double size = Math.max(a.glyph().sizePt(), b.glyph().sizePt());
         double smaller = Math.min(a.glyph().sizePt(), b.glyph().sizePt());
         double gap = b.along() - a.end();
-        return smaller > 0.7 * size && gap < LABEL_GAP * size && gap > -0.6 * size;
+        return smaller > SAME_SIZE * size && gap < LABEL_GAP * size && gap > -0.6 * size;
     }
 
     private static void add(List<Placed> run, List<Label> labels) {

@@ -33,8 +33,8 @@ public final class ReferenceGrammar {
         }
     }
 
-    private static final String LETTERS_FIRST = "[A-Z]{1,2}[- ]?\\d{1,2}";
-    private static final String DIGITS_FIRST = "\\d{1,2}[- ]?[A-Z]";
+    private static final String LETTERS_FIRST = "[A-Z]{1,2}-?\\d{1,2}";
+    private static final String DIGITS_FIRST = "\\d{1,2}-?[A-Z]";
     private static final String ZONE = "(?:" + LETTERS_FIRST + "|" + DIGITS_FIRST + ")";
     private static final String SHEET = "(?:\\d{1,3}[A-Z]?|[A-Z]{1,3}-?\\d{1,4}|[A-Z0-9]{1,6}(?:-[A-Z0-9]{1,6}){1,3})";
     private static final String SHEET_WORD = "(?:SHEET|SHT|SH|PAGE|PG|DWG|DRG|BLATT)\\.?";
@@ -45,8 +45,8 @@ public final class ReferenceGrammar {
             Pattern.compile("[\\u2190-\\u21FF\\u25B2-\\u25C5\\u27F5-\\u27F8]|<-+|-+>|<<|>>");
     private static final Pattern PLANT = Pattern.compile("^([=+][A-Z0-9=+.-]+)/(.*)$");
 
-    private static final Pattern SHEET_ZONE =
-            Pattern.compile("(" + SHEET + ")(?: ?[./:] ?| - | ?, ?|-| )\\(?\\[?(" + ZONE + ")\\)?\\]?");
+    private static final Pattern SHEET_ZONE = Pattern.compile(
+            "(" + SHEET + ")(?: ?[./:] ?| - | ?, ?|-)\\(?\\[?(" + ZONE + ")\\)?\\]?|(\\d{1,3}) (" + ZONE + ")");
     private static final Pattern ZONE_SHEET = Pattern.compile("(" + ZONE + ") ?[/:] ?(" + SHEET + ")");
     private static final Pattern NAMED = Pattern.compile("(\\S.*?\\S|\\S)/(" + SHEET + ")[.:](" + ZONE + ")");
     private static final Pattern WORDED = Pattern.compile(
@@ -139,7 +139,8 @@ public final class ReferenceGrammar {
         Map<Target, Double> targets = new LinkedHashMap<>();
         Matcher m = SHEET_ZONE.matcher(text);
         if (m.matches()) {
-            targets.put(target(m.group(1), m.group(2)), 1.0);
+            boolean blank = m.group(1) == null;
+            targets.put(target(m.group(blank ? 3 : 1), m.group(blank ? 4 : 2)), 1.0);
         }
         m = ZONE_SHEET.matcher(text);
         if (m.matches()) {

@@ -76,7 +76,11 @@ public final class Body {
             }
         }
         for (Stroke m : marks) {
-            if (Box.around(m.points()).distancePt(p) < least) {
+            Box around = m.box();
+            if (Motif.zigzag(m)) {
+                // a line may meet a spring anywhere on its side
+                least = Math.min(least, around.distancePt(p));
+            } else if (around.distancePt(p) < least) {
                 for (int i = 1; i < m.points().size(); i++) {
                     least = Math.min(
                             least, new Segment(m.points().get(i - 1), m.points().get(i)).distancePt(p));

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
-import linewalk.drawing.Box;
 import linewalk.importer.lettering.Label;
 import linewalk.importer.page.Near;
 
@@ -28,7 +27,7 @@ public final class Designations {
     private static final Pattern PORT = Pattern.compile("[ABPTXYLMRS]\\d?");
 
     /** How far a designation may stand from its figure, in text sizes. */
-    private static final double REACH = 4.5;
+    private static final double REACH = 7;
 
     private Designations() {}
 
@@ -50,7 +49,7 @@ public final class Designations {
             String word = l.words().get(0).text();
             if (taken.contains(l)
                     || symbols.inTable(l.center())
-                    || !(tank || fits(l.text()) || fits(word) && l.words().size() < 3)) {
+                    || !(tank || fits(l.text()) || fits(word) && valued(l))) {
                 continue;
             }
             for (Body b : near.touching(l.box().grow(REACH * l.sizePt()))) {
@@ -61,14 +60,22 @@ public final class Designations {
         return settle(pairs);
     }
 
+    /** A value follows the designation on its line; a remark such as "1A1 BORE" is about another part. */
+    private static boolean valued(Label l) {
+        return l.words().size() < 5
+                && l.text().substring(l.words().get(0).text().length()).matches(".*\\d.*");
+    }
+
     private static boolean fits(String text) {
         return FORM.matcher(text).matches();
     }
 
     private static double cost(Body b, Label l, boolean tank) {
-        Box core = b.core();
-        double gap = core.distancePt(l.box()) / l.sizePt();
+        double gap = b.box().distancePt(l.box()) / l.sizePt();
         double cost = tank == b.reservoir() ? gap : gap + 6;
+        if (!fits(l.text()) && !tank) {
+            cost += 2;
+        }
         if (SOLENOID.matcher(l.text()).matches()) {
             cost += 5;
         }

@@ -131,7 +131,7 @@ final class FigureFinder {
     /** A straight stroke that leaves the outline is a short line rather than a mark of the figure. */
     private boolean reachesOut(Body b, Stroke s) {
         boolean straight = s.points().size() == 2;
-        boolean startsAt = b.distancePt(s.first()) <= tolPt || b.distancePt(s.last()) <= tolPt;
+        boolean startsAt = b.distancePt(s.first()) <= tolPt != b.distancePt(s.last()) <= tolPt;
         double size = Math.min(b.core().widthPt(), b.core().heightPt());
         return straight && startsAt && s.lengthPt() > 0.5 * size;
     }

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import linewalk.drawing.Box;
 import linewalk.importer.lettering.Label;
 import linewalk.importer.lettering.ReferenceGrammar;
+import linewalk.importer.page.Stroke;
 
 /** Tells outlines around words (flags, match letters, bubbles, balloons) from figures of parts. */
 public final class FlagTest {
@@ -20,11 +21,13 @@ public final class FlagTest {
         this.grammar = grammar;
     }
 
-    List<Outline> flags(List<Outline> closed, List<Label> labels) {
+    List<Outline> flags(List<Outline> closed, List<Label> labels, List<Stroke> strokes, double tolPt) {
         List<Outline> flags = new ArrayList<>();
         for (Outline o : closed) {
             List<Label> inside = inside(o, labels);
-            if (!inside.isEmpty() && fits(o, inside) && isFlag(o, inside, labels)) {
+            if (!inside.isEmpty()
+                    && fits(o, inside)
+                    && (isFlag(o, inside, labels) || bubble(o, inside, strokes, tolPt))) {
                 flags.add(o);
             }
         }
@@ -52,7 +55,17 @@ public final class FlagTest {
             return true;
         }
         boolean letter = inside.size() == 1 && MATCH_LETTER.matcher(text).matches();
-        return letter && saidNearby(o, labels) || o.circle() && inside.size() == 2;
+        return letter && saidNearby(o, labels);
+    }
+
+    /** A circle divided by a bar between two words. */
+    private static boolean bubble(Outline o, List<Label> inside, List<Stroke> strokes, double tolPt) {
+        return o.circle()
+                && inside.size() == 2
+                && strokes.stream()
+                        .filter(s ->
+                                s.points().size() == 2 && o.box().grow(tolPt).contains(s.box()))
+                        .anyMatch(s -> o.edgeDistancePt(s.first()) <= tolPt && o.edgeDistancePt(s.last()) <= tolPt);
     }
 
     /** "SH 4" stands beside the outline. */

@@ -10,6 +10,7 @@ import linewalk.drawing.Point;
 import linewalk.importer.frame.Frame;
 import linewalk.importer.lettering.Label;
 import linewalk.importer.page.Marks;
+import linewalk.importer.page.Near;
 import linewalk.importer.page.Segment;
 import linewalk.importer.page.Stroke;
 
@@ -29,6 +30,7 @@ public final class SymbolFinder {
     private static final double ENCLOSES = 0.13;
 
     private final Marks marks;
+    private final List<Stroke> strokes;
     private final List<Label> labels;
     private final Frame frame;
     private final double tolPt;
@@ -39,6 +41,7 @@ public final class SymbolFinder {
         this.labels = labels;
         this.frame = frame;
         this.tolPt = tolerance(marks);
+        this.strokes = new Loops(tolPt, marks.widthPt()).close(marks.strokes());
     }
 
     public static Symbols find(Marks marks, List<Label> labels, Frame frame, FlagTest flags) {
@@ -55,8 +58,11 @@ public final class SymbolFinder {
 
     private Symbols find(FlagTest flagTest) {
         List<Box> tables = Tables.find(segments(), labels);
-        for (Stroke s : marks.strokes()) {
-            if (drawn(s) && tables.stream().noneMatch(t -> t.grow(tolPt).contains(s.box()))) {
+        Near<Label> lettering = new Near<>(labels, Label::box);
+        for (Stroke s : strokes) {
+            if (drawn(s)
+                    && !outlinesLetters(s, lettering)
+                    && tables.stream().noneMatch(t -> t.grow(tolPt).contains(s.box()))) {
                 left.add(s);
             }
         }
@@ -72,13 +78,22 @@ public final class SymbolFinder {
                 .filter(o -> !o.stroke().dash().solid() && o.stroke().curved())
                 .toList();
         take(closed, detail);
-        List<Outline> flags = flagTest.flags(closed, labels);
+        List<Outline> flags = flagTest.flags(closed, labels, strokes, tolPt);
         take(closed, flags);
-        List<Stroke> remaining = marks.strokes().stream().filter(left::contains).toList();
+        closed.addAll(Throttles.find(strokes.stream().filter(left::contains).toList()));
+        List<Stroke> remaining = strokes.stream().filter(left::contains).toList();
         FigureFinder figures = new FigureFinder(closed, remaining, tolPt);
         List<Body> bodies = figures.find();
         return new Symbols(
                 bodies, flags, enclosing.stream().map(Outline::box).toList(), portMarks, tables, figures.rest(), tolPt);
+    }
+
+    /** Bold lettering is often drawn by outlining the letters. */
+    private static boolean outlinesLetters(Stroke s, Near<Label> lettering) {
+        Box b = s.box();
+        return s.closed()
+                && lettering.touching(b).stream()
+                        .anyMatch(l -> l.box().grow(0.15 * l.sizePt()).contains(b));
     }
 
     private void take(List<Outline> closed, List<Outline> taken) {
@@ -92,7 +107,7 @@ public final class SymbolFinder {
 
     private List<Segment> segments() {
         List<Segment> out = new ArrayList<>();
-        for (Stroke s : marks.strokes()) {
+        for (Stroke s : strokes) {
             if (s.curved()) {
                 continue;
             }
@@ -120,7 +135,7 @@ public final class SymbolFinder {
 
     private List<Outline> closedOutlines() {
         List<Outline> closed = new ArrayList<>();
-        for (Stroke s : marks.strokes()) {
+        for (Stroke s : strokes) {
             if (left.contains(s) && s.closed() && s.points().size() > 2) {
                 closed.add(Outline.of(s));
             }

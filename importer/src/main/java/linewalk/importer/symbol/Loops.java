@@ -1,0 +1,115 @@
+package linewalk.importer.symbol;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import linewalk.drawing.Box;
+import linewalk.drawing.Point;
+import linewalk.importer.page.Stroke;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.polygonize.Polygonizer;
+
+/**
+ * Outlines drawn piece by piece: small closed loops of single strokes become closed strokes, so that figures and flags
+ * look the same whichever program drew them.
+ */
+final class Loops {
+
+    /** Larger loops are made by lines that meet again. */
+    private static final double LARGEST = 0.07;
+
+    private static final int CORNERS = 8;
+    private static final int PIECES = 6;
+
+    private final double tolPt;
+    private final double largestPt;
+    private final Map<Long, Coordinate> corners = new HashMap<>();
+
+    Loops(double tolPt, double pageWidthPt) {
+        this.tolPt = tolPt;
+        this.largestPt = LARGEST * pageWidthPt;
+    }
+
+    /** The strokes with loops of pieces replaced by closed strokes. */
+    List<Stroke> close(List<Stroke> strokes) {
+        Polygonizer polygonizer = new Polygonizer();
+        GeometryFactory factory = new GeometryFactory();
+        Map<Coordinate, List<Stroke>> at = new HashMap<>();
+        for (Stroke s : strokes) {
+            if (piece(s)) {
+                Coordinate[] line = s.points().stream().map(this::snapped).toArray(Coordinate[]::new);
+                if (line.length > 2 || !line[0].equals2D(line[1])) {
+                    polygonizer.add(factory.createLineString(line));
+                    for (Coordinate c : line) {
+                        at.computeIfAbsent(c, k -> new ArrayList<>()).add(s);
+                    }
+                }
+            }
+        }
+        List<Stroke> closed = new ArrayList<>();
+        Set<Stroke> used = Collections.newSetFromMap(new IdentityHashMap<>());
+        for (Polygon p : (Collection<Polygon>) polygonizer.getPolygons()) {
+            closeLoop(p, at, closed, used);
+        }
+        if (closed.isEmpty()) {
+            return strokes;
+        }
+        List<Stroke> out = new ArrayList<>(strokes);
+        out.removeIf(used::contains);
+        out.addAll(closed);
+        return out;
+    }
+
+    private boolean piece(Stroke s) {
+        if (s.closed() || s.curved() || !s.dash().solid() || s.points().size() > PIECES) {
+            return false;
+        }
+        Box b = s.box();
+        return Math.max(b.widthPt(), b.heightPt()) < largestPt;
+    }
+
+    /** Corners that all but touch are one. */
+    private Coordinate snapped(Point p) {
+        long gx = Math.round(p.xPt() / tolPt);
+        long gy = Math.round(p.yPt() / tolPt);
+        for (long dx = -1; dx <= 1; dx++) {
+            for (long dy = -1; dy <= 1; dy++) {
+                Coordinate c = corners.get((gx + dx) * 1_000_003 + gy + dy);
+                if (c != null && Math.hypot(c.x - p.xPt(), c.y - p.yPt()) < 0.6 * tolPt) {
+                    return c;
+                }
+            }
+        }
+        Coordinate c = new Coordinate(p.xPt(), p.yPt());
+        corners.put(gx * 1_000_003 + gy, c);
+        return c;
+    }
+
+    private void closeLoop(Polygon p, Map<Coordinate, List<Stroke>> at, List<Stroke> closed, Set<Stroke> used) {
+        Coordinate[] ring = p.getExteriorRing().getCoordinates();
+        Box box =
+                Box.around(List.of(ring).stream().map(c -> new Point(c.x, c.y)).toList());
+        if (ring.length - 1 > CORNERS || Math.max(box.widthPt(), box.heightPt()) > largestPt) {
+            return;
+        }
+        List<Point> points = new ArrayList<>();
+        Stroke like = null;
+        for (int i = 0; i + 1 < ring.length; i++) {
+            points.add(new Point(ring[i].x, ring[i].y));
+            List<Stroke> side = new ArrayList<>(at.get(ring[i]));
+            side.retainAll(at.get(ring[i + 1]));
+            used.addAll(side);
+            like = side.isEmpty() ? like : side.get(0);
+        }
+        if (like != null) {
+            closed.add(new Stroke(points, true, false, like.widthPt(), like.dash(), false));
+        }
+    }
+}
