@@ -1,0 +1,62 @@
+package linewalk.samples.sheet;
+
+import linewalk.samples.machine.Heading;
+import linewalk.samples.machine.Reference;
+import linewalk.samples.style.DraftingStyle;
+import linewalk.samples.style.ReferenceForm;
+import linewalk.samples.symbol.Spot;
+
+/** The room a reference's text takes, known before it is known what it says. In units from the line's end. */
+final class ReferenceRoom {
+    static final double LETTER_RADIUS = 0.62;
+    static final double CIRCLE_RADIUS = 0.8;
+    static final double PLAIN_START = 0.62;
+
+    private final DraftingStyle style;
+    private final Fonts fonts;
+
+    ReferenceRoom(DraftingStyle style, Fonts fonts) {
+        this.style = style;
+        this.fonts = fonts;
+    }
+
+    static double flagLength(ScaledInk ink, int targets) {
+        return flagLength(ink.canvas().fonts(), targets);
+    }
+
+    private static double flagLength(Fonts fonts, int targets) {
+        ReferenceForm form = ReferenceForm.FLAG;
+        return 0.75 + textWidth(fonts, form, targets);
+    }
+
+    private static double textWidth(Fonts fonts, ReferenceForm form, int targets) {
+        String widest = targets == 1 ? form.widest() : form.widest() + form.separator() + form.widest();
+        return fonts.width(widest, form.height, false);
+    }
+
+    /** Box of the text at its widest, in units. */
+    Box room(Reference reference) {
+        int targets = reference.links().size();
+        if (reference.isLetter()) {
+            return box(reference, 0, 2 * LETTER_RADIUS, LETTER_RADIUS);
+        }
+        return switch (style.references()) {
+            case FLAG -> box(reference, 0, flagLength(fonts, targets), 0.36);
+            case PLAIN ->
+                box(reference, PLAIN_START, PLAIN_START + textWidth(fonts, style.references(), targets), 0.18);
+            case CIRCLE -> box(reference, 0, 2 * CIRCLE_RADIUS * targets, CIRCLE_RADIUS);
+        };
+    }
+
+    private static Box box(Reference reference, double from, double to, double half) {
+        Heading way = reference.heading();
+        Spot end = reference.end();
+        double aside = Math.abs(way.dx) * half;
+        double across = Math.abs(way.dy) * half;
+        Box near = new Box(end.x(), end.y(), end.x(), end.y());
+        Spot a = end.plus(way.dx * from, way.dy * from);
+        Spot b = end.plus(way.dx * to, way.dy * to);
+        near = new Box(a.x() - across, a.y() - aside, a.x() + across, a.y() + aside);
+        return near.join(new Box(b.x() - across, b.y() - aside, b.x() + across, b.y() + aside));
+    }
+}
