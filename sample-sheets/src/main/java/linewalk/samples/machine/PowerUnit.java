@@ -66,7 +66,7 @@ final class PowerUnit {
                 .text(-1, -1.9)
                 .add();
         s.part("0V" + n, "Check valve", InLine.check(), x, 16).add();
-        s.part(valve, "Suction valve", InLine.shutOff(), x, 27).add();
+        s.part(valve, "Suction valve", InLine.shutOff(), x, 27).text(1.15, 0).add();
         s.main("IIIIIIII").run("TANK.S" + n, valve + ".A").add();
         s.main("IIIIIIII").run(valve + ".B", "0P" + n + ".S").add();
         s.main(n.equals("1") ? "..SS...." : "SSSSSSSS")
@@ -199,7 +199,7 @@ final class PowerUnit {
         s.main("SSSSSSSS")
                 .run("<120@5,17", "x57", ">121+122")
                 .run("@20,17", "0V8.A")
-                .run(LineKind.PILOT, "@38,17", "y21", "x63", ">K")
+                .run(LineKind.PILOT, "@38,17", "y22", "x63", ">K")
                 .add();
         s.main("SSSSSSSS").run("0V8.B", "0Z6.P").run("@20,11", "0V9.A").add();
         s.net(LineKind.DRAIN, "........").run("0V9.B", "x63", ">174").add();

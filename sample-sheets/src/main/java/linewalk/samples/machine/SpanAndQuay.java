@@ -29,7 +29,7 @@ final class SpanAndQuay {
         s.main("....SR..").run("=156@5,31", "x63", "=158").add();
         s.main("....RS..").run("=157@5,35", "x63", "=159").add();
         s.with(new Furniture.Leader(new Spot(24, 31), new Spot(26, 28.7), "HOSE LOOP AT HINGE, R 400 MIN."));
-        s.with(new Furniture.Bubble(new Spot(21.5, 15), 1.6, new Spot(13, 11), "F", "9"));
+        s.with(new Furniture.Bubble(new Spot(21.5, 15), 1.4, new Spot(13, 11), "F", "9"));
         s.note("PINS ARE SET BY OIL AND HELD BY 2V1 AT REST.").note("L-156 AND L-157 PASS THROUGH TO THE NOSE.");
         return s.revised("B", "D2", "2V4 ADDED", "2024-06-19");
     }
@@ -42,7 +42,7 @@ final class SpanAndQuay {
                 .add();
         s.part(valve, "One-way flow control", InLine.flowControl(), x - 2.5, 15)
                 .set("6 L/min", "1.6 GPM")
-                .text(1.3, -0.2)
+                .text(1.6, -0.2)
                 .add();
     }
 
@@ -119,7 +119,7 @@ final class SpanAndQuay {
         s.main("......SS").run("<162@5,31", "x46.7", "4A1.A").add();
         s.with(new Furniture.Enclosure(
                 "MOTOR BLOCK",
-                19,
+                17.5,
                 14.5,
                 34.5,
                 21.5,

@@ -14,7 +14,10 @@ final class ValveHouse {
         SheetPlan s = new SheetPlan(number, "VALVE HOUSE - MANIFOLD MB1, HOIST");
         s.part("1V1", "Directional valve 4/3", Directional.fourThree("A-T B-T", "Y1A", "Y1B", true), 32, 21)
                 .add();
-        s.part("1V7", "Check valve", InLine.check(), 26, 27).turned(1).add();
+        s.part("1V7", "Check valve", InLine.check(), 26, 27)
+                .turned(1)
+                .text(-0.5, -1.25)
+                .add();
         s.main("..SS....").run("<110@5,27", "1V7.A").run("@21,27", "y7", "=187").add();
         s.main("..SS....").run("1V7.B", "x31.7", "1V1.P").add();
         s.main("..RR....").run("1V1.T", "y29", "x63", ">132").add();

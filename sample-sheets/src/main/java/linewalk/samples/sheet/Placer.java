@@ -8,7 +8,8 @@ import linewalk.samples.style.DraftingStyle;
 /** Moves a sheet's drawing on its paper so that no reference stands on a zone border. */
 final class Placer {
     private static final double CONTENT_WIDTH = 69.5;
-    private static final double REACH = 1.6;
+    private static final double CONTENT_HEIGHT = 45;
+    private static final double REACH = 2.6;
     private static final double ENOUGH = 0.35;
 
     private final DraftingStyle style;
@@ -21,6 +22,7 @@ final class Placer {
 
     Placement place(SheetPlan sheet) {
         double frameWidth = (style.grid().rightMm() - style.grid().leftMm()) / style.unitMm();
+        double frameHeight = (style.grid().bottomMm() - style.grid().topMm()) / style.unitMm();
         List<double[]> spansX = new ArrayList<>();
         List<double[]> spansY = new ArrayList<>();
         sheet.references().forEach(reference -> {
@@ -32,8 +34,10 @@ final class Placer {
                 (frameWidth - CONTENT_WIDTH) / 2,
                 spansX,
                 borders(style.grid().columnsMm(), style.grid().leftMm()));
-        double y =
-                shift(1.2, spansY, borders(style.grid().rowsMm(), style.grid().topMm()));
+        double y = shift(
+                Math.max(1.2, (frameHeight - CONTENT_HEIGHT) / 2),
+                spansY,
+                borders(style.grid().rowsMm(), style.grid().topMm()));
         return new Placement(style, x, y);
     }
 

@@ -59,6 +59,7 @@ final class ReferenceBook {
                 reference,
                 style.pageOf(reference.sheet()),
                 null,
+                null,
                 zones.get(reference.id()),
                 text(reference, targets),
                 List.copyOf(targets),

@@ -42,8 +42,13 @@ final class ReferencePainter {
                 at.y(),
                 reference.links().get(0));
         boolean aside = way == Heading.NORTH;
-        Lettering small = aside ? Lettering.left(0.34) : Lettering.centred(0.34);
-        ink.text(small, at.x() + (aside ? 0.9 : 0), at.y() + (aside ? 0 : 0.98), "SH " + sheet);
+        Lettering small =
+                aside ? Lettering.left(ReferenceRoom.LETTER_TEXT) : Lettering.centred(ReferenceRoom.LETTER_TEXT);
+        ink.text(
+                small,
+                at.x() + (aside ? ReferenceRoom.LETTER_ASIDE : 0),
+                at.y() + (aside ? 0 : ReferenceRoom.LETTER_BELOW),
+                "SH " + sheet);
         arrowOnLine(reference);
     }
 

@@ -10,6 +10,9 @@ import linewalk.samples.symbol.Spot;
 final class ReferenceRoom {
     static final double LETTER_RADIUS = 0.62;
     static final double CIRCLE_RADIUS = 0.8;
+    static final double LETTER_TEXT = 0.34;
+    static final double LETTER_ASIDE = 0.9;
+    static final double LETTER_BELOW = 0.98;
     static final double PLAIN_START = 0.62;
 
     private final DraftingStyle style;
@@ -38,7 +41,7 @@ final class ReferenceRoom {
     Box room(Reference reference) {
         int targets = reference.links().size();
         if (reference.isLetter()) {
-            return box(reference, 0, 2 * LETTER_RADIUS, LETTER_RADIUS);
+            return letterRoom(reference);
         }
         return switch (style.references()) {
             case FLAG -> box(reference, 0, flagLength(fonts, targets), 0.36);
@@ -46,6 +49,16 @@ final class ReferenceRoom {
                 box(reference, PLAIN_START, PLAIN_START + textWidth(fonts, style.references(), targets), 0.18);
             case CIRCLE -> box(reference, 0, 2 * CIRCLE_RADIUS * targets, CIRCLE_RADIUS);
         };
+    }
+
+    /** The circle and the sheet under it, or beside it where the line is under it. */
+    private Box letterRoom(Reference reference) {
+        Box circle = box(reference, 0, 2 * LETTER_RADIUS, LETTER_RADIUS);
+        Spot at = circle.centre();
+        double width = fonts.width("SH H-13", LETTER_TEXT, false);
+        return reference.heading() == Heading.NORTH
+                ? circle.join(new Box(at.x(), at.y(), at.x() + LETTER_ASIDE + width, at.y()))
+                : circle.join(new Box(at.x() - width / 2, at.y(), at.x() + width / 2, at.y() + LETTER_BELOW + 0.2));
     }
 
     private static Box box(Reference reference, double from, double to, double half) {

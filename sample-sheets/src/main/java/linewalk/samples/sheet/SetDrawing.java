@@ -97,7 +97,8 @@ public final class SetDrawing {
                     .map(DrawnText::box)
                     .reduce(Box::join)
                     .orElseThrow();
-            out.add(drawn.withTextBox(box));
+            boolean letter = reference.isLetter();
+            out.add(drawn.drawnAt(box, letter ? canvas.texts().get(before).box().centre() : box.centre()));
         });
         return List.copyOf(out);
     }

@@ -60,7 +60,7 @@ public final class TagsWriter {
     }
 
     private static void reference(ObjectNode tag, DrawnReference drawn) {
-        Spot at = drawn.textBox().centre();
+        Spot at = drawn.point();
         tag.put("tag", "reference");
         tag.put("page", drawn.page());
         tag.put("xPt", TruthWriter.round(at.x()));

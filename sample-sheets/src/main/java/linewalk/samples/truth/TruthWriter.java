@@ -65,7 +65,7 @@ public final class TruthWriter {
         ArrayNode out = JSON.arrayNode();
         for (DrawnReference drawn : drawnReferences()) {
             ObjectNode node = out.addObject();
-            Spot middle = drawn.textBox().centre();
+            Spot middle = drawn.point();
             node.put("id", drawn.reference().id());
             node.put("page", drawn.page());
             node.put("x", round(middle.x()));
