@@ -40,7 +40,7 @@ final class Cycle {
         return List.of(
                 Misprint.at(NOTHING_THERE, "186", 3, "No reference stands in the zone printed, nor in one beside it."),
                 Misprint.at(NO_SUCH_SHEET, "165", 7, "The sheet printed is not in the set."),
-                new Misprint(NOT_RETURNED, "172", 3, "134", 7, "The reference in the zone printed belongs to L-134."),
+                new Misprint(NOT_RETURNED, "172", 3, "133", 6, "The reference in the zone printed belongs to L-133."),
                 Misprint.at(NEXT_ZONE, "145", 10, "The mate stands in the zone beside the one printed."),
                 Misprint.at(LABEL_DIFFERS, "161", 13, "The same line is L-161 on one sheet and L-116 on the other."),
                 Misprint.at(

@@ -209,13 +209,13 @@ final class PowerUnit {
         };
         for (int i = 0; i < links.length; i++) {
             String point = "MP" + (i + 3);
-            double x = 6 + 5 * i;
+            double x = 6 + 4.6 * i;
             s.part(point, "Test point", new Storage.TestPoint(), x, 27)
                     .test(point)
                     .add();
             s.main(classes[i]).run(point + ".P", "y35", "=" + links[i]).add();
         }
-        s.with(new Furniture.Enclosure("TEST PANEL TP1", 3, 24.2, 49.5, 29.5, List.of()));
+        s.with(new Furniture.Enclosure("TEST PANEL TP1", 4, 24.2, 46.5, 29.5, List.of()));
         s.with(testPointTable());
         s.note("CAPS ON ALL TEST COUPLINGS. MINI HOSES 4 mm.")
                 .note("OPEN 0V9 AND READ ZERO AT MP2 BEFORE ANY WORK. SEE 5.B2 OF THE MANUAL.");

@@ -90,7 +90,7 @@ public record DraftingStyle(
             "house",
             594,
             420,
-            Grids.house(594, 420, 12, 8),
+            Grids.house(594, 420, 16, 8),
             7.7,
             ReferenceForm.CIRCLE,
             LabelPlace.GAP,
