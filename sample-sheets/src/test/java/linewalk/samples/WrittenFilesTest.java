@@ -33,6 +33,28 @@ class WrittenFilesTest {
         }
     }
 
+    /** Hash order differs between runs of the machine, not within one. */
+    @Test
+    void sameBytesInAnotherRun(@TempDir Path folder) throws Exception {
+        Path java = Path.of(System.getProperty("java.home"), "bin", "java");
+        Process process = new ProcessBuilder(
+                        java.toString(),
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        DemoSet.class.getName(),
+                        folder.toString())
+                .redirectErrorStream(true)
+                .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                .start();
+        assertThat(process.waitFor()).isZero();
+        Demo.all().forEach(demo -> {
+            for (String name : List.of("link-span.pdf", "truth.json", "tags.json", "cycle.csv", "parts.csv")) {
+                assertThat(folder.resolve(demo.style().name()).resolve(name))
+                        .hasSameBinaryContentAs(demo.folder().resolve(name));
+            }
+        });
+    }
+
     @ParameterizedTest
     @MethodSource("linewalk.samples.Demo#all")
     void pagesShowThePaperOfTheStyle(Demo demo) throws IOException {

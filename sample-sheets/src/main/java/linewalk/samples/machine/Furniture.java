@@ -14,7 +14,7 @@ public sealed interface Furniture {
     /** Text at the end of a pointing line. */
     record Leader(Spot tip, Spot knee, String text) implements Furniture {}
 
-    /** A part shown larger elsewhere: ring around it and a balloon. */
+    /** A part shown larger elsewhere: balloon and ring; a negative radius draws no ring but keeps its distance. */
     record Bubble(Spot ring, double radius, Spot balloon, String letter, String sheet) implements Furniture {}
 
     record Table(double x, double y, String title, List<Double> widths, List<List<String>> rows) implements Furniture {}

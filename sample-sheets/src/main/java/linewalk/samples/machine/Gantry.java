@@ -81,7 +81,7 @@ final class Gantry {
                 .add();
         s.main("HHS.HHHH").run("1V6.B", "x63", "=146").add();
         s.with(new Furniture.Leader(new Spot(31, 8.3), new Spot(26, 6.3), "8x M20x60-8.8 / 280 Nm"));
-        s.with(new Furniture.Bubble(new Spot(36.5, 19), 0, new Spot(43, 22), "A", "3"));
+        s.with(new Furniture.Bubble(new Spot(36.5, 19), -1.6, new Spot(43, 23), "A", "3"));
         s.with(partsList(48, 20, "9", "1A1"));
         s.note("1V3 FLANGED TO THE CYLINDER PORT, NO HOSE BETWEEN.")
                 .note("OPEN 1V6 ONLY FOR LEVELLING WITH THE PINS SET. SEE 5.3 OF THE MANUAL.");

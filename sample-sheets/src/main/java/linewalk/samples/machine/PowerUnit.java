@@ -118,7 +118,7 @@ final class PowerUnit {
                 .run("@31,29", "MP2.P")
                 .add();
         s.with(new Furniture.Leader(new Spot(14.4, 12.6), new Spot(17, 15.5), "4x M10x35-8.8"));
-        s.with(new Furniture.Bubble(new Spot(38, 17), 0, new Spot(47, 17), "C", "6"));
+        s.with(new Furniture.Bubble(new Spot(38, 17), -1.7, new Spot(47, 17), "C", "6"));
         s.note("0V5 AND 0V6 SEALED AFTER SETTING.")
                 .note("FILTER ELEMENTS: SEE TABLE 3.D1 OF THE INSTALLATION MANUAL.")
                 .note("ALL BRANCHES TO TEST POINTS 12x2.");

@@ -75,7 +75,7 @@ final class SpanAndQuay {
                 .run(LineKind.PILOT, "3V4.X", "@36.5,17")
                 .add();
         s.with(new Furniture.Leader(new Spot(31, 8.3), new Spot(26, 6.3), "4x M16x50-8.8"));
-        s.with(new Furniture.Bubble(new Spot(31.5, 17), 0, new Spot(43, 20), "G", "11"));
+        s.with(new Furniture.Bubble(new Spot(31.5, 17), -1.6, new Spot(43, 20.5), "G", "11"));
         s.note("FLAP DROPS BY ITS OWN WEIGHT: 3V4 HOLDS IT.").note("GRID C7 OF THE DECK PLAN IS THE FLAP HINGE.");
         return s.revised("B", "B5", "183 ADDED", "2024-06-19");
     }

@@ -23,7 +23,7 @@ final class ValveHouse {
         s.main("..RR....").run("1V1.T", "y29", "x63", ">132").add();
         s.main("..SR....").run("1V1.A", "y16", "x27", "y7", ">140").add();
         s.main("..RS....").run("1V1.B", "y16", "x40", "y7", "=141").add();
-        s.net(LineKind.PILOT, "XXXXXXXX").run("<K@5,34", "x30.5", "1V1.X").add();
+        s.net(LineKind.PILOT, "XXXXXXXX").run("<K@5,34", "x30.32", "1V1.X").add();
         s.drain().run("1V1.Y", "y34", "x45", ">172").add();
         s.with(new Furniture.Enclosure(
                 "MANIFOLD MB1",
@@ -37,8 +37,8 @@ final class ValveHouse {
                         new Furniture.FacePort("A1", 27, 12),
                         new Furniture.FacePort("B1", 40, 12),
                         new Furniture.FacePort("T", 50, 29),
-                        new Furniture.FacePort("X", 30.5, 31.5),
-                        new Furniture.FacePort("Y", 33.5, 31.5))));
+                        new Furniture.FacePort("X", 30.32, 31.5),
+                        new Furniture.FacePort("Y", 33.68, 31.5))));
         s.with(new Furniture.Leader(new Spot(50, 18), new Spot(53, 15.5), "8x M12x110-10.9 / 80 Nm"));
         s.with(new Furniture.Bubble(new Spot(26, 27), 0.85, new Spot(18, 20), "D", "5"));
         s.note("MB1 BOLTED TO WALL FRAME W3. PORTS NOT SHOWN ARE PLUGGED.")

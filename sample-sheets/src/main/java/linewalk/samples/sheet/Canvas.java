@@ -160,12 +160,13 @@ final class Canvas implements Ink {
                     case WORKING -> widthPt;
                     case OUTLINE -> widthPt * 0.8;
                     case FRAME -> widthPt * 1.4;
-                    case THIN, PILOT, DRAIN, CHAIN -> widthPt * 0.55;
+                    case THIN, PILOT, DRAIN, INNER_PILOT, CHAIN -> widthPt * 0.55;
                 });
         content.setLineDashPattern(
                 switch (pen) {
                     case PILOT -> dashes(unit, 0.42, 0.16);
                     case DRAIN -> dashes(unit, 0.18, 0.12);
+                    case INNER_PILOT -> dashes(unit, 0.13, 0.08);
                     case CHAIN -> dashes(unit, 0.7, 0.14, 0.1, 0.14);
                     default -> new float[0];
                 },

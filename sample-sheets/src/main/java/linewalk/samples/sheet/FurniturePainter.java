@@ -77,7 +77,7 @@ final class FurniturePainter {
 
     private void bubble(Bubble b) {
         double radius = 0.75;
-        double ring = b.radius() > 0 ? b.radius() : 2.3;
+        double ring = Math.abs(b.radius());
         double dx = b.balloon().x() - b.ring().x();
         double dy = b.balloon().y() - b.ring().y();
         double norm = Math.hypot(dx, dy);

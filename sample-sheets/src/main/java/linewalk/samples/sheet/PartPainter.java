@@ -1,5 +1,6 @@
 package linewalk.samples.sheet;
 
+import java.util.TreeMap;
 import linewalk.samples.machine.Part;
 import linewalk.samples.machine.Words;
 import linewalk.samples.symbol.Lettering;
@@ -23,7 +24,8 @@ final class PartPainter {
         ink.as(DrawnText.Role.OTHER);
         part.symbol().draw(new PlacedInk(ink, part.place()));
         ink.as(DrawnText.Role.PORT);
-        part.symbol().letters().forEach((name, at) -> {
+        // In order of names: maps have none that is the same in every run.
+        new TreeMap<>(part.symbol().letters()).forEach((name, at) -> {
             Spot spot = part.place().of(at);
             ink.text(Lettering.centred(0.24), spot.x(), spot.y(), name);
         });

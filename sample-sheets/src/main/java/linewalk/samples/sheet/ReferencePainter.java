@@ -83,7 +83,7 @@ final class ReferencePainter {
             ink.arrowHead(reference.end().x(), reference.end().y(), -way.dx, -way.dy, 0.4);
         }
         double height = style.references().height;
-        Spot middle = along(reference, ReferenceRoom.PLAIN_START + ink.width(text, height, false) / 2);
+        Spot middle = along(reference, ReferenceRoom.plainStart(reference) + ink.width(text, height, false) / 2);
         ink.text(Lettering.centred(height).turnedUp(way.upright()), middle.x(), middle.y(), text);
     }
 

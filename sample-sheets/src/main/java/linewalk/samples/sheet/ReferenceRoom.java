@@ -1,5 +1,6 @@
 package linewalk.samples.sheet;
 
+import linewalk.samples.machine.Flow;
 import linewalk.samples.machine.Heading;
 import linewalk.samples.machine.Reference;
 import linewalk.samples.style.DraftingStyle;
@@ -13,7 +14,6 @@ final class ReferenceRoom {
     static final double LETTER_TEXT = 0.34;
     static final double LETTER_ASIDE = 0.9;
     static final double LETTER_BELOW = 0.98;
-    static final double PLAIN_START = 0.62;
 
     private final DraftingStyle style;
     private final Fonts fonts;
@@ -21,6 +21,11 @@ final class ReferenceRoom {
     ReferenceRoom(DraftingStyle style, Fonts fonts) {
         this.style = style;
         this.fonts = fonts;
+    }
+
+    /** Where plain text starts: behind the arrowhead, if there is one. */
+    static double plainStart(Reference reference) {
+        return reference.flow() == Flow.UNKNOWN ? 0.3 : 0.62;
     }
 
     static double flagLength(ScaledInk ink, int targets) {
@@ -46,7 +51,11 @@ final class ReferenceRoom {
         return switch (style.references()) {
             case FLAG -> box(reference, 0, flagLength(fonts, targets), 0.36);
             case PLAIN ->
-                box(reference, PLAIN_START, PLAIN_START + textWidth(fonts, style.references(), targets), 0.18);
+                box(
+                        reference,
+                        plainStart(reference),
+                        plainStart(reference) + textWidth(fonts, style.references(), targets),
+                        0.18);
             case CIRCLE -> box(reference, 0, 2 * CIRCLE_RADIUS * targets, CIRCLE_RADIUS);
         };
     }

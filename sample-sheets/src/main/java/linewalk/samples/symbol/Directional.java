@@ -14,8 +14,8 @@ public record Directional(List<SpoolPosition> positions, int rest, Map<String, S
     public static Symbol fourThree(String centre, String solenoidA, String solenoidB, boolean piloted) {
         Map<String, Spot> ports = fourPorts();
         if (piloted) {
-            ports.put("X", new Spot(-1.5, 0.6));
-            ports.put("Y", new Spot(1.5, 0.6));
+            ports.put("X", new Spot(-1.68, 0.6));
+            ports.put("Y", new Spot(1.68, 0.6));
         }
         return new Directional(
                 List.of(

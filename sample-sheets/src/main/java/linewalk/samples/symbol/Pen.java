@@ -7,6 +7,8 @@ public enum Pen {
     WORKING,
     PILOT,
     DRAIN,
+    /** A pilot line inside a symbol: too short for long dashes. */
+    INNER_PILOT,
     CHAIN,
     FRAME
 }

@@ -23,7 +23,7 @@ public final class Pressure {
         ink.arrow(Pen.OUTLINE, -0.2, 0.5, -0.2, -0.48);
         Motif.spring(ink, 0.5, 1.1, 0, 0.16);
         ink.arrow(Pen.THIN, 0.55, 0.32, 1.05, -0.34);
-        ink.line(Pen.PILOT, 0, 0.72, -0.72, 0.72, -0.72, 0, -0.5, 0);
+        ink.line(Pen.INNER_PILOT, 0, 0.72, -0.72, 0.72, -0.72, 0, -0.5, 0);
     }
 
     /** Three-port reducing valve with its drain at the spring. */
@@ -41,7 +41,7 @@ public final class Pressure {
         Motif.box(ink, Pen.OUTLINE, 0, 0, 0.5, 0.5);
         ink.arrow(Pen.OUTLINE, 0, 0.5, 0, -0.48);
         Motif.spring(ink, 0.5, 1.1, -0.1, 0.14);
-        ink.line(Pen.PILOT, 0, -0.72, -0.72, -0.72, -0.72, 0, -0.5, 0);
+        ink.line(Pen.INNER_PILOT, 0, -0.72, -0.72, -0.72, -0.72, 0, -0.5, 0);
     }
 
     /** Free from A to B; a pilot at X opens it the other way. */
@@ -60,7 +60,7 @@ public final class Pressure {
         ink.line(Pen.OUTLINE, 0, 0.8, 0, 0.3);
         ink.line(Pen.OUTLINE, 0, -0.8, 0, -0.2);
         Motif.check(ink, 0, 0, 1);
-        ink.line(Pen.PILOT, -0.8, 0, -0.5, 0, -0.5, 0.3, 0, 0.3);
+        ink.line(Pen.INNER_PILOT, -0.8, 0, -0.5, 0, -0.5, 0.3, 0, 0.3);
     }
 
     /** V to the directional valve, C to the cylinder: free from V to C, back under a pilot at X. */
@@ -83,8 +83,8 @@ public final class Pressure {
         Motif.box(ink, Pen.OUTLINE, -0.45, 0, 0.36, 0.36);
         ink.arrow(Pen.OUTLINE, -0.58, -0.36, -0.58, 0.35);
         Motif.spring(ink, -0.09, 0.28, 0, 0.13);
-        ink.line(Pen.PILOT, -1.2, 0, -0.81, 0);
-        ink.line(Pen.PILOT, -0.45, -0.58, -0.95, -0.58, -0.95, 0);
+        ink.line(Pen.INNER_PILOT, -1.2, 0, -0.81, 0);
+        ink.line(Pen.INNER_PILOT, -0.45, -0.58, -0.95, -0.58, -0.95, 0);
         ink.line(Pen.OUTLINE, 0.7, 0.8, 0.7, 0.27);
         ink.line(Pen.OUTLINE, 0.7, -0.8, 0.7, -0.18);
         Motif.check(ink, 0.7, 0, 0.9);
