@@ -188,7 +188,7 @@ final class PowerUnit {
         s.part("0Z6", "Bladder accumulator", new Storage.Accumulator(), 20, 8)
                 .set("32 L / 100 bar", "8.5 GAL / 1450 PSI")
                 .test("MP2")
-                .text(-5.6, -0.2)
+                .text(0.95, -0.6)
                 .add();
         s.part("0V8", "Shut-off valve", InLine.shutOff(), 20, 14).add();
         s.part("0V9", "Discharge valve", InLine.shutOff(), 28, 11)

@@ -57,11 +57,11 @@ final class SpanAndQuay {
                 .mirrored()
                 .set("190 bar", "2750 PSI")
                 .test("MP5")
-                .text(-4.6, -0.2)
+                .text(-2.9, -0.2)
                 .add();
         s.part("3V2", "One-way flow control", InLine.flowControl(), 31.5, 23)
                 .set("20 L/min", "5.3 GPM")
-                .text(-4.2, -0.2)
+                .text(-2.6, -0.2)
                 .add();
         s.part("3V3", "One-way flow control", InLine.flowControl(), 36.5, 23)
                 .set("20 L/min", "5.3 GPM")
@@ -99,7 +99,7 @@ final class SpanAndQuay {
                 .add();
         s.part("4A1", "Winch brake", new Actuators.Brake(), 46, 27)
                 .set("30 bar", "435 PSI")
-                .text(-4.4, -0.2)
+                .text(-2.9, -0.2)
                 .add();
         s.main("......SR").run("=160@5,12", "4V3.A").add();
         s.main("......S.")

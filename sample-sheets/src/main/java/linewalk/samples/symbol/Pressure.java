@@ -70,7 +70,7 @@ public final class Pressure {
                 new Spot(1.2, 1.1),
                 Map.of("V", new Spot(0, 1.1), "C", new Spot(0, -1.1), "X", new Spot(-1.2, 0)),
                 Map.of("V", new Spot(0.22, 1.34), "C", new Spot(0.22, -1.34), "X", new Spot(-1.44, -0.24)),
-                List.of(new SpoolPosition("rest", "spring", "V>C"), new SpoolPosition("pilot", "pilot", "V>C C>V")),
+                List.of(new SpoolPosition("rest", "spring", "V>C"), new SpoolPosition("pilot", "pilot", "V-C")),
                 Pressure::drawCounterbalance);
     }
 
