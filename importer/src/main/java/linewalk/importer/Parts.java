@@ -63,11 +63,20 @@ final class Parts {
     List<Component> components(List<Body> bodies) {
         List<Component> out = new ArrayList<>();
         for (Body b : bodies) {
-            if (named.containsKey(b) || b.reservoir() && contacts.containsKey(b)) {
+            if (named.containsKey(b) && !cell(b) || b.reservoir() && contacts.containsKey(b)) {
                 out.add(component(b));
             }
         }
         return out;
+    }
+
+    /** A box around a word that no line meets is a cell of a table or a note. */
+    private boolean cell(Body b) {
+        return !contacts.containsKey(b)
+                && b.marks().isEmpty()
+                && b.outlines().size() == 1
+                && b.outlines().get(0).corners() == 4
+                && b.covers(named.get(b).label().center());
     }
 
     Optional<Port> port(Node contact) {

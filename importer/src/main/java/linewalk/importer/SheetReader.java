@@ -2,7 +2,6 @@ package linewalk.importer;
 
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -36,7 +35,6 @@ import linewalk.importer.symbol.Body;
 import linewalk.importer.symbol.Designations;
 import linewalk.importer.symbol.Designations.Named;
 import linewalk.importer.symbol.FlagTest;
-import linewalk.importer.symbol.Outline;
 import linewalk.importer.symbol.SymbolFinder;
 import linewalk.importer.symbol.Symbols;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -63,10 +61,11 @@ final class SheetReader {
         List<Net> nets = NetworkBuilder.build(symbols, marks.fills(), labels);
         References references =
                 ReferenceFinder.find(labels, frame, symbols, nets, grammar, marks.fills(), symbols.lineWork());
-        List<Net> lines = new NotLines(symbols.tolerancePt(), referenceFlags(references)).without(nets);
+        List<Net> lines = new NotLines(symbols.tolerancePt(), references.at().keySet()).without(nets);
 
         Set<Label> taken = new HashSet<>(references.used());
         taken.addAll(frame.labels());
+        taken.addAll(title.labels());
         LineLabels numbers = new LineLabels(lines, labels, taken, symbols);
         taken.addAll(numbers.used());
         Map<Body, Named> named = Designations.assign(symbols.bodies(), labels, taken, symbols);
@@ -107,16 +106,6 @@ final class SheetReader {
             }
         }
         return out;
-    }
-
-    private static Set<Outline> referenceFlags(References references) {
-        Set<Outline> flags = Collections.newSetFromMap(new IdentityHashMap<>());
-        references.at().keySet().forEach(n -> {
-            if (n.flag() != null) {
-                flags.add(n.flag());
-            }
-        });
-        return flags;
     }
 
     private static List<Finding> doubts(PageKey key, List<Net> lines) {

@@ -1,7 +1,9 @@
 package linewalk.importer.frame;
 
 import java.util.List;
+import java.util.Set;
 import linewalk.drawing.SheetReading;
+import linewalk.importer.lettering.Label;
 
 /**
  * What the title block says (ISO 7200 lists its fields).
@@ -11,11 +13,18 @@ import linewalk.drawing.SheetReading;
  * @param drawingNumber or null
  * @param title or null
  * @param revision or null
+ * @param labels the labels that said so
  */
 public record TitleBlock(
-        List<SheetReading.Name> names, Integer sheetCount, String drawingNumber, String title, String revision) {
+        List<SheetReading.Name> names,
+        Integer sheetCount,
+        String drawingNumber,
+        String title,
+        String revision,
+        Set<Label> labels) {
 
     public TitleBlock {
         names = List.copyOf(names);
+        labels = Set.copyOf(labels);
     }
 }

@@ -2,9 +2,11 @@ package linewalk.importer.frame;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import linewalk.drawing.Box;
@@ -36,6 +38,7 @@ public final class TitleBlockFinder {
 
     private final List<Label> labels;
     private final Box page;
+    private final Set<Label> used = new HashSet<>();
 
     private TitleBlockFinder(List<Label> labels, Box page) {
         this.labels = labels;
@@ -68,7 +71,7 @@ public final class TitleBlockFinder {
         Integer count = sheets.isEmpty() ? null : sheets.get(0).count();
         String revision =
                 value(REVISION_INLINE, REVISION_CAPTION, REVISION_VALUE).orElse(null);
-        return new TitleBlock(names, count, drawing, title().orElse(null), revision);
+        return new TitleBlock(names, count, drawing, title().orElse(null), revision, used);
     }
 
     private Optional<Found> numbered(Label l) {
@@ -78,6 +81,9 @@ public final class TitleBlockFinder {
         }
         boolean counted = m.group(2) != null;
         double weight = (counted ? 0.95 : 0.55) * place(l);
+        if (counted) {
+            used.add(l);
+        }
         return weight < 0.3 ? Optional.empty() : Optional.of(found(m, weight, "'" + l.text() + "'"));
     }
 
@@ -86,6 +92,7 @@ public final class TitleBlockFinder {
             return Optional.empty();
         }
         return valueOf(caption, SHEET_VALUE).flatMap(v -> {
+            used.add(v);
             Matcher m = SHEET_VALUE.matcher(upper(v));
             double weight = (m.matches() && m.group(2) != null ? 0.93 : 0.85) * place(caption);
             return weight < 0.3
@@ -121,6 +128,7 @@ public final class TitleBlockFinder {
             if (caption.matcher(upper(l)).matches()) {
                 Optional<Label> v = valueOf(l, value);
                 if (v.isPresent()) {
+                    used.add(v.get());
                     return v.map(Label::text);
                 }
             }

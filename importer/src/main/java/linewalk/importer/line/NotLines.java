@@ -10,7 +10,6 @@ import linewalk.drawing.Box;
 import linewalk.drawing.Point;
 import linewalk.importer.page.Segment;
 import linewalk.importer.symbol.Body;
-import linewalk.importer.symbol.Outline;
 
 /** Takes out what looks like line work and is none: leaders, shafts, and pilot lines inside a valve's own figure. */
 public final class NotLines {
@@ -19,10 +18,10 @@ public final class NotLines {
     private static final double OWN_PILOT = 0.9;
 
     private final double tolPt;
-    private final Set<Outline> references;
+    private final Set<Node> references;
 
-    /** @param references outlines that are references; a line that ends at another outline is a leader */
-    public NotLines(double tolPt, Set<Outline> references) {
+    /** @param references line ends at references; a line that ends at any other outline is a leader */
+    public NotLines(double tolPt, Set<Node> references) {
         this.tolPt = tolPt;
         this.references = references;
     }
@@ -39,21 +38,29 @@ public final class NotLines {
     }
 
     private boolean leader(Net n) {
-        boolean atBubble = n.nodes().stream().anyMatch(x -> x.flag() != null && !references.contains(x.flag()));
-        boolean atReference = n.nodes().stream().anyMatch(x -> x.flag() != null && references.contains(x.flag()));
-        boolean oblique = n.runs().stream()
-                .anyMatch(r -> r.points().size() == 2
-                        && !new Segment(r.points().get(0), r.points().get(1)).horizontal()
-                        && !new Segment(r.points().get(0), r.points().get(1)).vertical());
+        boolean atReference = n.nodes().stream().anyMatch(references::contains);
+        boolean atBubble = n.nodes().stream().anyMatch(x -> x.flag() != null);
+        boolean oblique = n.runs().stream().anyMatch(NotLines::oblique);
         return !atReference
                 && (atBubble || oblique && n.contacts().size() <= 1 && n.runs().size() <= 3);
     }
 
-    /** Two short parallel lines of one length between the same figures. */
-    private static Set<Net> shafts(List<Net> nets) {
+    private static boolean oblique(Run r) {
+        for (int i = 1; i < r.points().size(); i++) {
+            Segment s = new Segment(r.points().get(i - 1), r.points().get(i));
+            if (!s.horizontal() && !s.vertical()) {
+                return r.points().size() < 5;
+            }
+        }
+        return false;
+    }
+
+    /** Two short parallel lines of one length between the same figures, or sticking out of one side by side. */
+    private Set<Net> shafts(List<Net> nets) {
         Set<Net> found = new HashSet<>();
         List<Net> links = nets.stream()
-                .filter(n -> n.runs().size() == 1 && n.contacts().size() == 2)
+                .filter(n -> n.runs().size() == 1 && n.contacts().size() > 0)
+                .filter(n -> n.nodes().stream().noneMatch(references::contains))
                 .toList();
         for (Net a : links) {
             for (Net b : links) {
@@ -71,14 +78,17 @@ public final class NotLines {
         a.contacts().forEach(n -> of.add(n.body()));
         int size = of.size();
         b.contacts().forEach(n -> of.add(n.body()));
-        return size == 2 && of.size() == 2;
+        return a.contacts().size() == b.contacts().size() && of.size() == size;
     }
 
     private static boolean near(Net a, Net b) {
         Box x = box(a);
         Box y = box(b);
         double length = Math.max(x.widthPt(), x.heightPt());
-        return x.distancePt(y) < length && Math.abs(length - Math.max(y.widthPt(), y.heightPt())) < 0.3 * length;
+        Box figure = a.contacts().get(0).body().core();
+        return x.distancePt(y) < 0.5 * length
+                && length < 1.5 * Math.max(figure.widthPt(), figure.heightPt())
+                && Math.abs(length - Math.max(y.widthPt(), y.heightPt())) < 0.3 * length;
     }
 
     private static Box box(Net n) {

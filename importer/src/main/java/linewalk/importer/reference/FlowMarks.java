@@ -1,5 +1,6 @@
 package linewalk.importer.reference;
 
+import java.util.ArrayList;
 import java.util.List;
 import linewalk.drawing.Box;
 import linewalk.drawing.Flow;
@@ -96,6 +97,7 @@ final class FlowMarks {
     private Flow byHeads(Node end, Direction out, double sizePt) {
         Box last = Box.around(end.place())
                 .union(Box.around(end.place().plus(-out.dx() * 5 * sizePt, -out.dy() * 5 * sizePt)))
+                .union(Box.around(end.place().plus(out.dx() * 3 * sizePt, out.dy() * 3 * sizePt)))
                 .grow(0.6 * sizePt);
         for (Fill f : triangles.touching(last)) {
             if (last.contains(f.box().center()) && f.box().widthPt() < 2 * sizePt) {
@@ -138,7 +140,7 @@ final class FlowMarks {
 
     /** A pentagon's tip; null for outlines with no tip or two. */
     private static Direction tip(Outline flag) {
-        List<Point> p = flag.stroke().points();
+        List<Point> p = corners(flag.stroke().points());
         if (p.size() != 5) {
             return null;
         }
@@ -152,6 +154,20 @@ final class FlowMarks {
             }
         }
         return onAxis(far, flag) ? Direction.of(c, far) : null;
+    }
+
+    /** Points at which the outline turns. */
+    private static List<Point> corners(List<Point> ring) {
+        List<Point> corners = new ArrayList<>();
+        int n = ring.size();
+        for (int i = 0; i < n; i++) {
+            Direction in = Direction.of(ring.get((i + n - 1) % n), ring.get(i));
+            Direction on = Direction.of(ring.get(i), ring.get((i + 1) % n));
+            if (in.along(on) < 0.99) {
+                corners.add(ring.get(i));
+            }
+        }
+        return corners;
     }
 
     private static boolean onAxis(Point q, Outline flag) {

@@ -1,6 +1,7 @@
 package linewalk.importer.reference;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashSet;
@@ -16,6 +17,8 @@ import linewalk.drawing.Origin;
 import linewalk.drawing.Point;
 import linewalk.drawing.ReferenceReading;
 import linewalk.drawing.ReferenceReading.Evidence;
+import linewalk.drawing.ReferenceReading.Says;
+import linewalk.drawing.Target;
 import linewalk.importer.frame.Frame;
 import linewalk.importer.lettering.Label;
 import linewalk.importer.lettering.ReferenceGrammar;
@@ -37,8 +40,11 @@ public final class ReferenceFinder {
 
     private static final Pattern MATCH_LETTER = Pattern.compile("[A-Z]{1,2}\\d?");
 
-    /** How far a line may stop short of its reference, in text sizes. */
-    private static final double SHORT_OF = 1.8;
+    /** How far a line may stop short of a reference that stands right ahead of it, in text sizes: an arrow may be between. */
+    private static final double SHORT_OF = 3.2;
+
+    /** The same for a reference beside its end. */
+    private static final double BESIDE = 1.8;
 
     private final List<Label> labels;
     private final Symbols symbols;
@@ -88,18 +94,66 @@ public final class ReferenceFinder {
     }
 
     private void inFlags() {
+        Set<Outline> seen = Collections.newSetFromMap(new IdentityHashMap<>());
         for (Outline flag : symbols.flags()) {
-            List<Label> inside = FlagTest.inside(flag, labels);
-            if (inside.isEmpty()) {
-                continue;
+            if (seen.add(flag)) {
+                List<Outline> row = row(flag, seen);
+                if (row.size() > 1) {
+                    addRow(row);
+                } else {
+                    inFlag(flag);
+                }
             }
-            Label text = TextBlocks.joined(inside);
-            Optional<Parsed> parsed = grammar.parse(text.text());
-            if (parsed.isPresent()) {
-                addFlag(flag, inside, text, parsed.get());
-            } else if (inside.size() == 1 && MATCH_LETTER.matcher(text.text()).matches()) {
-                saidBeside(flag).ifPresent(said -> addLetter(flag, inside.get(0), said));
+        }
+    }
+
+    /** Flags that touch side by side are one reference to several places. */
+    private List<Outline> row(Outline first, Set<Outline> seen) {
+        List<Outline> row = new ArrayList<>(List.of(first));
+        if (zoned(first).isEmpty()) {
+            return row;
+        }
+        for (Outline other : symbols.flags()) {
+            boolean touches = row.stream().anyMatch(o -> o.meets(other, symbols.tolerancePt()));
+            if (!seen.contains(other) && touches && zoned(other).isPresent()) {
+                seen.add(other);
+                row.add(other);
             }
+        }
+        return row;
+    }
+
+    private Optional<Parsed> zoned(Outline flag) {
+        return FlagTest.parse(grammar, FlagTest.inside(flag, labels)).filter(Parsed::zoned);
+    }
+
+    private void addRow(List<Outline> row) {
+        List<Label> inside = new ArrayList<>();
+        List<Target> targets = new ArrayList<>();
+        Box box = row.get(0).box();
+        Outline met = row.get(0);
+        for (Outline o : row) {
+            inside.addAll(FlagTest.inside(o, labels));
+            targets.addAll(zoned(o).orElseThrow().readings().get(0).targets());
+            box = box.union(o.box());
+            met = endAt(o).isPresent() ? o : met;
+        }
+        Parsed all = new Parsed(zoned(met).orElseThrow().form(), List.of(new Says(targets, 1)), null, false, true);
+        add(TextBlocks.joined(inside), box, all, null, endAt(met).orElse(null), met, EnumSet.of(Evidence.FLAG));
+        used.addAll(inside);
+    }
+
+    private void inFlag(Outline flag) {
+        List<Label> inside = FlagTest.inside(flag, labels);
+        if (inside.isEmpty()) {
+            return;
+        }
+        Label text = TextBlocks.joined(inside);
+        Optional<Parsed> parsed = FlagTest.parse(grammar, inside);
+        if (parsed.isPresent()) {
+            addFlag(flag, inside, text, parsed.get());
+        } else if (inside.size() == 1 && MATCH_LETTER.matcher(text.text()).matches()) {
+            saidBeside(flag).ifPresent(said -> addLetter(flag, inside.get(0), said));
         }
     }
 
@@ -213,7 +267,7 @@ public final class ReferenceFinder {
                         0,
                         Math.abs(text.center().xPt() - end.place().xPt())
                                 - text.box().widthPt() / 2);
-        return aside < 1.2 * size ? 2 + gap / size : Double.MAX_VALUE;
+        return gap < BESIDE * size && aside < 1.2 * size ? 2 + gap / size : Double.MAX_VALUE;
     }
 
     private void add(Label text, Box box, Parsed parsed, String label, Node end, Outline flag, Set<Evidence> evidence) {

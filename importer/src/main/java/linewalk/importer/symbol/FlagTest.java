@@ -3,11 +3,13 @@ package linewalk.importer.symbol;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import linewalk.drawing.Box;
 import linewalk.importer.lettering.Label;
 import linewalk.importer.lettering.ReferenceGrammar;
+import linewalk.importer.lettering.ReferenceGrammar.Parsed;
 import linewalk.importer.page.Stroke;
 
 /** Tells outlines around words (flags, match letters, bubbles, balloons) from figures of parts. */
@@ -42,6 +44,14 @@ public final class FlagTest {
                 .toList();
     }
 
+    /** What the words inside an outline say together; one above the other they may be sheet and zone. */
+    public static Optional<Parsed> parse(ReferenceGrammar grammar, List<Label> inside) {
+        Optional<Parsed> joined = grammar.parse(inside.stream().map(Label::text).collect(Collectors.joining(" ")));
+        return joined.isPresent() || inside.size() != 2
+                ? joined
+                : grammar.parse(inside.get(0).text() + "/" + inside.get(1).text());
+    }
+
     /** An outline drawn for its words is not much larger than they are. */
     private static boolean fits(Outline o, List<Label> inside) {
         Box words = inside.stream().map(Label::box).reduce(Box::union).orElseThrow();
@@ -51,7 +61,7 @@ public final class FlagTest {
 
     private boolean isFlag(Outline o, List<Label> inside, List<Label> labels) {
         String text = inside.stream().map(Label::text).collect(Collectors.joining(" "));
-        if (grammar.parse(text).isPresent()) {
+        if (parse(grammar, inside).isPresent()) {
             return true;
         }
         boolean letter = inside.size() == 1 && MATCH_LETTER.matcher(text).matches();

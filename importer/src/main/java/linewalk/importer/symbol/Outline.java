@@ -70,7 +70,7 @@ public record Outline(Stroke stroke, Box box) {
     }
 
     /** The outlines touch, overlap, or one holds the other. */
-    boolean meets(Outline o, double tolPt) {
+    public boolean meets(Outline o, double tolPt) {
         if (!box.grow(tolPt).intersects(o.box)) {
             return false;
         }
