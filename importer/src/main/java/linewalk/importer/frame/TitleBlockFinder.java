@@ -36,6 +36,9 @@ public final class TitleBlockFinder {
     private static final Pattern REVISION_VALUE = Pattern.compile("[A-Z]{1,2}|\\d{1,2}|[A-Z]\\d");
     private static final Pattern TITLE_CAPTION = Pattern.compile("(?:DRAWING\\s*)?TITLE\\s*:?");
 
+    /** "SH 5" in mid-sheet is a reference or a part, not the sheet's own name. */
+    private static final double LEAST = 0.45;
+
     private final List<Label> labels;
     private final Box page;
     private final Set<Label> used = new HashSet<>();
@@ -84,7 +87,7 @@ public final class TitleBlockFinder {
         if (counted) {
             used.add(l);
         }
-        return weight < 0.3 ? Optional.empty() : Optional.of(found(m, weight, "'" + l.text() + "'"));
+        return weight < LEAST ? Optional.empty() : Optional.of(found(m, weight, "'" + l.text() + "'"));
     }
 
     private Optional<Found> captioned(Label caption) {
@@ -95,7 +98,7 @@ public final class TitleBlockFinder {
             used.add(v);
             Matcher m = SHEET_VALUE.matcher(upper(v));
             double weight = (m.matches() && m.group(2) != null ? 0.93 : 0.85) * place(caption);
-            return weight < 0.3
+            return weight < LEAST
                     ? Optional.empty()
                     : Optional.of(found(m, weight, "'" + v.text() + "' at the caption '" + caption.text() + "'"));
         });

@@ -54,6 +54,7 @@ public final class ReferenceGrammar {
     private static final Pattern ZONE_WORDED = Pattern.compile(
             "(?:" + ZONE_WORD + " ?)?(" + ZONE + ")[,;:. /-]*(?:ON )?" + SHEET_WORD + " ?(" + SHEET + ")");
     private static final Pattern WORDED_SHEET = Pattern.compile(SHEET_WORD + " ?(" + SHEET + ")");
+    private static final Pattern DRAWING_NUMBER = Pattern.compile("[A-Z]{2,6}[-.]\\d{4,}(?:-\\d+)*");
     private static final Pattern SEVERAL = Pattern.compile(" ?[/,;&+] | [/,;&+] ?|[,;&]");
 
     private final List<Pattern> own;
@@ -82,6 +83,13 @@ public final class ReferenceGrammar {
         String bare = plain;
         return parsePlain(bare)
                 .map(p -> led ? new Parsed("w" + p.form(), p.readings(), p.label(), true, p.zoned()) : p);
+    }
+
+    /** A drawing number beside a flag with a number or letter names the sheet that the line goes on to. */
+    public Optional<Parsed> drawingNumber(String text) {
+        return DRAWING_NUMBER.matcher(text).matches()
+                ? Optional.of(new Parsed("D", List.of(new Says(List.of(new Target(text, null)), 1)), null, true, false))
+                : Optional.empty();
     }
 
     private Optional<Parsed> parsePlain(String text) {

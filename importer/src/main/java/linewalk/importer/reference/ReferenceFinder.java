@@ -38,7 +38,7 @@ import linewalk.importer.symbol.Symbols;
  */
 public final class ReferenceFinder {
 
-    private static final Pattern MATCH_LETTER = Pattern.compile("[A-Z]{1,2}\\d?");
+    private static final Pattern MATCH_LETTER = Pattern.compile("[A-Z]{1,2}\\d?|\\d{1,4}");
 
     /** How far a line may stop short of a reference that stands right ahead of it, in text sizes: an arrow may be between. */
     private static final double SHORT_OF = 3.2;
@@ -153,7 +153,7 @@ public final class ReferenceFinder {
         if (parsed.isPresent()) {
             addFlag(flag, inside, text, parsed.get());
         } else if (inside.size() == 1 && MATCH_LETTER.matcher(text.text()).matches()) {
-            saidBeside(flag).ifPresent(said -> addLetter(flag, inside.get(0), said));
+            FlagTest.said(grammar, flag, labels).ifPresent(said -> addLetter(flag, inside.get(0), said));
         }
     }
 
@@ -170,16 +170,8 @@ public final class ReferenceFinder {
         used.addAll(inside);
     }
 
-    private Optional<Label> saidBeside(Outline flag) {
-        return labels.stream()
-                .filter(l -> !used.contains(l) && !flag.box().contains(l.center()))
-                .filter(l -> l.box().distancePt(flag.box()) < 1.5 * l.sizePt())
-                .filter(l -> grammar.parse(l.text()).isPresent())
-                .min(Comparator.comparingDouble(l -> l.box().distancePt(flag.box())));
-    }
-
     private void addLetter(Outline flag, Label letter, Label said) {
-        Parsed parsed = grammar.parse(said.text()).orElseThrow();
+        Parsed parsed = FlagTest.saysSheet(grammar, said.text()).orElseThrow();
         Label text = TextBlocks.joined(List.of(letter, said));
         Set<Evidence> evidence = EnumSet.of(Evidence.FLAG);
         Parsed lettered = new Parsed("A:" + parsed.form(), parsed.readings(), letter.text(), true, parsed.zoned());

@@ -15,7 +15,10 @@ import linewalk.importer.page.Stroke;
 /** Tells outlines around words (flags, match letters, bubbles, balloons) from figures of parts. */
 public final class FlagTest {
 
-    private static final Pattern MATCH_LETTER = Pattern.compile("[A-Z]{1,2}\\d?");
+    private static final Pattern MATCH_LETTER = Pattern.compile("[A-Z]{1,2}\\d?|\\d{1,4}");
+
+    /** How far "SH 4" may stand from the letter it belongs to, in text sizes. */
+    private static final double BESIDE = 1.5;
 
     private final ReferenceGrammar grammar;
 
@@ -78,13 +81,21 @@ public final class FlagTest {
                         .anyMatch(s -> o.edgeDistancePt(s.first()) <= tolPt && o.edgeDistancePt(s.last()) <= tolPt);
     }
 
-    /** "SH 4" stands beside the outline. */
     private boolean saidNearby(Outline o, List<Label> labels) {
+        return said(grammar, o, labels).isPresent();
+    }
+
+    /** What stands beside an outline around a letter or number: "SH 4", or the number of a drawing. */
+    public static Optional<Label> said(ReferenceGrammar grammar, Outline o, List<Label> labels) {
         return labels.stream()
-                .filter(l -> l.box().distancePt(o.box()) < 1.5 * l.sizePt()
-                        && !o.box().contains(l.center()))
-                .anyMatch(l -> grammar.parse(l.text())
-                        .filter(p -> p.words() || p.zoned())
-                        .isPresent());
+                .filter(l -> !o.box().contains(l.center()))
+                .filter(l -> l.box().distancePt(o.box()) < BESIDE * l.sizePt())
+                .filter(l -> saysSheet(grammar, l.text()).isPresent())
+                .min(Comparator.comparingDouble(l -> l.box().distancePt(o.box())));
+    }
+
+    public static Optional<Parsed> saysSheet(ReferenceGrammar grammar, String text) {
+        Optional<Parsed> parsed = grammar.parse(text).filter(p -> p.words() || p.zoned());
+        return parsed.isPresent() ? parsed : grammar.drawingNumber(text);
     }
 }
