@@ -13,6 +13,7 @@ import org.jgrapht.alg.matching.blossom.v5.KolmogorovWeightedMatching;
 import org.jgrapht.alg.matching.blossom.v5.ObjectiveSense;
 import org.jgrapht.graph.DefaultWeightedEdge;
 import org.jgrapht.graph.SimpleWeightedGraph;
+import org.jgrapht.util.SupplierUtil;
 
 /**
  * The matching of least cost over slots: each slot is answered once at the most, and together as much is gained as can
@@ -68,12 +69,18 @@ final class Matching {
     }
 
     private static List<Pairing> exact(List<Pairing> group) {
-        SimpleWeightedGraph<Slot, DefaultWeightedEdge> graph = new SimpleWeightedGraph<>(DefaultWeightedEdge.class);
+        Map<Slot, Integer> number = new TreeMap<>();
+        group.forEach(p -> {
+            number.putIfAbsent(p.a(), number.size());
+            number.putIfAbsent(p.b(), number.size());
+        });
+        // the algorithm makes vertices of its own, numbered after ours
+        SimpleWeightedGraph<Integer, DefaultWeightedEdge> graph = new SimpleWeightedGraph<>(
+                SupplierUtil.createIntegerSupplier(number.size()), SupplierUtil.createDefaultWeightedEdgeSupplier());
+        number.values().stream().sorted().forEach(graph::addVertex);
         Map<DefaultWeightedEdge, Pairing> byEdge = new HashMap<>();
         for (Pairing p : group) {
-            graph.addVertex(p.a());
-            graph.addVertex(p.b());
-            DefaultWeightedEdge e = graph.addEdge(p.a(), p.b());
+            DefaultWeightedEdge e = graph.addEdge(number.get(p.a()), number.get(p.b()));
             graph.setEdgeWeight(e, gain(p));
             byEdge.put(e, p);
         }
