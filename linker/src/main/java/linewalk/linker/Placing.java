@@ -23,6 +23,8 @@ final class Placing {
     private final PageDraft page;
     private final Map<String, AtLine> lineEnds = new HashMap<>();
 
+    private final Map<String, Set<Zone>> touched = new HashMap<>();
+
     Placing(PageDraft page) {
         this.page = page;
         for (Line l : page.lines) {
@@ -44,6 +46,10 @@ final class Placing {
     }
 
     Set<Zone> touched(ReferenceReading r) {
+        return touched.computeIfAbsent(r.id(), id -> find(r));
+    }
+
+    private Set<Zone> find(ReferenceReading r) {
         Set<Zone> zones = new LinkedHashSet<>();
         if (page.grid() == null) {
             return zones;
