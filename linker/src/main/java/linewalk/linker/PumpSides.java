@@ -17,7 +17,7 @@ import linewalk.drawing.Reference;
 
 /**
  * Which side of a pump is the pressure side. In this order: ports named so; a suction port that says so or reaches a
- * tank through nothing but shut-offs, strainers and the like, the fewest; arrows at references. Oil never leaves by
+ * tank through nothing but shut-offs, strainers and the like, the fewest; check valves and arrows at references. Oil never leaves by
  * suction or drain.
  */
 final class PumpSides {
@@ -121,11 +121,22 @@ final class PumpSides {
                 } else if (p != null && p.component().kind() == Kind.TANK) {
                     partsToTank = Math.min(partsToTank, at.parts);
                 } else if (p != null && !p.port().equals(start)) {
+                    in |= !at.abroad && check(p, false);
+                    out |= !at.abroad && check(p, true);
                     beyond(p, at, queue);
                 }
             }
         }
         return new Reach(partsToTank, in, out);
+    }
+
+    /** A check valve that lets oil go from here on, or only come to here. */
+    private static boolean check(Circuit.PortAt p, boolean onward) {
+        return p.component().kind() == Kind.CHECK_VALVE
+                && p.component().rest().stream()
+                        .flatMap(rest -> rest.passages().stream())
+                        .anyMatch(x -> x.oneWay()
+                                && (onward ? x.from() : x.to()).equals(p.port().id()));
     }
 
     private void across(Reference r, At at, Deque<At> queue) {

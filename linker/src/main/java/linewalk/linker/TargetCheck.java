@@ -135,7 +135,7 @@ final class TargetCheck {
         return finding(
                 Rule.NOTHING_THERE,
                 s,
-                "goes on on sheet " + s.target().sheet() + ", where there is no reference " + what,
+                "goes on to sheet " + s.target().sheet() + ", where there is no reference " + what,
                 null);
     }
 

@@ -59,6 +59,37 @@ class HandTagTest {
         assertThat(findings(drawn.link())).isEmpty();
     }
 
+    @Test
+    void aMateTagGivesALooseLineEndItsReference() {
+        Drawn drawn = Drawn.of("""
+                        sheet 1
+                        ref a B4 > 2/C1
+                        part P1 pump B3 P
+                        line P1:P a
+                        sheet 2
+                        part T1 tank D1 R
+                        line T1:R open@C1
+                        """).tag(new HandTag.OfMate(null, 1, 350, 150, null, null, 2, 50, 250, null, null));
+        assertThat(drawn.walk(from("P1"))).isEqualTo("P1 a>r50-250 T1");
+        assertThat(findings(drawn.link())).isEmpty();
+    }
+
+    /** On a large sheet the reach of a tag covers several ports and parts that stand close. */
+    @Test
+    void tagsForThingsThatStandCloseDoNotSwallowEachOther() {
+        Drawn drawn = Drawn.of("sheet 1")
+                .tag(component(1, 100, 100, "V1", "directional-valve"))
+                .tag(component(1, 124, 100, "V2", "check-valve"))
+                .tag(port(1, 96, 110, "V1", "P"))
+                .tag(port(1, 100, 110, "V1", "T"))
+                .tag(reference(1, 300, 300, null, "2/A1", null))
+                .tag(reference(1, 300, 313, null, "2/B1", null));
+        DrawingSet set = drawn.link();
+        assertThat(set.components()).extracting(c -> c.tag()).containsExactly("V1", "V2");
+        assertThat(set.components().get(0).ports()).extracting(p -> p.name()).containsExactly("P", "T");
+        assertThat(set.references()).hasSize(2);
+    }
+
     private static final String READ = """
             sheet 1
             ref a B4 > 2/C7 L-1

@@ -3,6 +3,7 @@ package linewalk.linker;
 import static linewalk.linker.Drawn.from;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Oil leaves a pump by its pressure side, whether the drawing names it or not. */
@@ -62,6 +63,25 @@ class PumpSideTest {
                 line V1:B T1:R
                 """);
         assertThat(drawn.walk(from("P1"))).isEqualTo("P1 b>d V1 T1");
+    }
+
+    @Test
+    void aCheckValveTellsToo() {
+        Drawn drawn = Drawn.of("""
+                sheet 1
+                part P1 pump B1 -x -y
+                part V1 check-valve A1 A B
+                pos V1 rest A>B
+                part V2 check-valve C1 A B
+                pos V2 rest A>B
+                part M1 motor D1 A B
+                line V1:B P1:x
+                line P1:y V2:A
+                line V2:B M1:A
+                line M1:B V1:A
+                """);
+        assertThat(drawn.walk(new Question("P1", List.of(), "M1", null, false, false, 1)))
+                .isEqualTo("P1 V2 M1");
     }
 
     @Test
