@@ -35,7 +35,9 @@ final class ComponentTags {
         Point place = new Point(tag.xPt(), tag.yPt());
         String seen = tag.saw() != null ? tag.saw() : tag.name();
         Optional<Component> near = TagBoard.nearest(
-                page, page.components, place, seen, c -> c.box().distancePt(place), Component::tag);
+                        page, page.components, place, seen, c -> c.box().distancePt(place), Component::tag)
+                .filter(c ->
+                        tag.saw() != null || sameTag(tag.name(), c) || c.box().contains(place));
         boolean absent = Boolean.TRUE.equals(tag.absent());
         if (near.isEmpty() && (absent || tag.name() == null)) {
             board.unplaced(page, place, what.strip(), "there is no component at this place");
@@ -114,8 +116,7 @@ final class ComponentTags {
             return;
         }
         Component c = owner.get();
-        Optional<Port> near = TagBoard.nearest(
-                page, c.ports(), place, tag.saw(), p -> p.place().distancePt(place), Port::name);
+        Optional<Port> near = near(page, c, tag, place);
         boolean absent = Boolean.TRUE.equals(tag.absent());
         if (near.isEmpty() && absent) {
             board.unplaced(page, place, what, "there is no port at this place");
@@ -125,6 +126,15 @@ final class ComponentTags {
         if (absent) {
             open(page, near.get().id());
         }
+    }
+
+    /** Ports stand close: another name, or a few points more, is another port. */
+    private static Optional<Port> near(PageDraft page, Component c, HandTag.OfPort tag, Point place) {
+        String name = tag.saw() != null ? tag.saw() : tag.name();
+        double closePt = TagBoard.closePt(page);
+        return TagBoard.nearest(page, c.ports(), place, name, p -> p.place().distancePt(place), Port::name)
+                .filter(p -> p.place().distancePt(place) <= closePt
+                        || name != null && Names.plain(name).equals(Names.plain(p.name())));
     }
 
     private static Optional<Component> owner(PageDraft page, String tag, Point place) {

@@ -24,6 +24,8 @@ record Facts(Way out, Way back, Label label, Flows flows, boolean kindsDiffer) {
         NO_ZONE(1),
         /** Names a sheet that is not in the set. */
         NO_SHEET(-1),
+        /** The zone is right, on another sheet where nothing stands in it: a sheet number gone stale. */
+        STALE(1),
         ELSEWHERE(-6);
 
         private final double weight;
@@ -37,7 +39,7 @@ record Facts(Way out, Way back, Label label, Flows flows, boolean kindsDiffer) {
     enum Label {
         EQUAL(3),
         SLIP(-0.5),
-        DIFFERENT(-3),
+        DIFFERENT(-2),
         ONE(-0.3),
         NONE(0);
 
@@ -88,13 +90,23 @@ record Facts(Way out, Way back, Label label, Flows flows, boolean kindsDiffer) {
 
     static Way way(Slot from, Ref to, RefIndex index) {
         if (!from.sheetKey().equals(to.sheetKey())) {
-            return index.pages(from.sheetKey()).isEmpty() ? Way.NO_SHEET : Way.ELSEWHERE;
+            return otherSheet(from, to, index);
         }
         Zone zone = from.zone();
         if (zone == null || to.zone() == null) {
             return Way.SHEET;
         }
         return to.page().has(zone) ? way(zone, to) : Way.NO_ZONE;
+    }
+
+    private static Way otherSheet(Slot from, Ref to, RefIndex index) {
+        if (index.pages(from.sheetKey()).isEmpty()) {
+            return Way.NO_SHEET;
+        }
+        boolean stale = from.zone() != null
+                && to.touched().contains(from.zone())
+                && index.inZone(from.sheetKey(), from.zone()).isEmpty();
+        return stale ? Way.STALE : Way.ELSEWHERE;
     }
 
     private static Way way(Zone named, Ref to) {

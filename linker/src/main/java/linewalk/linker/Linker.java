@@ -65,8 +65,9 @@ public final class Linker {
         Qualifier.fill(pages);
         layTags(tags, board);
         new PartEvidence(parts).fill(pages);
-        RefIndex index = new RefIndex(pages, new Sifter(pages, findings).sift());
         MateTags mateTags = new MateTags(board);
+        each(tags, HandTag.OfMate.class, mateTags::prepare);
+        RefIndex index = new RefIndex(pages, new Sifter(pages, findings).sift());
         each(tags, HandTag.OfMate.class, t -> mateTags.place(t, index.refs));
         Mates mates = MateFinder.find(index, mateTags);
         findings.addAll(Checks.of(pages, index, mates, tags, chart));

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 import org.jgrapht.alg.matching.blossom.v5.KolmogorovWeightedMatching;
 import org.jgrapht.alg.matching.blossom.v5.ObjectiveSense;
 import org.jgrapht.graph.DefaultWeightedEdge;
@@ -70,18 +69,18 @@ final class Matching {
     }
 
     private static List<Pairing> exact(List<Pairing> group) {
-        List<Slot> slots =
-                group.stream().flatMap(p -> Stream.of(p.a(), p.b())).distinct().toList();
-        // the solver evens out an odd number of vertices with one that the supplier gives
-        SimpleWeightedGraph<Integer, DefaultWeightedEdge> graph =
-                new SimpleWeightedGraph<>(SupplierUtil.createIntegerSupplier(slots.size()), DefaultWeightedEdge::new);
+        Map<Slot, Integer> number = new TreeMap<>();
+        group.forEach(p -> {
+            number.putIfAbsent(p.a(), number.size());
+            number.putIfAbsent(p.b(), number.size());
+        });
+        // the algorithm makes vertices of its own, numbered after ours
+        SimpleWeightedGraph<Integer, DefaultWeightedEdge> graph = new SimpleWeightedGraph<>(
+                SupplierUtil.createIntegerSupplier(number.size()), SupplierUtil.createDefaultWeightedEdgeSupplier());
+        number.values().stream().sorted().forEach(graph::addVertex);
         Map<DefaultWeightedEdge, Pairing> byEdge = new HashMap<>();
         for (Pairing p : group) {
-            Integer a = slots.indexOf(p.a());
-            Integer b = slots.indexOf(p.b());
-            graph.addVertex(a);
-            graph.addVertex(b);
-            DefaultWeightedEdge e = graph.addEdge(a, b);
+            DefaultWeightedEdge e = graph.addEdge(number.get(p.a()), number.get(p.b()));
             graph.setEdgeWeight(e, gain(p));
             byEdge.put(e, p);
         }

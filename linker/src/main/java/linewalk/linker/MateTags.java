@@ -1,13 +1,19 @@
 package linewalk.linker;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
+import java.util.Set;
+import linewalk.drawing.Box;
+import linewalk.drawing.End;
+import linewalk.drawing.Flow;
 import linewalk.drawing.HandTag;
+import linewalk.drawing.Origin;
 import linewalk.drawing.Point;
 import linewalk.drawing.ReferenceReading;
+import linewalk.drawing.Target;
 
 /** Pairs that people tied or untied. */
 final class MateTags {
@@ -22,8 +28,47 @@ final class MateTags {
         this.board = board;
     }
 
+    /** Before sifting: a line end without a reference that is tied to one gets one. */
+    void prepare(HandTag.OfMate tag) {
+        String toSource = tag.toSource() == null ? tag.source() : tag.toSource();
+        Optional<PageDraft> from = board.page(tag.source(), tag.page());
+        Optional<PageDraft> to = board.page(toSource, tag.toPage());
+        if (from.isPresent() && to.isPresent() && !Boolean.TRUE.equals(tag.absent())) {
+            referenceAt(from.get(), new Point(tag.xPt(), tag.yPt()), tag.saw(), to.get());
+            referenceAt(to.get(), new Point(tag.toXPt(), tag.toYPt()), tag.toSaw(), from.get());
+        }
+    }
+
+    private static void referenceAt(PageDraft page, Point place, String saw, PageDraft other) {
+        List<End> open = page.lines.stream()
+                .flatMap(l -> l.ends().stream())
+                .filter(e -> e instanceof End.Open)
+                .toList();
+        Optional<End> end =
+                TagBoard.nearest(page, open, place, null, e -> e.place().distancePt(place), e -> null);
+        if (end.isEmpty() || ReferenceTags.nearest(page, place, saw).isPresent()) {
+            return;
+        }
+        Point at = end.get().place();
+        String id = ReferenceTags.freshId(page, at);
+        page.candidates.add(new ReferenceReading(
+                id,
+                at,
+                Box.around(at).grow(6),
+                other.name,
+                "hand",
+                List.of(new ReferenceReading.Says(List.of(new Target(other.name, null)), 1)),
+                null,
+                Flow.UNKNOWN,
+                Set.of(),
+                Origin.HAND,
+                1));
+        LineEdits.replaceEnds(page, e -> e.equals(end.get()) ? new End.AtReference(id, at) : e);
+    }
+
     void place(HandTag.OfMate tag, List<Ref> refs) {
-        Map<String, Ref> byId = refs.stream().collect(Collectors.toMap(Ref::id, r -> r));
+        Map<String, Ref> byId = new HashMap<>();
+        refs.forEach(r -> byId.put(r.id(), r));
         Ref from = find(tag.source(), tag.page(), new Point(tag.xPt(), tag.yPt()), tag.saw(), byId);
         String toSource = tag.toSource() == null ? tag.source() : tag.toSource();
         Ref to = from == null

@@ -24,12 +24,18 @@ final class Names {
             key.append(c);
             gap = false;
         }
-        return key.toString().replaceFirst("^0+(?=\\d)", "");
+        int zeros = 0;
+        while (zeros + 1 < key.length() && key.charAt(zeros) == '0' && Character.isDigit(key.charAt(zeros + 1))) {
+            zeros++;
+        }
+        return key.substring(zeros);
     }
 
     /** A designation for comparison: letters and digits only. */
     static String plain(String text) {
-        return upper(text).replaceAll("[^\\p{L}\\p{Nd}]", "");
+        StringBuilder plain = new StringBuilder();
+        upper(text).chars().filter(Character::isLetterOrDigit).forEach(c -> plain.append((char) c));
+        return plain.toString();
     }
 
     /** A label for comparison; a sign at its end tells {@code OUT+} from {@code OUT-}. */

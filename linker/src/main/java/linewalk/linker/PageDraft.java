@@ -36,6 +36,7 @@ final class PageDraft {
     String revision;
     Origin origin;
     private ZoneGrid grid;
+    private Zone[][] zones;
     private final Map<String, Integer> columnOf = new HashMap<>();
     private final Map<String, Integer> rowOf = new HashMap<>();
     private boolean lettersAcross;
@@ -53,16 +54,48 @@ final class PageDraft {
     }
 
     void grid(ZoneGrid value) {
-        grid = value;
+        boolean empty =
+                value == null || value.columns().isEmpty() || value.rows().isEmpty();
+        grid = empty ? null : value;
         columnOf.clear();
         rowOf.clear();
-        if (value != null) {
+        zones = null;
+        if (grid != null) {
+            zones = zones(value);
             index(value.columns(), columnOf);
             index(value.rows(), rowOf);
             lettersAcross = value.columns().stream()
                     .anyMatch(b ->
                             !b.label().isEmpty() && Character.isLetter(b.label().charAt(0)));
         }
+    }
+
+    /** The grid's own zones, each made once: parsing labels for every thing on the page would take long. */
+    private static Zone[][] zones(ZoneGrid grid) {
+        Zone[][] zones = new Zone[grid.rows().size()][grid.columns().size()];
+        for (int r = 0; r < zones.length; r++) {
+            for (int c = 0; c < zones[r].length; c++) {
+                zones[r][c] = Zone.parse(grid.rows().get(r).label()
+                                + grid.columns().get(c).label())
+                        .orElse(null);
+            }
+        }
+        return zones;
+    }
+
+    /** As {@link ZoneGrid#zoneAt}: a place just outside counts to the edge field. */
+    private static int nearest(List<ZoneGrid.Band> bands, double atPt) {
+        int nearest = 0;
+        double gapPt = Double.MAX_VALUE;
+        for (int i = 0; i < bands.size(); i++) {
+            ZoneGrid.Band b = bands.get(i);
+            double d = Math.max(Math.max(b.fromPt() - atPt, 0), atPt - b.toPt());
+            if (d < gapPt) {
+                gapPt = d;
+                nearest = i;
+            }
+        }
+        return nearest;
     }
 
     private static void index(List<ZoneGrid.Band> bands, Map<String, Integer> at) {
@@ -72,7 +105,10 @@ final class PageDraft {
     }
 
     Optional<Zone> zoneAt(Point place) {
-        return grid == null ? Optional.empty() : grid.zoneAt(place);
+        if (grid == null) {
+            return Optional.empty();
+        }
+        return Optional.ofNullable(zones[nearest(grid.rows(), place.yPt())][nearest(grid.columns(), place.xPt())]);
     }
 
     boolean has(Zone zone) {
@@ -107,9 +143,7 @@ final class PageDraft {
                         && r >= 0
                         && c < grid.columns().size()
                         && r < grid.rows().size()) {
-                    Zone.parse(grid.rows().get(r).label()
-                                    + grid.columns().get(c).label())
-                            .ifPresent(near::add);
+                    Optional.ofNullable(zones[r][c]).ifPresent(near::add);
                 }
             }
         }

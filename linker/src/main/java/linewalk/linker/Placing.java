@@ -11,17 +11,22 @@ import linewalk.drawing.LineKind;
 import linewalk.drawing.Point;
 import linewalk.drawing.ReferenceReading;
 import linewalk.drawing.Zone;
+import linewalk.drawing.ZoneGrid;
 
 /** Where one page's candidates stand, and which lines they end. */
 final class Placing {
 
     /** A box that lies in a zone by this part stands there too: connectors straddle borders. */
     private static final double MOSTLY = 0.35;
+    /** Of a field's width. */
+    private static final double UNPRINTED_SLACK = 0.1;
 
     private record AtLine(Point place, LineKind kind) {}
 
     private final PageDraft page;
     private final Map<String, AtLine> lineEnds = new HashMap<>();
+
+    private final Map<String, Set<Zone>> touched = new HashMap<>();
 
     Placing(PageDraft page) {
         this.page = page;
@@ -44,6 +49,10 @@ final class Placing {
     }
 
     Set<Zone> touched(ReferenceReading r) {
+        return touched.computeIfAbsent(r.id(), id -> find(r));
+    }
+
+    private Set<Zone> find(ReferenceReading r) {
         Set<Zone> zones = new LinkedHashSet<>();
         if (page.grid() == null) {
             return zones;
@@ -53,14 +62,18 @@ final class Placing {
         if (end != null) {
             page.zoneAt(end.place()).ifPresent(zones::add);
         }
-        Box b = r.box();
+        // where fields were not printed but assumed, their borders are only about right
+        boolean printed = page.grid().printed();
+        ZoneGrid.Band column = page.grid().columns().get(0);
+        double slackPt = printed ? 0 : UNPRINTED_SLACK * (column.toPt() - column.fromPt());
+        Box b = r.box().grow(slackPt);
         for (Point corner : new Point[] {
             new Point(b.x0Pt(), b.y0Pt()),
             new Point(b.x1Pt(), b.y0Pt()),
             new Point(b.x0Pt(), b.y1Pt()),
             new Point(b.x1Pt(), b.y1Pt())
         }) {
-            page.zoneAt(corner).filter(z -> mostly(b, z)).ifPresent(zones::add);
+            page.zoneAt(corner).filter(z -> !printed || mostly(b, z)).ifPresent(zones::add);
         }
         return zones;
     }

@@ -16,6 +16,7 @@ import linewalk.drawing.Zone;
  * @param zone where its text stands, or null
  * @param touched every zone that counts as its place: of its text, of its line's end, of most of its box
  * @param kind of the line it ends, or null where none meets it
+ * @param keys its names for comparison, made once
  */
 record Ref(
         PageDraft page,
@@ -30,14 +31,25 @@ record Ref(
         Flow flow,
         Origin origin,
         double confidence,
-        LineKind kind) {
+        LineKind kind,
+        Keys keys) {
+
+    /** Its sheet's name, its label and its targets' sheets in the form in which they are compared. */
+    record Keys(String sheet, String label, List<String> targets) {
+        static Keys of(PageDraft page, String label, List<Target> targets) {
+            return new Keys(
+                    Names.sheetKey(page.name),
+                    Names.labelKey(label),
+                    targets.stream().map(t -> Names.sheetKey(t.sheet())).toList());
+        }
+    }
 
     String sheetKey() {
-        return Names.sheetKey(page.name);
+        return keys.sheet;
     }
 
     String labelKey() {
-        return Names.labelKey(label);
+        return keys.label;
     }
 
     String address() {

@@ -25,7 +25,9 @@ final class RefIndex {
         for (Ref r : refs) {
             r.touched().forEach(z -> add(byZone, r.sheetKey(), z, r));
             add(byLabel, r.sheetKey(), r.labelKey(), r);
-            r.targets().forEach(t -> add(pointingAt, Names.sheetKey(t.sheet()), t.zone(), r));
+            for (int i = 0; i < r.targets().size(); i++) {
+                add(pointingAt, r.keys().targets().get(i), r.targets().get(i).zone(), r);
+            }
         }
     }
 

@@ -32,10 +32,18 @@ final class ReferenceTags {
         }
         PageDraft page = found.get();
         Point place = new Point(tag.xPt(), tag.yPt());
-        Optional<ReferenceReading> near = nearest(page, place, tag.saw());
+        Optional<ReferenceReading> near = nearest(page, place, tag.saw()).filter(r -> same(page, tag, place, r));
         boolean absent = Boolean.TRUE.equals(tag.absent());
-        if (near.isEmpty() && (absent || tag.targets() == null || tag.targets().isBlank())) {
-            board.unplaced(page, place, what.strip(), "there is no reference at this place");
+        boolean silent = tag.targets() == null || tag.targets().isBlank();
+        boolean unread = near.isEmpty() || near.get().readings().isEmpty();
+        if (near.isEmpty() && absent || !absent && silent && unread) {
+            board.unplaced(
+                    page,
+                    place,
+                    what.strip(),
+                    near.isEmpty()
+                            ? "there is no reference at this place"
+                            : "neither it nor the drawing says where the reference goes");
             return;
         }
         if (near.isPresent() && changed(tag.saw(), near.get().text())) {
@@ -50,6 +58,13 @@ final class ReferenceTags {
         if (!absent) {
             page.candidates.add(tagged(page, tag, place, near.orElse(null)));
         }
+    }
+
+    /** A tag without the text it saw may mean a new reference close to one that was read. */
+    private static boolean same(PageDraft page, HandTag.OfReference tag, Point place, ReferenceReading r) {
+        boolean saw = tag.saw() != null && !tag.saw().isBlank();
+        double distancePt = r.box().distancePt(place);
+        return r.origin() == Origin.HAND ? distancePt == 0 : saw || distancePt <= TagBoard.closePt(page);
     }
 
     static Optional<ReferenceReading> nearest(PageDraft page, Point place, String saw) {
@@ -81,7 +96,7 @@ final class ReferenceTags {
                 1);
     }
 
-    private static String freshId(PageDraft page, Point place) {
+    static String freshId(PageDraft page, Point place) {
         String id = page.idPrefix + "r" + Math.round(place.xPt()) + "-" + Math.round(place.yPt());
         return page.candidates.stream().anyMatch(r -> r.id().equals(id)) ? id + "-hand" : id;
     }

@@ -182,6 +182,7 @@ final class Sifter {
     }
 
     private static Ref ref(PageDraft page, Placing placing, ReferenceReading r, Says says, double confidence) {
+        String label = r.label() == null || r.label().isBlank() ? null : r.label();
         return new Ref(
                 page,
                 r.id(),
@@ -191,11 +192,12 @@ final class Sifter {
                 placing.touched(r),
                 r.text(),
                 says.targets(),
-                r.label() == null || r.label().isBlank() ? null : r.label(),
+                label,
                 r.flow(),
                 r.origin(),
                 confidence,
-                placing.kind(r.id()));
+                placing.kind(r.id()),
+                Ref.Keys.of(page, label, says.targets()));
     }
 
     private static Finding doubtful(Ref r, List<Says> likely) {

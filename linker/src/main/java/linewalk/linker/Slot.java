@@ -11,7 +11,7 @@ record Slot(Ref ref, int index) implements Comparable<Slot> {
     }
 
     String sheetKey() {
-        return Names.sheetKey(target().sheet());
+        return ref.keys().targets().get(index);
     }
 
     Zone zone() {

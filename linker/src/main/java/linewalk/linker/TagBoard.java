@@ -13,6 +13,8 @@ final class TagBoard {
 
     /** A tag holds on to a thing no farther than this part of the page's larger side. */
     private static final double REACH = 0.02;
+    /** Of the reach. */
+    private static final double CLOSE = 0.35;
 
     final List<PageDraft> pages;
     private final List<Finding> findings;
@@ -32,6 +34,11 @@ final class TagBoard {
                 .filter(p -> p.page.page() == page
                         && (source == null || p.page.source().equals(source)))
                 .findFirst();
+    }
+
+    /** As far as a tag that saw no text may lie from what it is for: others may stand within its reach. */
+    static double closePt(PageDraft page) {
+        return reachPt(page) * CLOSE;
     }
 
     static double reachPt(PageDraft page) {

@@ -91,7 +91,9 @@ final class TargetCheck {
                     "points to " + place + ", where " + said(there) + ": none points back",
                     remedy(s));
         }
-        Optional<String> end = loose.answer(s.sheetKey(), s.zone(), s.ref().labelKey());
+        Optional<String> end = mates.answered(s)
+                ? Optional.empty()
+                : loose.answer(s.sheetKey(), s.zone(), s.ref().labelKey());
         return finding(
                 Rule.NOTHING_THERE,
                 s,
@@ -133,7 +135,7 @@ final class TargetCheck {
         return finding(
                 Rule.NOTHING_THERE,
                 s,
-                "goes on on sheet " + s.target().sheet() + ", where there is no reference " + what,
+                "goes on to sheet " + s.target().sheet() + ", where there is no reference " + what,
                 null);
     }
 

@@ -1,0 +1,191 @@
+package linewalk.linker;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import linewalk.drawing.Component;
+import linewalk.drawing.Kind;
+import linewalk.drawing.Passage;
+import linewalk.drawing.Port;
+import linewalk.drawing.Position;
+
+/** What each component joins inside in the machine's state, and against how much resistance. */
+final class Passes {
+
+    private static final Set<Kind> ENDS = EnumSet.of(
+            Kind.TANK, Kind.ACCUMULATOR, Kind.GAUGE, Kind.SWITCH, Kind.BRAKE, Kind.PLUG, Kind.ELECTRIC_MOTOR);
+    /** What these join depends on where they stand, so two ports alone do not say that oil passes. */
+    private static final Set<Kind> SWITCHING =
+            EnumSet.of(Kind.DIRECTIONAL_VALVE, Kind.PROPORTIONAL_VALVE, Kind.CARTRIDGE_VALVE);
+
+    private static final Set<Kind> OPENED = EnumSet.of(
+            Kind.PILOT_CHECK_VALVE,
+            Kind.COUNTERBALANCE_VALVE,
+            Kind.SEQUENCE_VALVE,
+            Kind.UNLOADING_VALVE,
+            Kind.PREFILL_VALVE,
+            Kind.DECOMPRESSION_VALVE);
+
+    private final Circuit circuit;
+    private final PortRoles roles;
+    private final PumpSides pumps;
+    private final MachineState state;
+    private final boolean anyPosition;
+    private final Set<String> named;
+
+    /** @param named plain designations in the question's via: reliefs and closed shut-offs among them open */
+    Passes(Circuit circuit, PumpSides pumps, MachineState state, boolean anyPosition, Set<String> named) {
+        this.circuit = circuit;
+        this.roles = new PortRoles(circuit);
+        this.pumps = pumps;
+        this.state = state;
+        this.anyPosition = anyPosition;
+        this.named = named;
+    }
+
+    /** The ways on for oil that comes into a port. */
+    List<Pass> from(Component c, Port in) {
+        List<Pass> passes = new ArrayList<>();
+        if (c.kind().isActuator()) {
+            actuator(c, in, passes);
+        } else if (c.kind() == Kind.PUMP) {
+            pump(c, in, passes);
+        } else if (!ENDS.contains(c.kind())) {
+            inside(c, in, passes);
+            twins(c, in, passes);
+        }
+        return passes;
+    }
+
+    private List<Component> drawings(Component c) {
+        String tag = Names.plain(c.tag());
+        return tag.isEmpty() ? List.of(c) : circuit.tagged(tag);
+    }
+
+    /** Oil in at one working port, other oil out of the others, on whatever sheet they are drawn. */
+    private void actuator(Component c, Port in, List<Pass> passes) {
+        if (!roles.working(in)) {
+            return;
+        }
+        for (Component drawing : drawings(c)) {
+            for (Port out : roles.working(drawing)) {
+                if (!out.equals(in)) {
+                    boolean twin = in.name() != null && in.name().equalsIgnoreCase(out.name());
+                    passes.add(new Pass(c, in, out, null, null, null, twin ? Cost.OPEN : Cost.OPENED, false));
+                }
+            }
+        }
+    }
+
+    /** From the suction to the pressure side only. */
+    private void pump(Component c, Port in, List<Pass> passes) {
+        PumpSides.Sides sides = pumps.of(c);
+        if (roles.working(in) && !sides.pressure().contains(in)) {
+            sides.pressure()
+                    .forEach(out -> passes.add(new Pass(c, in, out, null, null, null, Cost.OPEN, sides.guessed())));
+        }
+    }
+
+    /** One port drawn on several sheets is one port. */
+    private void twins(Component c, Port in, List<Pass> passes) {
+        if (in.name() == null) {
+            return;
+        }
+        for (Component drawing : drawings(c)) {
+            if (drawing != c) {
+                drawing.findPortNamed(in.name())
+                        .ifPresent(out -> passes.add(new Pass(c, in, out, null, null, null, Cost.OPEN, false)));
+            }
+        }
+    }
+
+    private void inside(Component c, Port in, List<Pass> passes) {
+        if (c.positions().isEmpty()) {
+            untold(c, in, passes);
+            return;
+        }
+        Position now = state.of(c);
+        if (anyPosition) {
+            c.positions().forEach(p -> position(c, in, p, p.equals(now) ? null : p, passes));
+        } else if (now != null) {
+            position(c, in, now, null, passes);
+        }
+    }
+
+    /** Of several passages between two ports the easiest counts: a throttle beside a check. */
+    private void position(Component c, Port in, Position p, Position shift, List<Pass> passes) {
+        List<Pass> found = new ArrayList<>();
+        for (Passage x : p.passages()) {
+            boolean forth = x.from().equals(in.id());
+            boolean back = x.to().equals(in.id()) && !x.oneWay();
+            if (forth || back) {
+                c.findPort(forth ? x.to() : x.from())
+                        .ifPresent(out -> found.add(new Pass(c, in, out, x, p, shift, cost(c, x, shift), false)));
+            }
+        }
+        found.sort(java.util.Comparator.comparingLong(Pass::cost));
+        for (Pass f : found) {
+            if (passes.stream().noneMatch(o -> o.out().equals(f.out()) && o.position() == f.position())) {
+                passes.add(f);
+            }
+        }
+    }
+
+    private long cost(Component c, Passage x, Position shift) {
+        long moved = shift == null ? 0 : Cost.ELEMENT;
+        if (c.kind() == Kind.RELIEF_VALVE) {
+            return moved + relief(c);
+        } else if (x.opens() != null) {
+            return moved + Cost.OPENED;
+        } else if (x.throttled()) {
+            return moved + Cost.THROTTLE;
+        }
+        boolean check = x.oneWay() && !SWITCHING.contains(c.kind());
+        return moved + (check ? Cost.CHECK : Cost.OPEN);
+    }
+
+    private long relief(Component c) {
+        return named.contains(Names.plain(c.tag())) ? Cost.OPENED : Cost.RELIEF;
+    }
+
+    /** Two working ports pass; everything else stops the oil until its passages are known. */
+    private void untold(Component c, Port in, List<Pass> passes) {
+        List<Port> ports = roles.passing(c);
+        if (ports.size() != 2 || !ports.contains(in) || closed(c)) {
+            return;
+        }
+        Port out = ports.get(ports.get(0).equals(in) ? 1 : 0);
+        passes.add(new Pass(c, in, out, null, null, null, untoldCost(c), guessed(c)));
+    }
+
+    /** Passed untold, though what it joins depends on where it stands. */
+    static boolean guessed(Component c) {
+        return SWITCHING.contains(c.kind()) && c.positions().isEmpty();
+    }
+
+    /** Drawn or listed as normally closed, and not named as one to pass. */
+    boolean closed(Component c) {
+        return normallyClosed(c) && !named.contains(Names.plain(c.tag()));
+    }
+
+    static boolean normallyClosed(Component c) {
+        String setting = c.setting() == null ? "" : c.setting().toLowerCase(Locale.ROOT);
+        return c.kind() == Kind.SHUT_OFF_VALVE && (setting.contains("closed") || setting.matches("n\\.?c\\.?"));
+    }
+
+    private long untoldCost(Component c) {
+        return switch (c.kind()) {
+            case RELIEF_VALVE -> relief(c);
+            case CHECK_VALVE -> Cost.CHECK;
+            case FLOW_CONTROL, ORIFICE -> Cost.THROTTLE;
+            default -> OPENED.contains(c.kind()) ? Cost.OPENED : Cost.OPEN;
+        };
+    }
+
+    /** Ports lead on in some position or another, only not in this one. */
+    boolean known(Component c) {
+        return !c.positions().isEmpty() && state.of(c) != null || ENDS.contains(c.kind()) || c.kind() == Kind.PUMP;
+    }
+}

@@ -1,0 +1,35 @@
+package linewalk.linker;
+
+import static linewalk.linker.Drawn.findings;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+
+/** The cycle chart and the valves must speak of the same solenoids. */
+class SolenoidTest {
+
+    private static final String VALVE = """
+            sheet 1
+            part V1 directional-valve A1 P A
+            pos V1 rest
+            pos V1 Y1 P-A
+            """;
+
+    @Test
+    void oneThatIsInTheChartOnly() {
+        assertThat(findings(Drawn.of(VALVE).step("run", "Y1", "Y2").link())).containsExactly("unknown-solenoid");
+    }
+
+    @Test
+    void oneThatIsOnTheDrawingOnly() {
+        assertThat(findings(
+                        Drawn.of(VALVE + "pos V1 Y3 P-A\n").step("run", "Y1").link()))
+                .containsExactly("unused-solenoid");
+    }
+
+    @Test
+    void silentWithoutAChartOrWithoutKnownPositions() {
+        assertThat(findings(Drawn.of(VALVE).link())).isEmpty();
+        assertThat(findings(Drawn.of("sheet 1").step("run", "Y1").link())).isEmpty();
+    }
+}
