@@ -88,16 +88,27 @@ final class StageLift {
         p.get("sheets").forEach(s -> passed.add(s.asText()));
         List<String> ask = new ArrayList<>();
         p.get("ask_via").forEach(a -> ask.add(a.asText()));
-        Question q = new Question(
-                p.get("from").asText(), ask, p.get("to").asText(), step.number(), false, false, 1);
+        Question q = new Question(p.get("from").asText(), ask, p.get("to").asText(), step.number(), false, false, 1);
         DrawingSet set = new DrawingSet(
-                sheets, List.copyOf(references.values()), List.copyOf(components.values()), List.of(), lines,
+                sheets,
+                List.copyOf(references.values()),
+                List.copyOf(components.values()),
+                List.of(),
+                lines,
                 List.of());
         Map<String, Integer> items = new HashMap<>();
         components.keySet().forEach(tag -> items.put(tag, items.size() + 1));
         return new PrintJob(
-                set, new Trace(q, legs, passed, List.of()), step, items, parts(), folder::resolve, paper, look,
-                LocalDate.of(2026, 3, 5), "Stage lift and revolve, hydraulic installation");
+                set,
+                new Trace(q, legs, passed, List.of()),
+                step,
+                items,
+                parts(),
+                folder::resolve,
+                paper,
+                look,
+                LocalDate.of(2026, 3, 5),
+                "Stage lift and revolve, hydraulic installation");
     }
 
     private List<Leg> legs(List<String> via, String state, List<Line> lines) {
@@ -172,7 +183,14 @@ final class StageLift {
                 : references.containsKey(to) ? references.get(to).label() : null;
         PageKey page = new PageKey(SOURCE, pageOf(from));
         Line line = new Line(
-                "n" + lines.size(), page, LineKind.WORKING, label, null, 1, List.of(a, b), List.of(List.of(p, bend, q)));
+                "n" + lines.size(),
+                page,
+                LineKind.WORKING,
+                label,
+                null,
+                1,
+                List.of(a, b),
+                List.of(List.of(p, bend, q)));
         lines.add(line);
         return new Leg.Along(line, a, b);
     }
@@ -208,8 +226,7 @@ final class StageLift {
     }
 
     private void sheet(JsonNode s) {
-        ZoneGrid grid = new ZoneGrid(
-                bands(s.get("zone_columns"), 2383.94), bands(s.get("zone_rows"), 1683.78), true);
+        ZoneGrid grid = new ZoneGrid(bands(s.get("zone_columns"), 2383.94), bands(s.get("zone_rows"), 1683.78), true);
         sheets.add(new Sheet(
                 s.get("sheet").asText(),
                 new PageKey(SOURCE, s.get("page").asInt()),
@@ -238,20 +255,31 @@ final class StageLift {
         List<Port> ports = new ArrayList<>();
         Box box = Box.around(place);
         for (Map.Entry<String, JsonNode> p : c.get("ports").properties()) {
-            Point at = new Point(p.getValue().get(0).asDouble(), p.getValue().get(1).asDouble());
+            Point at = new Point(
+                    p.getValue().get(0).asDouble(), p.getValue().get(1).asDouble());
             ports.add(new Port(tag + ":" + p.getKey(), p.getKey(), at));
             box = box.union(Box.around(at));
         }
         double half = Math.max(box.widthPt(), box.heightPt()) / 2;
-        Kind kind = Kind.find(c.get("kind").asText().replace("brake-cylinder", "brake")).orElse(Kind.UNKNOWN);
+        Kind kind = Kind.find(c.get("kind").asText().replace("brake-cylinder", "brake"))
+                .orElse(Kind.UNKNOWN);
         Box outline = kind == Kind.TANK
                 ? box.grow(40)
                 : box.union(new Box(place.xPt() - half, place.yPt() - half, place.xPt() + half, place.yPt() + half));
         components.put(
                 tag,
                 new Component(
-                        tag, tag, new PageKey(SOURCE, c.get("page").asInt()), place, outline, kind, null, Origin.TEXT,
-                        1, ports, positions(tag)));
+                        tag,
+                        tag,
+                        new PageKey(SOURCE, c.get("page").asInt()),
+                        place,
+                        outline,
+                        kind,
+                        null,
+                        Origin.TEXT,
+                        1,
+                        ports,
+                        positions(tag)));
     }
 
     /** The positions that the truth's states show, each told by its solenoids. */
@@ -263,7 +291,8 @@ final class StageLift {
             }
             List<String> by = new ArrayList<>();
             s.get("energised").forEach(y -> {
-                if (y.asText().startsWith("Y" + tag.charAt(0)) || tag.startsWith("4") && y.asText().equals("Y4")) {
+                if (y.asText().startsWith("Y" + tag.charAt(0))
+                        || tag.startsWith("4") && y.asText().equals("Y4")) {
                     by.add(y.asText());
                 }
             });
@@ -273,8 +302,7 @@ final class StageLift {
                     .forEach(p -> passages.add(new Passage(
                             tag + ":" + p.get(0).asText(), tag + ":" + p.get(1).asText(), false, false, null)));
             found.putIfAbsent(
-                    by.toString(),
-                    new Position(by.isEmpty() ? List.of("rest") : by, Position.How.SOLENOID, passages));
+                    by.toString(), new Position(by.isEmpty() ? List.of("rest") : by, Position.How.SOLENOID, passages));
         }
         return List.copyOf(found.values());
     }
@@ -294,9 +322,18 @@ final class StageLift {
         references.put(
                 id,
                 new Reference(
-                        id, new PageKey(SOURCE, r.get("page").asInt()), place, box,
-                        Zone.parse(r.get("zone").asText()).orElse(null), r.get("text").asText(), List.of(),
-                        label == null || label.isNull() ? null : label.asText(), Flow.UNKNOWN, Origin.TEXT, 1,
-                        List.of("x"), 1));
+                        id,
+                        new PageKey(SOURCE, r.get("page").asInt()),
+                        place,
+                        box,
+                        Zone.parse(r.get("zone").asText()).orElse(null),
+                        r.get("text").asText(),
+                        List.of(),
+                        label == null || label.isNull() ? null : label.asText(),
+                        Flow.UNKNOWN,
+                        Origin.TEXT,
+                        1,
+                        List.of("x"),
+                        1));
     }
 }

@@ -1,0 +1,247 @@
+package linewalk.renderer;
+
+import java.awt.Color;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.NoninvertibleTransformException;
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import linewalk.drawing.Point;
+import linewalk.drawing.Sheet;
+import linewalk.linker.Leg;
+import linewalk.renderer.sheet.Canvas;
+import linewalk.renderer.sheet.Ink;
+import linewalk.renderer.sheet.Lettering;
+import linewalk.renderer.sheet.PdfBook;
+import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
+
+/** Draws one cutting: the original, the path over it, item numbers and doubts beside it. */
+final class CuttingPainter {
+
+    private static final double OVERLAY_PT = 8;
+
+    private final PrintJob job;
+    private final Doubts doubts;
+    private final SourcePages sources;
+    private final PdfBook.Page page;
+    private final Rectangle2D area;
+    private final Canvas c;
+
+    CuttingPainter(PrintJob job, Doubts doubts, SourcePages sources, PdfBook.Page page, Rectangle2D area) {
+        this.job = job;
+        this.doubts = doubts;
+        this.sources = sources;
+        this.page = page;
+        this.area = area;
+        c = page.canvas();
+    }
+
+    /** Where the path passes the edge of a panel. */
+    static List<Clip.Cut> cuts(Panel p, List<Point> course) {
+        List<Point2D> whole = new ArrayList<>();
+        p.view().map(course).forEach(s -> whole.addAll(s.points()));
+        return new Clip(whole, p.part()).cuts;
+    }
+
+    static String key(int leg, Clip.Cut cut) {
+        return "cut " + leg + ":" + Math.round(cut.atPt());
+    }
+
+    void paint(Panel p, MatchMarks marks, Map<String, List<Panel>> cutPanels) {
+        AffineTransform at = AffineTransform.getTranslateInstance(area.getX(), area.getY());
+        at.concatenate(p.fromView());
+        original(p, at);
+        caption(p);
+        List<List<Point2D>> lines = overlay(p, at);
+        notes(p, at, lines);
+        p.view().stay.courses().forEach((leg, course) -> {
+            for (Clip.Cut cut : cuts(p, course)) {
+                mark(p, at, cut, marks.letter(key(leg, cut)), cutPanels.get(key(leg, cut)));
+            }
+        });
+    }
+
+    private void original(Panel p, AffineTransform at) {
+        Sheet sheet = job.set().getSheet(p.view().stay.page());
+        Optional<PDFormXObject> form = sources.form(sheet.page());
+        for (BrokenView.Cell cell : p.view().cells) {
+            Rectangle2D seen = cell.view().createIntersection(p.part());
+            if (seen.getWidth() <= 0 || seen.getHeight() <= 0) {
+                continue;
+            }
+            Rectangle2D clip = at.createTransformedShape(seen).getBounds2D();
+            if (form.isPresent()) {
+                place(form.get(), sheet, p.view().transform(cell), at, clip);
+            }
+            c.pen(Color.GRAY, Ink.line(0.5));
+            c.draw(clip);
+        }
+        if (form.isEmpty()) {
+            missing(p, sheet);
+        }
+    }
+
+    private void place(PDFormXObject form, Sheet sheet, AffineTransform toView, AffineTransform at, Rectangle2D clip) {
+        try {
+            AffineTransform all = new AffineTransform(at);
+            all.concatenate(toView);
+            all.concatenate(SourceLetters.transform(sheet.toPage()).createInverse());
+            page.place(form, all, clip);
+        } catch (NoninvertibleTransformException e) {
+            throw new IllegalStateException("sheet " + sheet.name() + " has a transform that cannot be turned back", e);
+        }
+    }
+
+    private void missing(Panel p, Sheet sheet) {
+        Rectangle2D f = p.frame();
+        c.pen(Ink.BLACK, Ink.dashed(1.5, 6, 4));
+        c.rect(area.getX() + f.getX(), area.getY() + f.getY(), f.getWidth(), f.getHeight());
+        String text = "Original missing or not readable: " + sheet.page();
+        double y = area.getY() + f.getY() + 16;
+        for (String line : Lettering.wrap(text, Lettering.TEXT_PT, Math.max(60, f.getWidth() - 12))) {
+            c.text(line, area.getX() + f.getX() + 6, y, Lettering.TEXT_PT);
+            y += Lettering.LEADING_PT;
+        }
+    }
+
+    private void caption(Panel p) {
+        c.pen(Ink.BLACK, Ink.line(1));
+        double y = area.getY() + p.outer().getMinY() + Lettering.TEXT_PT;
+        for (String line : p.caption()) {
+            c.text(line, area.getX() + p.frame().getX(), y, Lettering.TEXT_PT);
+            y += Panel.CAPTION_LINE_PT;
+        }
+    }
+
+    /** The path's pieces on the page. */
+    private List<List<Point2D>> overlay(Panel p, AffineTransform at) {
+        List<List<Point2D>> lines = new ArrayList<>();
+        for (List<Point> course : p.view().stay.courses().values()) {
+            for (BrokenView.Stretch s : p.view().map(course)) {
+                for (List<Point2D> piece : new Clip(s.points(), p.part()).pieces) {
+                    List<Point2D> placed =
+                            piece.stream().map(q -> at.transform(q, null)).toList();
+                    lines.add(placed);
+                    stretch(placed, s.seen());
+                }
+            }
+        }
+        return lines;
+    }
+
+    private void stretch(List<Point2D> placed, boolean seen) {
+        if (!seen) {
+            c.pen(Ink.PATH, Ink.dashed(2.6, 2.6f, 2.6f));
+            c.polyline(placed);
+            return;
+        }
+        c.pen(Ink.OVERLAY, Ink.line(OVERLAY_PT));
+        c.polyline(placed);
+        c.pen(Ink.PATH, Ink.line(1));
+        for (int i = 1; i < placed.size(); i++) {
+            Point2D a = placed.get(i - 1);
+            Point2D b = placed.get(i);
+            double length = a.distance(b);
+            if (length > 40) {
+                double dx = (b.getX() - a.getX()) / length;
+                double dy = (b.getY() - a.getY()) / length;
+                c.arrow((a.getX() + b.getX()) / 2 + dx * 6, (a.getY() + b.getY()) / 2 + dy * 6, dx, dy, 12);
+            }
+        }
+    }
+
+    private void notes(Panel p, AffineTransform at, List<List<Point2D>> lines) {
+        Sheet sheet = job.set().getSheet(p.view().stay.page());
+        List<Rectangle2D> lettering = sources.letters(sheet).stream()
+                .filter(l -> p.view().seen(l.box().center()))
+                .map(l -> at.createTransformedShape(p.view().map(l.box())).getBounds2D())
+                .toList();
+        Rectangle2D frame = at.createTransformedShape(p.part()).getBounds2D();
+        Notes notes = new Notes(frame, lettering, lines);
+        Words words = new Words(job);
+        Set<String> done = new LinkedHashSet<>();
+        for (Leg.Through t : p.view().stay.parts()) {
+            notes.keepOff(placed(p, at, Stay.anchor(t)));
+        }
+        for (Leg.Through t : p.view().stay.parts()) {
+            Rectangle2D outline = p.view().map(Stay.anchor(t));
+            if (p.shows(ViewCuts.center(outline)) && done.add(t.component().id())) {
+                Rectangle2D near = placed(p, at, Stay.anchor(t));
+                String number = words.balloon(t.component());
+                double w = Math.max(19, Lettering.widthPt(number, Lettering.TEXT_PT) + 7);
+                Point2D place = notes.place(near, w, 19);
+                leader(near, place);
+                StopFigure.balloon(c, number, place.getX(), place.getY());
+            }
+        }
+        doubts(p, at, notes);
+    }
+
+    private static Rectangle2D placed(Panel p, AffineTransform at, linewalk.drawing.Box box) {
+        return at.createTransformedShape(p.view().map(box)).getBounds2D();
+    }
+
+    private void leader(Rectangle2D near, Point2D from) {
+        double x = Math.max(near.getMinX(), Math.min(near.getMaxX(), from.getX()));
+        double y = Math.max(near.getMinY(), Math.min(near.getMaxY(), from.getY()));
+        c.pen(Ink.BLACK, Ink.line(0.9));
+        c.line(from.getX(), from.getY(), x, y);
+    }
+
+    private void doubts(Panel p, AffineTransform at, Notes notes) {
+        Stay stay = p.view().stay;
+        for (int leg = Math.max(0, stay.firstLeg() - 1); leg <= stay.lastLeg(); leg++) {
+            for (Doubts.Doubt d : doubts.at(leg)) {
+                Point2D place = place(stay, d).map(p.view()::map).orElse(null);
+                if (place != null && p.shows(place)) {
+                    Point2D on = at.transform(place, null);
+                    Rectangle2D near = new Rectangle2D.Double(on.getX() - 3, on.getY() - 3, 6, 6);
+                    Point2D mark = notes.place(near, 36, 24);
+                    c.pen(Ink.DOUBT, Ink.line(1.4));
+                    c.line(mark.getX(), mark.getY(), on.getX(), on.getY());
+                    c.fill(Ink.DOUBT, Canvas.disc(on.getX(), on.getY(), 3));
+                    StopFigure.doubtMark(c, d.mark(), mark.getX(), mark.getY());
+                }
+            }
+        }
+    }
+
+    /** Where a doubt stands on this stay's sheet: its own place, else the reference, part or line it is tied to. */
+    private Optional<Point> place(Stay stay, Doubts.Doubt d) {
+        boolean ownPlace = stay.page().equals(d.page()) && d.place() != null;
+        Leg leg = job.trace().legs().get(d.leg());
+        if (leg instanceof Leg.Across x) {
+            return Optional.of(
+                    d.leg() < stay.firstLeg() ? x.to().place() : x.from().place());
+        }
+        if (d.leg() < stay.firstLeg() || d.leg() >= stay.lastLeg()) {
+            return Optional.empty();
+        }
+        if (ownPlace) {
+            return Optional.of(d.place());
+        }
+        return leg instanceof Leg.Along a
+                ? Optional.of(a.from().place())
+                : Optional.of(((Leg.Through) leg).component().place());
+    }
+
+    private void mark(Panel p, AffineTransform at, Clip.Cut cut, String letter, List<Panel> panels) {
+        Point2D on = at.transform(cut.place(), null);
+        double r = MatchMarks.RADIUS_PT;
+        Rectangle2D part = p.part();
+        double dx =
+                cut.place().getX() <= part.getMinX() + 0.01 ? -r : cut.place().getX() >= part.getMaxX() - 0.01 ? r : 0;
+        double dy = dx != 0 ? 0 : cut.place().getY() <= part.getMinY() + 0.01 ? -r : r;
+        int other = panels.stream()
+                .filter(o -> !o.equals(p))
+                .map(Panel::page)
+                .findFirst()
+                .orElse(p.page());
+        MatchMarks.paint(c, letter, on.getX() + dx, on.getY() + dy, other == p.page() ? 0 : other + 1);
+    }
+}
