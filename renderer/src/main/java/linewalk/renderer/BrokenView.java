@@ -22,6 +22,9 @@ final class BrokenView {
     /** Smaller print on the original than this is not what the path is read by. */
     private static final double FINE_PRINT_PT = 4.2;
 
+    /** How much of the original is shown on both sides of a line. */
+    private static final double BESIDE_PT = 20;
+
     private static final double LEAST_SCALE = 0.6;
     private static final double MOST_SCALE = 2;
 
@@ -72,24 +75,49 @@ final class BrokenView {
         return Math.max(LEAST_SCALE, Math.min(MOST_SCALE, READABLE_CAP_PT / least));
     }
 
+    /** A window is no larger than what of the path and its parts lies in its row and column. */
     private void cell(BrokenAxis.Kept row, BrokenAxis.Kept column, List<Box> keys) {
-        Box source = new Box(column.fromPt(), row.fromPt(), column.toPt(), row.toPt());
-        boolean wanted = keys.stream().anyMatch(source::intersects)
-                || stay.courses().values().stream().anyMatch(c -> passes(c, source));
-        if (wanted) {
-            cells.add(new Cell(
-                    source,
-                    new Rectangle2D.Double(
-                            column.viewPt(),
-                            row.viewPt(),
-                            across.endPt(column) - column.viewPt(),
-                            down.endPt(row) - row.viewPt())));
+        Rectangle2D all = new Rectangle2D.Double(
+                column.fromPt(), row.fromPt(), column.toPt() - column.fromPt(), row.toPt() - row.fromPt());
+        Rectangle2D used = null;
+        for (Box k : keys) {
+            used = joined(used, rectangle(k), all);
+        }
+        for (List<Point> course : stay.courses().values()) {
+            List<Point2D> plain = course.stream().map(BrokenView::plain).toList();
+            for (List<Point2D> piece : new Clip(plain, all).pieces) {
+                for (int i = 1; i < piece.size(); i++) {
+                    used = joined(used, strip(piece.get(i - 1), piece.get(i)), all);
+                }
+            }
+        }
+        if (used != null) {
+            Box source = new Box(used.getMinX(), used.getMinY(), used.getMaxX(), used.getMaxY());
+            cells.add(new Cell(source, map(source)));
         }
     }
 
-    private static boolean passes(List<Point> course, Box box) {
-        Rectangle2D r = new Rectangle2D.Double(box.x0Pt(), box.y0Pt(), box.widthPt(), box.heightPt());
-        return !new Clip(course.stream().map(BrokenView::plain).toList(), r).pieces.isEmpty();
+    private static Rectangle2D joined(Rectangle2D used, Rectangle2D more, Rectangle2D within) {
+        Rectangle2D part = more.createIntersection(within);
+        if (part.getWidth() <= 0 || part.getHeight() <= 0) {
+            return used;
+        }
+        return used == null ? part : used.createUnion(part);
+    }
+
+    private static Rectangle2D strip(Point2D p, Point2D q) {
+        Rectangle2D r = new Rectangle2D.Double();
+        r.setFrameFromDiagonal(p, q);
+        r.setRect(
+                r.getX() - BESIDE_PT,
+                r.getY() - BESIDE_PT,
+                r.getWidth() + 2 * BESIDE_PT,
+                r.getHeight() + 2 * BESIDE_PT);
+        return r;
+    }
+
+    private static Rectangle2D rectangle(Box b) {
+        return new Rectangle2D.Double(b.x0Pt(), b.y0Pt(), b.widthPt(), b.heightPt());
     }
 
     private static Point2D plain(Point p) {

@@ -18,33 +18,50 @@ final class Clip {
 
     final List<List<Point2D>> pieces = new ArrayList<>();
     final List<Cut> cuts = new ArrayList<>();
+    private List<Point2D> piece = new ArrayList<>();
 
     Clip(List<Point2D> course, Rectangle2D box) {
-        List<Point2D> piece = new ArrayList<>();
         double along = 0;
         for (int i = 1; i < course.size(); i++) {
             Point2D p = course.get(i - 1);
             Point2D q = course.get(i);
-            double[] t = inside(p, q, box);
-            if (t != null) {
-                if (t[0] > 0) {
-                    cuts.add(new Cut(between(p, q, t[0]), along + t[0] * p.distance(q), false));
-                }
-                if (piece.isEmpty()) {
-                    piece.add(between(p, q, t[0]));
-                }
-                piece.add(between(p, q, t[1]));
-                if (t[1] < 1) {
-                    cuts.add(new Cut(between(p, q, t[1]), along + t[1] * p.distance(q), true));
-                    pieces.add(piece);
-                    piece = new ArrayList<>();
-                }
+            double length = p.distance(q);
+            if (length > 0) {
+                take(p, q, along, inside(p, q, box), i == 1 || along == 0);
+                along += length;
             }
-            along += p.distance(q);
         }
         if (piece.size() > 1) {
             pieces.add(piece);
         }
+    }
+
+    /** A course may also pass the edge just where two of its straight parts meet. */
+    private void take(Point2D p, Point2D q, double along, double[] t, boolean first) {
+        boolean wasInside = !piece.isEmpty();
+        if (wasInside && (t == null || t[0] > 0)) {
+            leave(p, along);
+        }
+        if (t == null) {
+            return;
+        }
+        if (piece.isEmpty()) {
+            Point2D from = between(p, q, t[0]);
+            piece.add(from);
+            if (t[0] > 0 || !first) {
+                cuts.add(new Cut(from, along + t[0] * p.distance(q), false));
+            }
+        }
+        piece.add(between(p, q, t[1]));
+        if (t[1] < 1) {
+            leave(between(p, q, t[1]), along + t[1] * p.distance(q));
+        }
+    }
+
+    private void leave(Point2D place, double atPt) {
+        cuts.add(new Cut(place, atPt, true));
+        pieces.add(piece);
+        piece = new ArrayList<>();
     }
 
     private static Point2D between(Point2D p, Point2D q, double t) {

@@ -23,28 +23,37 @@ final class ConnectorPainter {
         this.page = page;
     }
 
-    void paint(Connector k, List<Stay> stays) {
-        if (k.isDrawn()) {
-            if (k.from().page() == page) {
-                List<Point2D> line = k.whole().stream().map(this::onPage).toList();
-                c.pen(Ink.PATH, Ink.line(2.2));
-                c.polyline(line);
-                tip(line);
-                label(line, address(k, stays));
+    void paint(List<Connector> all, List<Stay> stays) {
+        List<Connector> here =
+                all.stream().filter(k -> k.isDrawn() && k.from().page() == page).toList();
+        for (Connector k : here) {
+            List<Point2D> line = line(k);
+            c.pen(Ink.PATH, Ink.line(2.2));
+            c.polyline(line);
+            tip(line);
+        }
+        for (Connector k : here) {
+            List<List<Point2D>> others =
+                    here.stream().filter(o -> o != k).map(this::line).toList();
+            label(line(k), address(k, stays), others);
+        }
+        for (Connector k : all) {
+            if (!k.isDrawn() && k.from().page() == page) {
+                end(k.start(), k.letter(), k.to().page());
             }
-            return;
-        }
-        if (k.from().page() == page) {
-            end(k.start(), k.letter(), k.to().page());
-        }
-        if (k.to().page() == page) {
-            end(k.end(), k.letter(), k.from().page());
+            if (!k.isDrawn() && k.to().page() == page) {
+                end(k.end(), k.letter(), k.from().page());
+            }
         }
     }
 
+    private List<Point2D> line(Connector k) {
+        return k.whole().stream().map(this::onPage).toList();
+    }
+
     private String address(Connector k, List<Stay> stays) {
-        return words.address(stays.get(k.from().stay()).exit()) + " -> "
-                + words.address(stays.get(k.to().stay()).entry());
+        return words.crossing(
+                stays.get(k.from().stay()).exit(), stays.get(k.to().stay()).entry());
     }
 
     private Point2D onPage(Point2D p) {
@@ -57,19 +66,35 @@ final class ConnectorPainter {
         c.arrow(q.getX(), q.getY(), q.getX() - p.getX(), q.getY() - p.getY(), 10);
     }
 
-    private void label(List<Point2D> line, String text) {
+    /** On the first level stretch that is long enough and where no other connector passes. */
+    private void label(List<Point2D> line, String text, List<List<Point2D>> others) {
         double w = Lettering.widthPt(text, Lettering.TEXT_PT) + 8;
         for (int i = 3; i < line.size() - 1; i++) {
             Point2D p = line.get(i - 1);
             Point2D q = line.get(i);
-            if (p.getY() == q.getY() && Math.abs(p.getX() - q.getX()) > w + 10) {
-                double x = (p.getX() + q.getX()) / 2;
-                c.fill(Color.WHITE, new Rectangle2D.Double(x - w / 2, p.getY() - 7, w, 14));
-                c.pen(Ink.BLACK, Ink.line(1));
-                c.textAround(text, x, p.getY(), Lettering.TEXT_PT);
-                return;
+            double length = Math.abs(p.getX() - q.getX());
+            for (double share = 0.5; p.getY() == q.getY() && length > w + 10 && share < 0.9; share += 0.1) {
+                double x = p.getX() + share * (q.getX() - p.getX());
+                Rectangle2D box = new Rectangle2D.Double(x - w / 2, p.getY() - 7, w, 14);
+                if (Math.abs(x - q.getX()) > w / 2 + 4 && others.stream().noneMatch(o -> passes(o, box))) {
+                    c.fill(Color.WHITE, box);
+                    c.pen(Ink.BLACK, Ink.line(1));
+                    c.textAround(text, x, p.getY(), Lettering.TEXT_PT);
+                    return;
+                }
             }
         }
+    }
+
+    private static boolean passes(List<Point2D> line, Rectangle2D box) {
+        for (int i = 1; i < line.size(); i++) {
+            if (box.intersectsLine(
+                    line.get(i - 1).getX(), line.get(i - 1).getY(),
+                    line.get(i).getX(), line.get(i).getY())) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void end(List<Point2D> stub, String letter, int other) {
@@ -77,6 +102,6 @@ final class ConnectorPainter {
         Point2D b = onPage(stub.get(1));
         c.pen(Ink.PATH, Ink.line(2.2));
         c.line(a.getX(), a.getY(), b.getX(), b.getY());
-        MatchMarks.paint(c, letter, b.getX(), b.getY(), other == page ? 0 : other + 1);
+        MatchMarks.paint(c, letter, b.getX(), b.getY(), other == page ? 0 : other + 1, a.getY() == b.getY());
     }
 }

@@ -8,7 +8,6 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import linewalk.drawing.Point;
@@ -41,29 +40,14 @@ final class CuttingPainter {
         c = page.canvas();
     }
 
-    /** Where the path passes the edge of a panel. */
-    static List<Clip.Cut> cuts(Panel p, List<Point> course) {
-        List<Point2D> whole = new ArrayList<>();
-        p.view().map(course).forEach(s -> whole.addAll(s.points()));
-        return new Clip(whole, p.part()).cuts;
-    }
-
-    static String key(int leg, Clip.Cut cut) {
-        return "cut " + leg + ":" + Math.round(cut.atPt());
-    }
-
-    void paint(Panel p, MatchMarks marks, Map<String, List<Panel>> cutPanels) {
+    void paint(Panel p, List<PanelCuts.Mark> cuts) {
         AffineTransform at = AffineTransform.getTranslateInstance(area.getX(), area.getY());
         at.concatenate(p.fromView());
         original(p, at);
         caption(p);
         List<List<Point2D>> lines = overlay(p, at);
         notes(p, at, lines);
-        p.view().stay.courses().forEach((leg, course) -> {
-            for (Clip.Cut cut : cuts(p, course)) {
-                mark(p, at, cut, marks.letter(key(leg, cut)), cutPanels.get(key(leg, cut)));
-            }
-        });
+        cuts.forEach(m -> mark(p, at, m));
     }
 
     private void original(Panel p, AffineTransform at) {
@@ -111,10 +95,10 @@ final class CuttingPainter {
 
     private void caption(Panel p) {
         c.pen(Ink.BLACK, Ink.line(1));
-        double y = area.getY() + p.outer().getMinY() + Lettering.TEXT_PT;
-        for (String line : p.caption()) {
+        double y = area.getY() + p.captionBox().getMinY() + Lettering.TEXT_PT;
+        for (String line : p.caption().lines()) {
             c.text(line, area.getX() + p.frame().getX(), y, Lettering.TEXT_PT);
-            y += Panel.CAPTION_LINE_PT;
+            y += Panel.Caption.LINE_PT;
         }
     }
 
@@ -230,18 +214,15 @@ final class CuttingPainter {
                 : Optional.of(((Leg.Through) leg).component().place());
     }
 
-    private void mark(Panel p, AffineTransform at, Clip.Cut cut, String letter, List<Panel> panels) {
-        Point2D on = at.transform(cut.place(), null);
+    private void mark(Panel p, AffineTransform at, PanelCuts.Mark m) {
+        Point2D on = at.transform(m.place(), null);
         double r = MatchMarks.RADIUS_PT;
         Rectangle2D part = p.part();
-        double dx =
-                cut.place().getX() <= part.getMinX() + 0.01 ? -r : cut.place().getX() >= part.getMaxX() - 0.01 ? r : 0;
-        double dy = dx != 0 ? 0 : cut.place().getY() <= part.getMinY() + 0.01 ? -r : r;
-        int other = panels.stream()
-                .filter(o -> !o.equals(p))
-                .map(Panel::page)
-                .findFirst()
-                .orElse(p.page());
-        MatchMarks.paint(c, letter, on.getX() + dx, on.getY() + dy, other == p.page() ? 0 : other + 1);
+        boolean left = m.place().getX() <= part.getMinX() + 0.01;
+        boolean right = m.place().getX() >= part.getMaxX() - 0.01;
+        double dx = left ? -r : right ? r : 0;
+        double dy = dx != 0 ? 0 : m.place().getY() <= part.getMinY() + 0.01 ? -r : r;
+        int page = m.otherPage() == p.page() ? 0 : m.otherPage() + 1;
+        MatchMarks.paint(c, m.letter(), on.getX() + dx, on.getY() + dy, page, dx != 0);
     }
 }

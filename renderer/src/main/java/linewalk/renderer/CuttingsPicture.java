@@ -3,9 +3,8 @@ package linewalk.renderer;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.stream.Stream;
 import linewalk.drawing.PageKey;
 import linewalk.drawing.Reference;
 import linewalk.drawing.Sheet;
@@ -23,8 +22,7 @@ final class CuttingsPicture implements Picture {
     private final List<Panel> panels;
     private final List<Connector> connectors = new ArrayList<>();
     private final MatchMarks marks = new MatchMarks();
-    private final MatchMarks cutMarks = marks;
-    private final Map<String, List<Panel>> cutPanels = new HashMap<>();
+    private final PanelCuts cuts;
 
     private CuttingsPicture(PrintJob job, Doubts doubts, Rectangle2D area, SourcePages sources) {
         this.job = job;
@@ -38,7 +36,7 @@ final class CuttingsPicture implements Picture {
             captions.add(caption(s, sheet));
         }
         panels = Shelves.set(views, captions, area.getWidth(), area.getHeight());
-        nameCuts();
+        cuts = new PanelCuts(panels, marks);
         for (int page = 0; page < pages(); page++) {
             connect(page, area);
         }
@@ -51,34 +49,24 @@ final class CuttingsPicture implements Picture {
 
     private String caption(Stay s, Sheet sheet) {
         Words words = new Words(job);
-        String text = "Sheet " + sheet.name() + (sheet.revision() == null ? "" : " rev " + sheet.revision());
+        StringBuilder text = new StringBuilder("Sheet " + sheet.name());
+        text.append(sheet.revision() == null ? "" : " rev " + sheet.revision());
         int n = stays.indexOf(s);
         if (s.entry() != null) {
-            text += ": from " + words.address(stays.get(n - 1).exit()) + " -> " + words.address(s.entry());
+            text.append(". Enters: ").append(words.crossing(stays.get(n - 1).exit(), s.entry()));
         }
         if (s.exit() != null) {
-            text += (s.entry() == null ? ": " : "; ") + words.address(s.exit()) + " -> "
-                    + words.address(stays.get(n + 1).entry());
+            text.append(". Leaves: ")
+                    .append(words.crossing(s.exit(), stays.get(n + 1).entry()));
         }
         return (n + 1) + ". " + text;
     }
 
-    /** Where a cutting was divided, a letter for each place the path passes the division. */
-    private void nameCuts() {
-        for (Panel p : panels) {
-            p.view().stay.courses().forEach((leg, course) -> {
-                for (Clip.Cut cut : CuttingPainter.cuts(p, course)) {
-                    String key = CuttingPainter.key(leg, cut);
-                    marks.letter(key);
-                    cutPanels.computeIfAbsent(key, k -> new ArrayList<>()).add(p);
-                }
-            });
-        }
-    }
-
     private void connect(int page, Rectangle2D area) {
-        List<Rectangle2D> obstacles =
-                panels.stream().filter(p -> p.page() == page).map(Panel::outer).toList();
+        List<Rectangle2D> obstacles = panels.stream()
+                .filter(p -> p.page() == page)
+                .flatMap(p -> Stream.of(p.frame(), p.captionBox()))
+                .toList();
         LaneRouter router = new LaneRouter(area.getWidth(), area.getHeight(), obstacles);
         for (int i = 1; i < stays.size(); i++) {
             Panel from = panelOf(i - 1, stays.get(i - 1).exit());
@@ -100,14 +88,7 @@ final class CuttingsPicture implements Picture {
     }
 
     private Connector between(int i, Panel from, Panel to, LaneRouter router) {
-        return Connector.between(
-                from,
-                from.view().map(stays.get(i - 1).exit().box()),
-                to,
-                to.view().map(stays.get(i).entry().box()),
-                router,
-                marks,
-                "crossing " + i);
+        return Connector.between(from, to, router, marks, "crossing " + i);
     }
 
     private Panel panelOf(int stay, Reference r) {
@@ -134,13 +115,10 @@ final class CuttingsPicture implements Picture {
         CuttingPainter painter = new CuttingPainter(job, doubts, sources, on, area);
         for (Panel p : panels) {
             if (p.page() == page) {
-                painter.paint(p, cutMarks, cutPanels);
+                painter.paint(p, cuts.on(p));
             }
         }
-        ConnectorPainter lines = new ConnectorPainter(job, c, area, page);
-        for (Connector k : connectors) {
-            lines.paint(k, stays);
-        }
+        new ConnectorPainter(job, c, area, page).paint(connectors, stays);
     }
 
     @Override

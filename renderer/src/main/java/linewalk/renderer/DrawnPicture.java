@@ -120,7 +120,7 @@ final class DrawnPicture implements Picture {
                 sideways ? (cut.place().getX() > part.getCenterX() ? MatchMarks.RADIUS_PT : -MatchMarks.RADIUS_PT) : 0;
         double dy = sideways ? 0 : below ? MatchMarks.RADIUS_PT : -MatchMarks.RADIUS_PT;
         int page = other == tiles.get(t).page() ? 0 : other + 1;
-        MatchMarks.paint(c, marks.letter(key), p.getX() + dx, p.getY() + dy, page);
+        MatchMarks.paint(c, marks.letter(key), p.getX() + dx, p.getY() + dy, page, sideways);
     }
 
     private static Stroke stroke(FlowGraph.Edge edge) {

@@ -28,15 +28,25 @@ final class MatchMarks {
         return n < alphabet.length() ? last : name(n / alphabet.length() - 1) + last;
     }
 
-    /** A filled disc with the letter in white; {@code onPage} is added where the other end is on another page, else 0. */
-    static void paint(Canvas c, String letter, double xPt, double yPt, int onPage) {
+    /**
+     * A filled disc with the letter in white.
+     *
+     * @param onPage printed where the other end is on another page, else 0
+     * @param pageBelow the page stands below the disc rather than on its right
+     */
+    static void paint(Canvas c, String letter, double xPt, double yPt, int onPage, boolean pageBelow) {
         double r = Math.max(RADIUS_PT, Lettering.widthPt(letter, Lettering.TEXT_PT) / 2 + 3);
         c.fill(Ink.BLACK, Canvas.disc(xPt, yPt, r));
         c.pen(java.awt.Color.WHITE, Ink.line(1));
         c.textAround(letter, xPt, yPt, Lettering.TEXT_PT);
         c.pen(Ink.BLACK, Ink.line(1));
         if (onPage > 0) {
-            c.text("page " + onPage, xPt + r + 3, yPt + 3.6, Lettering.TEXT_PT);
+            String text = "page " + onPage;
+            if (pageBelow) {
+                c.textAround(text, xPt, yPt + r + 7, Lettering.TEXT_PT);
+            } else {
+                c.text(text, xPt + r + 3, yPt + 3.6, Lettering.TEXT_PT);
+            }
         }
     }
 }

@@ -12,11 +12,27 @@ import java.util.List;
  * @param part of the view
  * @param page counts from 0
  * @param frame on the page's picture area, counted from its corner, without the caption
- * @param caption lines above the frame
+ * @param entry where the path enters from another cutting, or null
+ * @param exit where it leaves to another, or null
  */
-record Panel(int stay, BrokenView view, Rectangle2D part, int page, Rectangle2D frame, List<String> caption) {
+record Panel(
+        int stay,
+        BrokenView view,
+        Rectangle2D part,
+        int page,
+        Rectangle2D frame,
+        Caption caption,
+        CuttingPort entry,
+        CuttingPort exit) {
 
-    static final double CAPTION_LINE_PT = 13;
+    /** The words above or below a cutting. */
+    record Caption(List<String> lines, double widthPt, boolean below) {
+        static final double LINE_PT = 13;
+
+        double heightPt() {
+            return lines.size() * LINE_PT + 4;
+        }
+    }
 
     AffineTransform fromView() {
         return AffineTransform.getTranslateInstance(frame.getX() - part.getX(), frame.getY() - part.getY());
@@ -30,9 +46,8 @@ record Panel(int stay, BrokenView view, Rectangle2D part, int page, Rectangle2D 
         return part.contains(inView);
     }
 
-    /** Frame and caption together. */
-    Rectangle2D outer() {
-        double head = caption.size() * CAPTION_LINE_PT + 4;
-        return new Rectangle2D.Double(frame.getX(), frame.getY() - head, frame.getWidth(), frame.getHeight() + head);
+    Rectangle2D captionBox() {
+        double y = caption.below() ? frame.getMaxY() + 2 : frame.getMinY() - caption.heightPt();
+        return new Rectangle2D.Double(frame.getX(), y, caption.widthPt(), caption.heightPt());
     }
 }

@@ -9,7 +9,7 @@ import linewalk.renderer.sheet.Lettering;
 /** The title block along the lower edge of every page. */
 final class TitleStrip {
 
-    static final double HEIGHT_PT = 74;
+    static final double HEIGHT_PT = 66;
 
     private record Cell(double share, String label, String value) {}
 
@@ -36,17 +36,17 @@ final class TitleStrip {
 
     private static void paint(Canvas c, Cell cell, double x, double y, double widthPt) {
         c.pen(Ink.GREY, Ink.line(1));
-        c.text(cell.label(), x, y + 14, Lettering.TEXT_PT);
+        c.text(cell.label(), x, y + 13, Lettering.TEXT_PT);
         c.pen(Ink.BLACK, Ink.line(1));
         double size = Lettering.HEAD_PT;
         if (Lettering.wrap(cell.value(), size, widthPt).size() > 3) {
             size = Lettering.TEXT_PT;
         }
         List<String> lines = Lettering.wrap(cell.value(), size, widthPt);
-        int most = 4;
+        int most = 3;
         for (int i = 0; i < Math.min(most, lines.size()); i++) {
             String cut = i == most - 1 && lines.size() > most ? " ..." : "";
-            c.text(shortened(lines.get(i), cut, size, widthPt), x, y + 28 + i * (size + 2), size);
+            c.text(shortened(lines.get(i), cut, size, widthPt), x, y + 27 + i * (size + 1.5), size);
         }
     }
 

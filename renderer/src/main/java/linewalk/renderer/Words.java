@@ -54,6 +54,11 @@ final class Words {
         return r.zone() == null ? sheet : sheet + ", " + r.zone();
     }
 
+    /** "sheet 1, B4 → sheet 2, E1". */
+    String crossing(Reference from, Reference to) {
+        return address(from) + " \u2192 " + address(to);
+    }
+
     /** The parts list's words, else the kind. */
     String description(Component c) {
         Part part = job.parts().get(c.tag());

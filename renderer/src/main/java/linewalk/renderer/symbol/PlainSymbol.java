@@ -64,6 +64,7 @@ final class PlainSymbol implements Symbol {
         SymbolArt art = new SymbolArt(c, xPt, yPt, against);
         art.draw(kind);
         double[] reach = art.reach();
+        c.pen(Ink.PATH, Ink.line(2.6));
         for (Use u : uses) {
             double x = xPt + offsetPt(u.key());
             if (side(u.key()) == Side.TOP) {

@@ -150,8 +150,9 @@ final class SpoolSymbol implements Symbol {
         boolean onTop = side(u.key()) == Side.TOP;
         double edge = onTop ? yPt + TOP_PT : yPt + TOP_PT + SQUARE_PT;
         double end = onTop ? yPt : yPt + heightPt();
-        c.pen(Ink.BLACK, Ink.line(1.3));
+        c.pen(Ink.PATH, Ink.line(2.6));
         c.line(x, edge, x, end);
+        c.pen(Ink.BLACK, Ink.line(1));
         if (u.name() != null) {
             boolean left = x < xPt + 4 + active * SQUARE_PT + SQUARE_PT / 2;
             double w = Lettering.widthPt(u.name(), Lettering.TEXT_PT);
