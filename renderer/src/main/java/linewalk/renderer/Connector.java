@@ -20,7 +20,26 @@ record Connector(String letter, Panel from, Panel to, List<Point2D> start, List<
         all.addAll(way);
         all.add(end.get(1));
         all.add(end.get(0));
-        return all;
+        return plain(all);
+    }
+
+    /** Without points that lie on one straight line with their neighbours, spurs included. */
+    private static List<Point2D> plain(List<Point2D> points) {
+        List<Point2D> plain = new ArrayList<>();
+        for (Point2D p : points) {
+            int n = plain.size();
+            if (n > 1 && inLine(plain.get(n - 2), plain.get(n - 1), p)) {
+                plain.set(n - 1, p);
+            } else if (n == 0 || plain.get(n - 1).distance(p) > 0.01) {
+                plain.add(p);
+            }
+        }
+        return plain;
+    }
+
+    private static boolean inLine(Point2D a, Point2D b, Point2D c) {
+        return Math.abs(a.getX() - b.getX()) < 0.01 && Math.abs(b.getX() - c.getX()) < 0.01
+                || Math.abs(a.getY() - b.getY()) < 0.01 && Math.abs(b.getY() - c.getY()) < 0.01;
     }
 
     boolean isDrawn() {

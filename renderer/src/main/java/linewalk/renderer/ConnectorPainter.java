@@ -69,14 +69,14 @@ final class ConnectorPainter {
     /** On the first level stretch that is long enough and where no other connector passes. */
     private void label(List<Point2D> line, String text, List<List<Point2D>> others) {
         double w = Lettering.widthPt(text, Lettering.TEXT_PT) + 8;
-        for (int i = 3; i < line.size() - 1; i++) {
+        for (int i = 1; i < line.size(); i++) {
             Point2D p = line.get(i - 1);
             Point2D q = line.get(i);
             double length = Math.abs(p.getX() - q.getX());
-            for (double share = 0.5; p.getY() == q.getY() && length > w + 10 && share < 0.9; share += 0.1) {
+            for (double share = 0.5; p.getY() == q.getY() && length > w + 60 && share < 0.9; share += 0.1) {
                 double x = p.getX() + share * (q.getX() - p.getX());
                 Rectangle2D box = new Rectangle2D.Double(x - w / 2, p.getY() - 7, w, 14);
-                if (Math.abs(x - q.getX()) > w / 2 + 4 && others.stream().noneMatch(o -> passes(o, box))) {
+                if (Math.abs(x - q.getX()) > w / 2 + 12 && others.stream().noneMatch(o -> passes(o, box))) {
                     c.fill(Color.WHITE, box);
                     c.pen(Ink.BLACK, Ink.line(1));
                     c.textAround(text, x, p.getY(), Lettering.TEXT_PT);

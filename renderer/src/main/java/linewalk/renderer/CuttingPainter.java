@@ -45,8 +45,9 @@ final class CuttingPainter {
         at.concatenate(p.fromView());
         original(p, at);
         caption(p);
-        List<List<Point2D>> lines = overlay(p, at);
-        notes(p, at, lines);
+        List<Rectangle2D> lettering = lettering(p, at);
+        List<List<Point2D>> lines = overlay(p, at, lettering);
+        notes(p, at, lines, lettering);
         cuts.forEach(m -> mark(p, at, m));
     }
 
@@ -103,7 +104,7 @@ final class CuttingPainter {
     }
 
     /** The path's pieces on the page. */
-    private List<List<Point2D>> overlay(Panel p, AffineTransform at) {
+    private List<List<Point2D>> overlay(Panel p, AffineTransform at, List<Rectangle2D> lettering) {
         List<List<Point2D>> lines = new ArrayList<>();
         for (List<Point> course : p.view().stay.courses().values()) {
             for (BrokenView.Stretch s : p.view().map(course)) {
@@ -111,14 +112,14 @@ final class CuttingPainter {
                     List<Point2D> placed =
                             piece.stream().map(q -> at.transform(q, null)).toList();
                     lines.add(placed);
-                    stretch(placed, s.seen());
+                    stretch(placed, s.seen(), lettering);
                 }
             }
         }
         return lines;
     }
 
-    private void stretch(List<Point2D> placed, boolean seen) {
+    private void stretch(List<Point2D> placed, boolean seen, List<Rectangle2D> lettering) {
         if (!seen) {
             c.pen(Ink.PATH, Ink.dashed(2.6, 2.6f, 2.6f));
             c.polyline(placed);
@@ -130,21 +131,35 @@ final class CuttingPainter {
         for (int i = 1; i < placed.size(); i++) {
             Point2D a = placed.get(i - 1);
             Point2D b = placed.get(i);
-            double length = a.distance(b);
-            if (length > 40) {
-                double dx = (b.getX() - a.getX()) / length;
-                double dy = (b.getY() - a.getY()) / length;
-                c.arrow((a.getX() + b.getX()) / 2 + dx * 6, (a.getY() + b.getY()) / 2 + dy * 6, dx, dy, 12);
+            if (a.distance(b) > 40) {
+                arrow(a, b, lettering);
             }
         }
     }
 
-    private void notes(Panel p, AffineTransform at, List<List<Point2D>> lines) {
-        Sheet sheet = job.set().getSheet(p.view().stay.page());
-        List<Rectangle2D> lettering = sources.letters(sheet).stream()
+    /** Near the middle, off the lettering. */
+    private void arrow(Point2D a, Point2D b, List<Rectangle2D> lettering) {
+        double dx = b.getX() - a.getX();
+        double dy = b.getY() - a.getY();
+        for (double share : new double[] {0.55, 0.75, 0.35, 0.9, 0.2}) {
+            double x = a.getX() + share * dx;
+            double y = a.getY() + share * dy;
+            Rectangle2D room = new Rectangle2D.Double(x - 12, y - 12, 24, 24);
+            if (lettering.stream().noneMatch(room::intersects)) {
+                c.arrow(x, y, dx, dy, 12);
+                return;
+            }
+        }
+    }
+
+    private List<Rectangle2D> lettering(Panel p, AffineTransform at) {
+        return sources.letters(job.set().getSheet(p.view().stay.page())).stream()
                 .filter(l -> p.view().seen(l.box().center()))
-                .map(l -> at.createTransformedShape(p.view().map(l.box())).getBounds2D())
+                .map(l -> placed(p, at, l.box()))
                 .toList();
+    }
+
+    private void notes(Panel p, AffineTransform at, List<List<Point2D>> lines, List<Rectangle2D> lettering) {
         Rectangle2D frame = at.createTransformedShape(p.part()).getBounds2D();
         Notes notes = new Notes(frame, lettering, lines);
         Words words = new Words(job);

@@ -25,7 +25,7 @@ final class DrawnLegend {
         if (graph.stops.stream().anyMatch(s -> s.crossing != null)) {
             marks.add(new Picture.Mark(
                     "Sheet left (white) and sheet entered (grey)",
-                    (c, x, y) -> StopFigure.crossingMark(c, x + 11, y - 5, 22, 30)));
+                    (c, x, y) -> StopFigure.crossingMark(c, x + 12, y - 3, 20, 26)));
         }
         marks.add(new Picture.Mark("Item number", (c, x, y) -> StopFigure.balloon(c, "7", x + 22, y + 10)));
         if (graph.stops.stream()

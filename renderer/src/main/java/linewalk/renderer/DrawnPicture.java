@@ -19,6 +19,8 @@ import linewalk.renderer.sheet.PdfBook;
 final class DrawnPicture implements Picture {
 
     private static final double LINE_PT = 2.6;
+    /** A match mark with its page. */
+    private static final double WORDS_PT = 56;
 
     private final Doubts doubts;
     private final FlowGraph graph;
@@ -78,6 +80,7 @@ final class DrawnPicture implements Picture {
         for (int t = 0; t < tiles.size(); t++) {
             if (tiles.get(t).page() == page) {
                 paintLines(c, t, tiles.get(t).onPage(area));
+                paintCuts(c, t, tiles.get(t).onPage(area));
             }
         }
         for (Tile tile : tiles) {
@@ -98,29 +101,55 @@ final class DrawnPicture implements Picture {
                 c.polyline(placed);
                 arrow(c, placed);
             }
-            for (Clip.Cut cut : clip.cuts) {
-                paintCut(c, t, key(e, cut), cut, at);
-            }
             doubtsOn(c, edge, clip, at);
         }
     }
 
-    private void paintCut(Canvas c, int t, String key, Clip.Cut cut, AffineTransform at) {
+    /** Marks that stand close together step outwards, the right-hand one first, so that their words have room. */
+    private void paintCuts(Canvas c, int t, AffineTransform at) {
+        List<Integer> edges = new ArrayList<>();
+        List<Clip.Cut> cuts = new ArrayList<>();
+        for (int e = 0; e < graph.edges.size(); e++) {
+            for (Clip.Cut cut :
+                    new Clip(layout.lines.get(graph.edges.get(e)), tiles.get(t).part()).cuts) {
+                edges.add(e);
+                cuts.add(cut);
+            }
+        }
+        for (int i = 0; i < cuts.size(); i++) {
+            paintCut(c, t, edges.get(i), cuts.get(i), step(cuts.get(i), cuts), at);
+        }
+    }
+
+    private static int step(Clip.Cut cut, List<Clip.Cut> all) {
+        return all.stream()
+                .filter(o -> Math.abs(o.place().getY() - cut.place().getY()) < 0.01)
+                .filter(o -> o.place().getX() > cut.place().getX()
+                        && o.place().getX() < cut.place().getX() + WORDS_PT)
+                .mapToInt(o -> step(o, all) + 1)
+                .max()
+                .orElse(0);
+    }
+
+    private void paintCut(Canvas c, int t, int edge, Clip.Cut cut, int step, AffineTransform at) {
         Point2D p = at.transform(cut.place(), null);
+        Rectangle2D part = tiles.get(t).part();
+        boolean left = Math.abs(cut.place().getX() - part.getMinX()) < 0.01;
+        boolean right = Math.abs(cut.place().getX() - part.getMaxX()) < 0.01;
+        double r = MatchMarks.RADIUS_PT;
+        double dx = left ? -r : right ? r : 0;
+        double out = r + step * Tiling.STEP_PT;
+        double dy = dx != 0 ? 0 : cut.place().getY() > part.getCenterY() ? out : -out;
+        c.pen(Ink.PATH, stroke(graph.edges.get(edge)));
+        c.line(p.getX(), p.getY(), p.getX() + dx, p.getY() + dy);
+        String key = key(edge, cut);
         int other = cutTiles.get(key).stream()
                 .filter(o -> o != t)
                 .map(o -> tiles.get(o).page())
                 .findFirst()
                 .orElse(tiles.get(t).page());
-        Rectangle2D part = tiles.get(t).part();
-        boolean below = cut.place().getY() > part.getCenterY();
-        boolean sideways = Math.abs(cut.place().getX() - part.getMinX()) < 0.01
-                || Math.abs(cut.place().getX() - part.getMaxX()) < 0.01;
-        double dx =
-                sideways ? (cut.place().getX() > part.getCenterX() ? MatchMarks.RADIUS_PT : -MatchMarks.RADIUS_PT) : 0;
-        double dy = sideways ? 0 : below ? MatchMarks.RADIUS_PT : -MatchMarks.RADIUS_PT;
         int page = other == tiles.get(t).page() ? 0 : other + 1;
-        MatchMarks.paint(c, marks.letter(key), p.getX() + dx, p.getY() + dy, page, sideways);
+        MatchMarks.paint(c, marks.letter(key), p.getX() + dx, p.getY() + dy, page, dx != 0);
     }
 
     private static Stroke stroke(FlowGraph.Edge edge) {

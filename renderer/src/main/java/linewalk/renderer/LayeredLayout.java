@@ -32,7 +32,7 @@ final class LayeredLayout {
 
     private static final double BETWEEN_LAYERS_PT = 34;
     private static final double BETWEEN_PARTS_PT = 26;
-    private static final double LINES_APART_PT = 14;
+    private static final double LINES_APART_PT = 18;
 
     final Map<StopFigure, Rectangle2D> boxes = new LinkedHashMap<>();
     final Map<FlowGraph.Edge, List<Point2D>> lines = new LinkedHashMap<>();

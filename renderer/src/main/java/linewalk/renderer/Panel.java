@@ -25,12 +25,12 @@ record Panel(
         CuttingPort entry,
         CuttingPort exit) {
 
-    /** The words above or below a cutting. */
-    record Caption(List<String> lines, double widthPt, boolean below) {
+    /** The words above or below a cutting, and how far from it they keep: match marks stand between. */
+    record Caption(List<String> lines, double widthPt, boolean below, double apartPt) {
         static final double LINE_PT = 13;
 
         double heightPt() {
-            return lines.size() * LINE_PT + 4;
+            return lines.size() * LINE_PT + apartPt;
         }
     }
 
@@ -47,7 +47,8 @@ record Panel(
     }
 
     Rectangle2D captionBox() {
-        double y = caption.below() ? frame.getMaxY() + 2 : frame.getMinY() - caption.heightPt();
-        return new Rectangle2D.Double(frame.getX(), y, caption.widthPt(), caption.heightPt());
+        double y = caption.below() ? frame.getMaxY() + caption.apartPt() - 2 : frame.getMinY() - caption.heightPt();
+        return new Rectangle2D.Double(
+                frame.getX(), y, caption.widthPt(), caption.lines().size() * Caption.LINE_PT);
     }
 }

@@ -109,7 +109,7 @@ final class Sections {
         rows.addAll(text.heading("Marks on this print"));
         for (Picture.Mark m : marks) {
             List<String> lines = Lettering.wrap(m.meaning(), Lettering.TEXT_PT, text.widthPt() - SAMPLE_PT);
-            double height = Math.max(22, lines.size() * Lettering.LEADING_PT + 5);
+            double height = Math.max(25, lines.size() * Lettering.LEADING_PT + 5);
             rows.add(new Row(height, false, (c, x, y) -> {
                 m.sample().paint(c, x, y + 1);
                 c.pen(Ink.BLACK, Ink.line(1));

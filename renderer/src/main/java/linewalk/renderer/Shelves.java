@@ -1,5 +1,6 @@
 package linewalk.renderer;
 
+import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,9 +22,7 @@ final class Shelves {
     private final boolean byColumns;
     private final List<Panel> panels = new ArrayList<>();
     private int page;
-    private double xPt = RIM_PT;
-    private double yPt = RIM_PT;
-    private double deepPt;
+    private final List<Rectangle2D> taken = new ArrayList<>();
 
     private Shelves(double widthPt, double heightPt, boolean byColumns) {
         this.widthPt = widthPt;
@@ -51,75 +50,76 @@ final class Shelves {
 
     private void add(int stay, BrokenView view, String caption) {
         double roomX = widthPt - 2 * RIM_PT;
-        double roomY = heightPt - 2 * RIM_PT - 3 * Panel.Caption.LINE_PT - 4;
+        double roomY = heightPt - 2 * RIM_PT - 3 * Panel.Caption.LINE_PT - 4 * MatchMarks.RADIUS_PT;
         List<Rectangle2D> parts = ViewCuts.parts(view, roomX, roomY);
         for (int i = 0; i < parts.size(); i++) {
             String text = parts.size() == 1 ? caption : caption + " (part " + (i + 1) + " of " + parts.size() + ")";
-            place(stay, view, parts.get(i), text);
+            place(stay, view, parts.get(i), text, parts.size() > 1);
         }
     }
 
-    private void place(int stay, BrokenView view, Rectangle2D part, String text) {
+    private void place(int stay, BrokenView view, Rectangle2D part, String text, boolean divided) {
         CuttingPort entry = port(view, part, view.stay.entry(), true);
         CuttingPort exit = port(view, part, view.stay.exit(), false);
         boolean below = uses(entry, exit, CuttingPort.Edge.TOP) && !uses(entry, exit, CuttingPort.Edge.BOTTOM);
-        CuttingPort.Edge taken = below ? CuttingPort.Edge.BOTTOM : CuttingPort.Edge.TOP;
-        Panel.Caption caption = caption(text, part.getWidth(), below);
+        CuttingPort.Edge captionEdge = below ? CuttingPort.Edge.BOTTOM : CuttingPort.Edge.TOP;
+        Panel.Caption caption = caption(text, part.getWidth(), below, divided);
         double w = Math.max(part.getWidth(), caption.widthPt());
         double h = part.getHeight() + caption.heightPt();
-        makeRoom(w, h);
-        double top = below ? yPt : yPt + caption.heightPt();
+        Point2D at = room(w, h);
+        double top = below ? at.getY() : at.getY() + caption.heightPt();
         panels.add(new Panel(
                 stay,
                 view,
                 part,
                 page,
-                new Rectangle2D.Double(xPt, top, part.getWidth(), part.getHeight()),
+                new Rectangle2D.Double(at.getX(), top, part.getWidth(), part.getHeight()),
                 caption,
-                entry == null ? null : entry.avoiding(taken, part),
-                exit == null ? null : exit.avoiding(taken, part)));
-        advance(w, h);
+                entry == null ? null : entry.avoiding(captionEdge, part),
+                exit == null ? null : exit.avoiding(captionEdge, part)));
+        taken.add(new Rectangle2D.Double(at.getX(), at.getY(), w, h));
     }
 
-    private Panel.Caption caption(String text, double frameWidth, boolean below) {
+    private Panel.Caption caption(String text, double frameWidth, boolean below, boolean divided) {
         double most = Math.max(frameWidth, Math.min(240, widthPt - 2 * RIM_PT));
         List<String> lines = Lettering.wrap(text, Lettering.TEXT_PT, most);
         double w = lines.stream()
                 .mapToDouble(l -> Lettering.widthPt(l, Lettering.TEXT_PT))
                 .max()
                 .orElse(0);
-        return new Panel.Caption(lines, w, below);
+        return new Panel.Caption(lines, w, below, divided ? 2 * MatchMarks.RADIUS_PT + 6 : 4);
     }
 
-    private void makeRoom(double w, double h) {
-        if (byColumns) {
-            if (yPt > RIM_PT && yPt + h > heightPt - RIM_PT) {
-                yPt = RIM_PT;
-                xPt += deepPt + LANE_PT;
-                deepPt = 0;
+    /** The first corner on the current page where the cutting has its lanes free; else the next page. */
+    private Point2D room(double w, double h) {
+        List<Double> xs = new ArrayList<>(List.of(RIM_PT));
+        List<Double> ys = new ArrayList<>(List.of(RIM_PT));
+        for (Rectangle2D t : taken) {
+            xs.add(t.getMaxX() + LANE_PT);
+            ys.add(t.getMaxY() + LANE_PT);
+        }
+        xs.sort(null);
+        ys.sort(null);
+        for (double a : byColumns ? xs : ys) {
+            for (double b : byColumns ? ys : xs) {
+                double x = byColumns ? a : b;
+                double y = byColumns ? b : a;
+                if (isFree(x, y, w, h)) {
+                    return new Point2D.Double(x, y);
+                }
             }
-        } else if (xPt > RIM_PT && xPt + w > widthPt - RIM_PT) {
-            xPt = RIM_PT;
-            yPt += deepPt + LANE_PT;
-            deepPt = 0;
         }
-        boolean over = byColumns ? xPt + w > widthPt - RIM_PT : yPt + h > heightPt - RIM_PT;
-        if (over && (byColumns ? xPt : yPt) > RIM_PT) {
-            page++;
-            xPt = RIM_PT;
-            yPt = RIM_PT;
-            deepPt = 0;
-        }
+        page++;
+        taken.clear();
+        return new Point2D.Double(RIM_PT, RIM_PT);
     }
 
-    private void advance(double w, double h) {
-        if (byColumns) {
-            yPt += h + LANE_PT;
-            deepPt = Math.max(deepPt, w);
-        } else {
-            xPt += w + LANE_PT;
-            deepPt = Math.max(deepPt, h);
-        }
+    /** A page's first cutting is always taken, whatever its size. */
+    private boolean isFree(double x, double y, double w, double h) {
+        Rectangle2D lanes =
+                new Rectangle2D.Double(x - LANE_PT + 1, y - LANE_PT + 1, w + 2 * LANE_PT - 2, h + 2 * LANE_PT - 2);
+        boolean fits = x + w <= widthPt - RIM_PT && y + h <= heightPt - RIM_PT;
+        return taken.isEmpty() || fits && taken.stream().noneMatch(lanes::intersects);
     }
 
     private static boolean uses(CuttingPort a, CuttingPort b, CuttingPort.Edge edge) {

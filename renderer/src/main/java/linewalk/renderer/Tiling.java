@@ -9,6 +9,8 @@ final class Tiling {
 
     /** Room for match marks above, below and beside a tile. */
     private static final double RIM_PT = 2 * MatchMarks.RADIUS_PT + 2;
+    /** How far a mark steps outwards that has no room beside another. */
+    static final double STEP_PT = 2 * MatchMarks.RADIUS_PT + 2;
 
     private static final double APART_PT = 14;
 
@@ -26,13 +28,15 @@ final class Tiling {
         List<Tile> tiles = new ArrayList<>();
         int page = 0;
         double x = 0;
+        double top = extent().getMinY();
         for (Rectangle2D part : parts()) {
+            boolean first = part.getMinY() == top;
             double w = part.getWidth() + 2 * RIM_PT;
             if (x > 0 && x + w > widthPt) {
                 page++;
                 x = 0;
             }
-            tiles.add(new Tile(part, page, x + RIM_PT, RIM_PT));
+            tiles.add(new Tile(part, page, x + RIM_PT, first ? 0 : RIM_PT + STEP_PT));
             x += w + APART_PT;
         }
         return tiles;
@@ -41,7 +45,7 @@ final class Tiling {
     private List<Rectangle2D> parts() {
         Rectangle2D all = extent();
         List<Rectangle2D> parts = new ArrayList<>();
-        List<Double> ys = cuts(all.getMinY(), all.getMaxY(), heightPt - 2 * RIM_PT, false, all);
+        List<Double> ys = cuts(all.getMinY(), all.getMaxY(), heightPt - 2 * (RIM_PT + STEP_PT), false, all);
         for (int i = 1; i < ys.size(); i++) {
             Rectangle2D band =
                     new Rectangle2D.Double(all.getX(), ys.get(i - 1), all.getWidth(), ys.get(i) - ys.get(i - 1));
