@@ -67,7 +67,8 @@ final class CuttingPainter {
             c.draw(clip);
         }
         if (form.isEmpty()) {
-            missing(p, sheet);
+            c.pen(Ink.BLACK, Ink.dashed(1.5, 6, 4));
+            c.draw(at.createTransformedShape(p.part()));
         }
     }
 
@@ -79,18 +80,6 @@ final class CuttingPainter {
             page.place(form, all, clip);
         } catch (NoninvertibleTransformException e) {
             throw new IllegalStateException("sheet " + sheet.name() + " has a transform that cannot be turned back", e);
-        }
-    }
-
-    private void missing(Panel p, Sheet sheet) {
-        Rectangle2D f = p.frame();
-        c.pen(Ink.BLACK, Ink.dashed(1.5, 6, 4));
-        c.rect(area.getX() + f.getX(), area.getY() + f.getY(), f.getWidth(), f.getHeight());
-        String text = "Original missing or not readable: " + sheet.page();
-        double y = area.getY() + f.getY() + 16;
-        for (String line : Lettering.wrap(text, Lettering.TEXT_PT, Math.max(60, f.getWidth() - 12))) {
-            c.text(line, area.getX() + f.getX() + 6, y, Lettering.TEXT_PT);
-            y += Lettering.LEADING_PT;
         }
     }
 

@@ -35,7 +35,7 @@ final class CuttingsPicture implements Picture {
             views.add(new BrokenView(s, sheet, sources.letters(sheet)));
             captions.add(caption(s, sheet));
         }
-        panels = Shelves.set(views, captions, area.getWidth(), area.getHeight());
+        panels = views.isEmpty() ? List.of() : Shelves.set(views, captions, area.getWidth(), area.getHeight());
         cuts = new PanelCuts(panels, marks);
         for (int page = 0; page < pages(); page++) {
             connect(page, area);
@@ -58,6 +58,9 @@ final class CuttingsPicture implements Picture {
         if (s.exit() != null) {
             text.append(". Leaves: ")
                     .append(words.crossing(s.exit(), stays.get(n + 1).entry()));
+        }
+        if (sources.form(s.page()).isEmpty()) {
+            text.append(". ORIGINAL MISSING OR NOT READABLE: ").append(s.page());
         }
         return (n + 1) + ". " + text;
     }
@@ -106,7 +109,7 @@ final class CuttingsPicture implements Picture {
 
     @Override
     public int pages() {
-        return panels.get(panels.size() - 1).page() + 1;
+        return panels.isEmpty() ? 1 : panels.get(panels.size() - 1).page() + 1;
     }
 
     @Override

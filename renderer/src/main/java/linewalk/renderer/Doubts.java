@@ -3,7 +3,9 @@ package linewalk.renderer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import linewalk.drawing.End;
 import linewalk.drawing.Finding;
 import linewalk.drawing.PageKey;
@@ -102,36 +104,37 @@ final class Doubts {
                 .orElse(a.from().place());
     }
 
+    /** A reference named says most, then the place, then a part named. */
     private OptionalInt legOf(Finding f) {
+        OptionalInt leg = first(l -> l instanceof Leg.Across x
+                && (f.references().contains(x.from().id()) || f.references().contains(x.to().id())));
+        if (leg.isEmpty() && f.page() != null && f.place() != null) {
+            leg = nearest(f.page(), f.place());
+        }
+        return leg.isPresent()
+                ? leg
+                : first(l -> l instanceof Leg.Through t
+                        && f.components().contains(t.component().tag()));
+    }
+
+    private OptionalInt first(Predicate<Leg> wanted) {
         List<Leg> legs = job.trace().legs();
-        for (int i = 0; i < legs.size(); i++) {
-            if (names(legs.get(i), f)) {
-                return OptionalInt.of(i);
-            }
-        }
-        if (f.page() == null || f.place() == null) {
-            return OptionalInt.empty();
-        }
+        return IntStream.range(0, legs.size())
+                .filter(i -> wanted.test(legs.get(i)))
+                .findFirst();
+    }
+
+    private OptionalInt nearest(PageKey page, Point place) {
+        List<Leg> legs = job.trace().legs();
         int best = -1;
         double least = NEAR_PT;
         for (int i = 0; i < legs.size(); i++) {
-            double d = legs.get(i) instanceof Leg.Along a && a.line().page().equals(f.page())
-                    ? distancePt(a, f.place())
-                    : Double.MAX_VALUE;
-            if (d < least) {
-                least = d;
+            if (legs.get(i) instanceof Leg.Along a && a.line().page().equals(page) && distancePt(a, place) < least) {
+                least = distancePt(a, place);
                 best = i;
             }
         }
         return best < 0 ? OptionalInt.empty() : OptionalInt.of(best);
-    }
-
-    private static boolean names(Leg leg, Finding f) {
-        if (leg instanceof Leg.Across x) {
-            return f.references().contains(x.from().id()) || f.references().contains(x.to().id());
-        }
-        return leg instanceof Leg.Through t
-                && f.components().contains(t.component().tag());
     }
 
     private static double distancePt(Leg.Along a, Point place) {

@@ -26,6 +26,7 @@ final class DrawnPicture implements Picture {
     private final FlowGraph graph;
     private final LayeredLayout layout;
     private final List<Tile> tiles;
+    private final LineLabels labels;
     private final MatchMarks marks = new MatchMarks();
     private final Map<String, List<Integer>> cutTiles = new HashMap<>();
 
@@ -37,7 +38,8 @@ final class DrawnPicture implements Picture {
             figures.add(new StopFigure(s, job, doubts));
         }
         layout = new LayeredLayout(figures, graph.edges);
-        tiles = new Tiling(layout, area.getWidth(), area.getHeight()).tiles();
+        tiles = figures.isEmpty() ? List.of() : new Tiling(layout, area.getWidth(), area.getHeight()).tiles();
+        labels = new LineLabels(layout, doubts);
         nameCuts();
     }
 
@@ -71,7 +73,7 @@ final class DrawnPicture implements Picture {
 
     @Override
     public int pages() {
-        return tiles.get(tiles.size() - 1).page() + 1;
+        return tiles.isEmpty() ? 1 : tiles.get(tiles.size() - 1).page() + 1;
     }
 
     @Override
@@ -102,6 +104,7 @@ final class DrawnPicture implements Picture {
                 arrow(c, placed);
             }
             doubtsOn(c, edge, clip, at);
+            labels.paint(c, edge, clip, at);
         }
     }
 

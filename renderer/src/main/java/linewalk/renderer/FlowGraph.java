@@ -18,7 +18,7 @@ final class FlowGraph {
     static final String IN = "in";
     static final String OUT = "out";
 
-    /** A part or a crossing. */
+    /** A part, a crossing, or (neither) the open end of a walk that stopped on a line. */
     static final class Stop {
         final int firstLeg;
         final Component part;
@@ -35,6 +35,10 @@ final class FlowGraph {
             this.crossing = crossing;
         }
 
+        boolean isOpenEnd() {
+            return part == null && crossing == null;
+        }
+
         private void use(String key, String name, boolean in) {
             if (uses.stream().noneMatch(u -> u.key().equals(key))) {
                 uses.add(new Symbol.Use(key, name, in));
@@ -49,34 +53,56 @@ final class FlowGraph {
     final List<Edge> edges = new ArrayList<>();
     private final Map<String, Stop> byPart = new LinkedHashMap<>();
     private final PrintJob job;
+    private Stop last;
+    private String lastKey;
+    private Leg.Along along;
+    private int alongLeg = -1;
 
     FlowGraph(PrintJob job) {
         this.job = job;
-        Stop last = null;
-        String lastKey = null;
-        Leg.Along along = null;
-        int alongLeg = -1;
         List<Leg> legs = job.trace().legs();
         for (int i = 0; i < legs.size(); i++) {
             if (legs.get(i) instanceof Leg.Along a) {
+                if (last == null) {
+                    arrive(openEnd(i), IN, null);
+                }
                 along = a;
                 alongLeg = i;
-                continue;
+            } else {
+                take(legs.get(i), i, i == legs.size() - 1);
             }
-            Stop stop = stop(legs.get(i), i);
-            String inKey = inKey(legs.get(i));
-            if (last != null) {
-                stop.use(inKey, inName(legs.get(i)), true);
-                edges.add(new Edge(last, lastKey, stop, inKey, along, alongLeg));
-            }
-            last = stop;
-            lastKey = outKey(legs.get(i));
-            if (i < legs.size() - 1) {
-                stop.use(lastKey, outName(legs.get(i)), false);
-            }
-            along = null;
-            alongLeg = -1;
         }
+        if (along != null) {
+            arrive(openEnd(legs.size()), IN, null);
+        }
+    }
+
+    private void take(Leg leg, int i, boolean ends) {
+        arrive(stop(leg, i), inKey(leg), inName(leg));
+        lastKey = outKey(leg);
+        if (!ends) {
+            last.use(lastKey, outName(leg), false);
+        }
+    }
+
+    private void arrive(Stop stop, String inKey, String inName) {
+        if (last != null) {
+            stop.use(inKey, inName, true);
+            edges.add(new Edge(last, lastKey, stop, inKey, along, alongLeg));
+        }
+        last = stop;
+        along = null;
+        alongLeg = -1;
+    }
+
+    private Stop openEnd(int leg) {
+        Stop end = new Stop(leg, null, null);
+        stops.add(end);
+        if (leg == 0) {
+            end.use(OUT, null, false);
+            lastKey = OUT;
+        }
+        return end;
     }
 
     private Stop stop(Leg leg, int i) {

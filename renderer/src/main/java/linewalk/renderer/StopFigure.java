@@ -28,7 +28,11 @@ final class StopFigure {
         this.stop = stop;
         Words names = new Words(job);
         stop.legs.forEach(i -> doubts.addAll(all.at(i)));
-        if (stop.crossing == null) {
+        if (stop.isOpenEnd()) {
+            symbol = null;
+            balloon = null;
+            words.add(stop.firstLeg == 0 ? "the walk starts here" : "the walk stops here");
+        } else if (stop.crossing == null) {
             symbol = Symbol.of(stop.part, stop.uses, stop.active, stop.against);
             balloon = names.balloon(stop.part);
             partWords(names);
@@ -121,7 +125,13 @@ final class StopFigure {
                 c.line(x, symbolY + symbolHeightPt(), x, yPt + heightPt());
             }
         }
-        if (symbol == null) {
+        if (stop.isOpenEnd()) {
+            c.pen(Ink.PATH, Ink.line(2.6));
+            double x = xPt + CROSS_WIDTH_PT / 2;
+            double bar = symbolY + CROSS_HEIGHT_PT / 2;
+            c.line(x, stop.firstLeg == 0 ? symbolY + CROSS_HEIGHT_PT : symbolY, x, bar);
+            c.line(x - 12, bar, x + 12, bar);
+        } else if (symbol == null) {
             crossing(c, xPt, symbolY);
         } else {
             symbol.paint(c, xPt, symbolY);

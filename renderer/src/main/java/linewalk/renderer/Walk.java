@@ -7,12 +7,14 @@ import linewalk.linker.Leg;
 /** The trace in sentences that can be read out beside the machine. */
 final class Walk {
 
+    private final PrintJob job;
     private final Words words;
     private final Doubts doubts;
     private final List<Leg> legs;
     private final List<String> sentences = new ArrayList<>();
 
     private Walk(PrintJob job, Doubts doubts) {
+        this.job = job;
         words = new Words(job);
         this.doubts = doubts;
         legs = job.trace().legs();
@@ -66,9 +68,15 @@ final class Walk {
                     doubts.mention(i + 1)));
             return i + 2;
         }
-        String to = at(i + 1) instanceof Leg.Through next ? " to " + words.called(next.component()) : "";
+        String to = at(i + 1) instanceof Leg.Through next
+                ? " to " + words.called(next.component())
+                : "; the walk stops there, " + address(along);
         sentences.add(Words.sentence(text, course, to, doubts.mention(i)));
         return i + 1;
+    }
+
+    private String address(Leg.Along along) {
+        return job.set().address(along.line().page(), along.to().place());
     }
 
     private Leg at(int i) {

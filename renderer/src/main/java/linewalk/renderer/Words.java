@@ -137,7 +137,8 @@ final class Words {
     /** "from 0P1 by way of 1A1 to TANK". */
     static String route(Question q) {
         List<String> via = q.via();
-        return q.from() + (via.isEmpty() ? "" : " via " + String.join(", ", via)) + " to " + q.to();
+        return q.from() + (via.isEmpty() ? "" : " via " + String.join(", ", via)) + " to "
+                + (q.to() == null ? "the tank" : q.to());
     }
 
     String condition() {

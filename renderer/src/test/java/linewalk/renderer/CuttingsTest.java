@@ -71,7 +71,7 @@ class CuttingsTest {
         Bench bench = new Bench().roundTrip();
         bench.look = Look.CUTTINGS;
         assertThat(Prints.text(Prints.print(bench.job(), "cuttings-missing")))
-                .contains("Original missing or not readable: bench.pdf page 2")
+                .contains("ORIGINAL MISSING OR NOT READABLE: bench.pdf page 2")
                 .contains("is missing or cannot be read: its cutting is empty");
     }
 
