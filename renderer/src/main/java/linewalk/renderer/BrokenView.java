@@ -36,6 +36,9 @@ final class BrokenView {
 
     final Stay stay;
     final double scale;
+    /** Areas of the original that must be seen. */
+    final List<Box> keys;
+
     final List<Cell> cells = new ArrayList<>();
     private final BrokenAxis across;
     private final BrokenAxis down;
@@ -43,7 +46,7 @@ final class BrokenView {
     BrokenView(Stay stay, Sheet sheet, List<SourceLetters.Letter> letters) {
         this.stay = stay;
         Box page = new Box(0, 0, sheet.widthPt(), sheet.heightPt());
-        List<Box> keys = stay.keys().stream().map(k -> within(k, page)).toList();
+        keys = stay.keys(letters).stream().map(k -> within(k, page)).toList();
         scale = scale(keys, letters);
         across = new BrokenAxis(
                 keys.stream().map(k -> new double[] {k.x0Pt(), k.x1Pt()}).toList(), scale, LEAST_GAP_PT);
@@ -51,7 +54,7 @@ final class BrokenView {
                 keys.stream().map(k -> new double[] {k.y0Pt(), k.y1Pt()}).toList(), scale, LEAST_GAP_PT);
         for (BrokenAxis.Kept row : down.kept) {
             for (BrokenAxis.Kept column : across.kept) {
-                cell(row, column, keys);
+                cell(row, column);
             }
         }
     }
@@ -76,7 +79,7 @@ final class BrokenView {
     }
 
     /** A window is no larger than what of the path and its parts lies in its row and column. */
-    private void cell(BrokenAxis.Kept row, BrokenAxis.Kept column, List<Box> keys) {
+    private void cell(BrokenAxis.Kept row, BrokenAxis.Kept column) {
         Rectangle2D all = new Rectangle2D.Double(
                 column.fromPt(), row.fromPt(), column.toPt() - column.fromPt(), row.toPt() - row.fromPt());
         Rectangle2D used = null;

@@ -6,6 +6,7 @@ import java.awt.geom.Point2D;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import linewalk.drawing.Affine;
 import linewalk.drawing.Box;
 import linewalk.drawing.Point;
@@ -22,7 +23,7 @@ final class SourceLetters extends PDFTextStripper {
     private static final double CAP_SHARE = 0.7;
 
     /** One letter as displayed. */
-    record Letter(Box box, double capHeightPt) {}
+    record Letter(String text, Box box, double capHeightPt) {}
 
     private final AffineTransform toDisplayed;
     private final PDRectangle crop;
@@ -66,6 +67,34 @@ final class SourceLetters extends PDFTextStripper {
         Point2D a = shown.transform(new Point2D.Double(0, -0.2), null);
         Point2D b = shown.transform(new Point2D.Double(width, CAP_SHARE), null);
         Box box = Box.around(List.of(new Point(a.getX(), a.getY()), new Point(b.getX(), b.getY())));
-        found.add(new Letter(box, CAP_SHARE * Math.hypot(shown.getShearX(), shown.getScaleY())));
+        found.add(new Letter(text.getUnicode(), box, CAP_SHARE * Math.hypot(shown.getShearX(), shown.getScaleY())));
+    }
+
+    /** The box of a word that stands within reach of a part, written letter by letter; the nearest of several. */
+    static Optional<Box> word(String word, List<Letter> letters, Box near, double reachPt) {
+        Box best = null;
+        for (int i = 0; i < letters.size(); i++) {
+            if (near.distancePt(letters.get(i).box()) > reachPt) {
+                continue;
+            }
+            Box box = wordAt(word, letters, i);
+            if (box != null && (best == null || near.distancePt(box) < near.distancePt(best))) {
+                best = box;
+            }
+        }
+        return Optional.ofNullable(best);
+    }
+
+    private static Box wordAt(String word, List<Letter> letters, int from) {
+        StringBuilder text = new StringBuilder();
+        Box box = letters.get(from).box();
+        for (int i = from; i < letters.size() && text.length() < word.length(); i++) {
+            if (letters.get(i).box().distancePt(box) > letters.get(i).capHeightPt()) {
+                return null;
+            }
+            text.append(letters.get(i).text());
+            box = box.union(letters.get(i).box());
+        }
+        return text.toString().equals(word) ? box : null;
     }
 }

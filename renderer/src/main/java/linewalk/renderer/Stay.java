@@ -33,6 +33,10 @@ record Stay(
     private static final double LARGE_PT = 260;
 
     private static final double AROUND_PART_PT = 36;
+    /** How far from a part its designation is looked for, and what is shown about it. */
+    private static final double DESIGNATION_REACH_PT = 90;
+
+    private static final double AROUND_DESIGNATION_PT = 14;
     private static final double AROUND_PORT_PT = 45;
     private static final double AROUND_REFERENCE_PT = 12;
     private static final double AROUND_BEND_PT = 22;
@@ -74,10 +78,15 @@ record Stay(
         return new Stay(page, entry, exit, from, to, parts, alongs, courses);
     }
 
-    /** The areas that must be seen. */
-    List<Box> keys() {
+    /** The areas that must be seen: parts with their designations, references, ends and bends. */
+    List<Box> keys(List<SourceLetters.Letter> letters) {
         List<Box> keys = new ArrayList<>();
-        parts.forEach(t -> keys.add(around(t)));
+        for (Leg.Through t : parts) {
+            Box around = around(t);
+            keys.add(SourceLetters.word(t.component().tag(), letters, anchor(t), DESIGNATION_REACH_PT)
+                    .map(w -> around.union(w.grow(AROUND_DESIGNATION_PT)))
+                    .orElse(around));
+        }
         for (Reference r : new Reference[] {entry, exit}) {
             if (r != null) {
                 keys.add(r.box().grow(AROUND_REFERENCE_PT));

@@ -46,7 +46,7 @@ final class ViewCuts {
     }
 
     private boolean holdsPath(Rectangle2D part) {
-        if (view.stay.keys().stream().anyMatch(k -> view.map(k).intersects(part))) {
+        if (view.keys.stream().anyMatch(k -> view.map(k).intersects(part))) {
             return true;
         }
         return view.stay.courses().values().stream()
@@ -75,7 +75,7 @@ final class ViewCuts {
     }
 
     private boolean isFree(double at, boolean vertical) {
-        for (Box key : view.stay.keys()) {
+        for (Box key : view.keys) {
             Rectangle2D k = view.map(key);
             double lo = vertical ? k.getMinX() : k.getMinY();
             double hi = vertical ? k.getMaxX() : k.getMaxY();

@@ -128,6 +128,10 @@ final class SpoolSymbol implements Symbol {
                 }
             }
         }
+        if (squares.isEmpty()) {
+            c.pen(Ink.BLACK, Ink.line(1));
+            c.textAround("?", xPt + 4 + SQUARE_PT / 2, top + SQUARE_PT / 2, 16);
+        }
         for (Use u : uses) {
             stub(c, u, xPt, yPt);
         }
