@@ -40,6 +40,8 @@ record Stay(
     private static final double AROUND_PORT_PT = 45;
     private static final double AROUND_REFERENCE_PT = 12;
     private static final double AROUND_BEND_PT = 22;
+    /** A course that strays less than this is straight: it hops over another line. */
+    private static final double HOP_PT = 10;
 
     static List<Stay> of(List<Leg> legs) {
         List<Stay> stays = new ArrayList<>();
@@ -97,18 +99,12 @@ record Stay(
             keys.add(Box.around(a.to().place()).grow(AROUND_BEND_PT));
         }
         for (List<Point> course : courses.values()) {
-            for (int i = 1; i < course.size() - 1; i++) {
-                if (bends(course.get(i - 1), course.get(i), course.get(i + 1))) {
-                    keys.add(Box.around(course.get(i)).grow(AROUND_BEND_PT));
-                }
+            List<Point> corners = Outline.of(course, HOP_PT);
+            for (int i = 1; i < corners.size() - 1; i++) {
+                keys.add(Box.around(corners.get(i)).grow(AROUND_BEND_PT));
             }
         }
         return keys;
-    }
-
-    private static boolean bends(Point a, Point b, Point c) {
-        double cross = (b.xPt() - a.xPt()) * (c.yPt() - b.yPt()) - (b.yPt() - a.yPt()) * (c.xPt() - b.xPt());
-        return Math.abs(cross) > 0.5 * (a.distancePt(b) + b.distancePt(c));
     }
 
     private static Box around(Leg.Through t) {

@@ -240,9 +240,14 @@ final class Bench {
 
     /** The three sheets as a PDF: the lines as drawn, names of parts and references; turned pages where asked. */
     Bench drawnTo(Path file, int rotation) {
+        return drawnTo(file, rotation, 0);
+    }
+
+    /** With a page that is larger than what is shown of it, by so much on its left and lower edges. */
+    Bench drawnTo(Path file, int rotation, double hiddenPt) {
         try (PDDocument doc = new PDDocument()) {
             for (int n = 1; n <= 3; n++) {
-                drawSheet(doc, n, rotation);
+                drawSheet(doc, n, rotation, hiddenPt);
             }
             doc.save(file.toFile());
         } catch (IOException e) {
@@ -252,15 +257,17 @@ final class Bench {
         return this;
     }
 
-    private void drawSheet(PDDocument doc, int n, int rotation) throws IOException {
+    private void drawSheet(PDDocument doc, int n, int rotation, double hiddenPt) throws IOException {
         boolean turned = rotation == 90;
-        PDPage page = new PDPage(
-                turned
-                        ? new PDRectangle((float) HEIGHT_PT, (float) WIDTH_PT)
-                        : new PDRectangle((float) WIDTH_PT, (float) HEIGHT_PT));
+        float w = (float) (turned ? HEIGHT_PT : WIDTH_PT);
+        float h = (float) (turned ? WIDTH_PT : HEIGHT_PT);
+        PDPage page = new PDPage(new PDRectangle(w + (float) hiddenPt, h + (float) hiddenPt));
+        page.setCropBox(new PDRectangle((float) hiddenPt, (float) hiddenPt, w, h));
         page.setRotation(rotation);
         // a page turned by 90 degrees shows its own (y, x) where the viewer sees (x, y from the top)
-        Affine toPage = turned ? new Affine(0, 1, 0, 1, 0, 0) : new Affine(1, 0, 0, 0, -1, HEIGHT_PT);
+        Affine toPage = turned
+                ? new Affine(0, 1, hiddenPt, 1, 0, hiddenPt)
+                : new Affine(1, 0, hiddenPt, 0, -1, HEIGHT_PT + hiddenPt);
         Sheet s = sheets.get(n - 1);
         sheets.set(
                 n - 1,

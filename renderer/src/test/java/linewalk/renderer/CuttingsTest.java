@@ -14,6 +14,8 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The original's own areas with the path laid over them. */
 class CuttingsTest {
@@ -46,10 +48,13 @@ class CuttingsTest {
         assertThat(Prints.text(pdf)).contains("Line L-9 on sheet 1, A1 was never traced on the drawing");
     }
 
-    @Test
-    void showATurnedPageAsItIsDisplayed() throws IOException {
+    @ParameterizedTest
+    @CsvSource({"90, 0", "0, 40", "90, 40"})
+    void showATurnedOrCroppedPageAsItIsDisplayed(int rotation, double hiddenPt) throws IOException {
         BufferedImage upright = picture(Prints.print(bench(0).job(), "cuttings"));
-        BufferedImage turned = picture(Prints.print(bench(90).job(), "cuttings-turned"));
+        Bench bench = new Bench().roundTrip().drawnTo(folder.resolve("turned.pdf"), rotation, hiddenPt);
+        bench.look = Look.CUTTINGS;
+        BufferedImage turned = picture(Prints.print(bench.job(), "cuttings-turned"));
         int differing = 0;
         for (int y = 0; y < upright.getHeight(); y++) {
             for (int x = 0; x < upright.getWidth(); x++) {
