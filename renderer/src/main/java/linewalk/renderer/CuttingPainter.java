@@ -1,0 +1,232 @@
+package linewalk.renderer;
+
+import java.awt.Color;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.NoninvertibleTransformException;
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import linewalk.drawing.Point;
+import linewalk.drawing.Sheet;
+import linewalk.linker.Leg;
+import linewalk.renderer.sheet.Canvas;
+import linewalk.renderer.sheet.Ink;
+import linewalk.renderer.sheet.Lettering;
+import linewalk.renderer.sheet.PdfBook;
+import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
+
+/** Draws one cutting: the original, the path over it, item numbers and doubts beside it. */
+final class CuttingPainter {
+
+    private static final double OVERLAY_PT = 8;
+
+    private final PrintJob job;
+    private final Doubts doubts;
+    private final SourcePages sources;
+    private final PdfBook.Page page;
+    private final Rectangle2D area;
+    private final Canvas c;
+
+    CuttingPainter(PrintJob job, Doubts doubts, SourcePages sources, PdfBook.Page page, Rectangle2D area) {
+        this.job = job;
+        this.doubts = doubts;
+        this.sources = sources;
+        this.page = page;
+        this.area = area;
+        c = page.canvas();
+    }
+
+    void paint(Panel p, List<PanelCuts.Mark> cuts) {
+        AffineTransform at = AffineTransform.getTranslateInstance(area.getX(), area.getY());
+        at.concatenate(p.fromView());
+        original(p, at);
+        caption(p);
+        List<Rectangle2D> lettering = lettering(p, at);
+        List<List<Point2D>> lines = overlay(p, at, lettering);
+        notes(p, at, lines, lettering);
+        cuts.forEach(m -> mark(p, at, m));
+    }
+
+    private void original(Panel p, AffineTransform at) {
+        Sheet sheet = job.set().getSheet(p.view().stay.page());
+        Optional<PDFormXObject> form = sources.form(sheet.page());
+        for (BrokenView.Cell cell : p.view().cells) {
+            Rectangle2D seen = cell.view().createIntersection(p.part());
+            if (seen.getWidth() <= 0 || seen.getHeight() <= 0) {
+                continue;
+            }
+            Rectangle2D clip = at.createTransformedShape(seen).getBounds2D();
+            if (form.isPresent()) {
+                place(form.get(), sheet, p.view().transform(cell), at, clip);
+            }
+            c.pen(Color.GRAY, Ink.line(0.5));
+            c.draw(clip);
+        }
+        if (form.isEmpty()) {
+            c.pen(Ink.BLACK, Ink.dashed(1.5, 6, 4));
+            c.draw(at.createTransformedShape(p.part()));
+        }
+    }
+
+    private void place(PDFormXObject form, Sheet sheet, AffineTransform toView, AffineTransform at, Rectangle2D clip) {
+        try {
+            AffineTransform all = new AffineTransform(at);
+            all.concatenate(toView);
+            all.concatenate(SourceLetters.transform(sheet.toPage()).createInverse());
+            page.place(form, all, clip);
+        } catch (NoninvertibleTransformException e) {
+            throw new IllegalStateException("sheet " + sheet.name() + " has a transform that cannot be turned back", e);
+        }
+    }
+
+    private void caption(Panel p) {
+        c.pen(Ink.BLACK, Ink.line(1));
+        double y = area.getY() + p.captionBox().getMinY() + Lettering.TEXT_PT;
+        for (String line : p.caption().lines()) {
+            c.text(line, area.getX() + p.frame().getX(), y, Lettering.TEXT_PT);
+            y += Panel.Caption.LINE_PT;
+        }
+    }
+
+    /** The path's pieces on the page. */
+    private List<List<Point2D>> overlay(Panel p, AffineTransform at, List<Rectangle2D> lettering) {
+        List<List<Point2D>> lines = new ArrayList<>();
+        for (List<Point> course : p.view().stay.courses().values()) {
+            for (BrokenView.Stretch s : p.view().map(course)) {
+                for (List<Point2D> piece : new Clip(s.points(), p.part()).pieces) {
+                    List<Point2D> placed =
+                            piece.stream().map(q -> at.transform(q, null)).toList();
+                    lines.add(placed);
+                    stretch(placed, s.seen(), lettering);
+                }
+            }
+        }
+        return lines;
+    }
+
+    private void stretch(List<Point2D> placed, boolean seen, List<Rectangle2D> lettering) {
+        if (!seen) {
+            c.pen(Ink.PATH, Ink.dashed(2.6, 2.6f, 2.6f));
+            c.polyline(placed);
+            return;
+        }
+        c.pen(Ink.OVERLAY, Ink.line(OVERLAY_PT));
+        c.polyline(placed);
+        c.pen(Ink.PATH, Ink.line(1));
+        for (int i = 1; i < placed.size(); i++) {
+            Point2D a = placed.get(i - 1);
+            Point2D b = placed.get(i);
+            if (a.distance(b) > 40) {
+                arrow(a, b, lettering);
+            }
+        }
+    }
+
+    /** Near the middle, off the lettering. */
+    private void arrow(Point2D a, Point2D b, List<Rectangle2D> lettering) {
+        double dx = b.getX() - a.getX();
+        double dy = b.getY() - a.getY();
+        for (double share : new double[] {0.55, 0.75, 0.35, 0.9, 0.2}) {
+            double x = a.getX() + share * dx;
+            double y = a.getY() + share * dy;
+            Rectangle2D room = new Rectangle2D.Double(x - 12, y - 12, 24, 24);
+            if (lettering.stream().noneMatch(room::intersects)) {
+                c.arrow(x, y, dx, dy, 12);
+                return;
+            }
+        }
+    }
+
+    private List<Rectangle2D> lettering(Panel p, AffineTransform at) {
+        return sources.letters(job.set().getSheet(p.view().stay.page())).stream()
+                .filter(l -> p.view().seen(l.box().center()))
+                .map(l -> placed(p, at, l.box()))
+                .toList();
+    }
+
+    private void notes(Panel p, AffineTransform at, List<List<Point2D>> lines, List<Rectangle2D> lettering) {
+        Rectangle2D frame = at.createTransformedShape(p.part()).getBounds2D();
+        Notes notes = new Notes(frame, lettering, lines);
+        Words words = new Words(job);
+        Set<String> done = new LinkedHashSet<>();
+        for (Leg.Through t : p.view().stay.parts()) {
+            notes.keepOff(placed(p, at, Stay.anchor(t)));
+        }
+        for (Leg.Through t : p.view().stay.parts()) {
+            Rectangle2D outline = p.view().map(Stay.anchor(t));
+            if (p.shows(ViewCuts.center(outline)) && done.add(t.component().id())) {
+                Rectangle2D near = placed(p, at, Stay.anchor(t));
+                String number = words.balloon(t.component());
+                double w = Math.max(19, Lettering.widthPt(number, Lettering.TEXT_PT) + 7);
+                Point2D place = notes.place(near, w, 19);
+                leader(near, place);
+                StopFigure.balloon(c, number, place.getX(), place.getY());
+            }
+        }
+        doubts(p, at, notes);
+    }
+
+    private static Rectangle2D placed(Panel p, AffineTransform at, linewalk.drawing.Box box) {
+        return at.createTransformedShape(p.view().map(box)).getBounds2D();
+    }
+
+    private void leader(Rectangle2D near, Point2D from) {
+        double x = Math.max(near.getMinX(), Math.min(near.getMaxX(), from.getX()));
+        double y = Math.max(near.getMinY(), Math.min(near.getMaxY(), from.getY()));
+        c.pen(Ink.BLACK, Ink.line(0.9));
+        c.line(from.getX(), from.getY(), x, y);
+    }
+
+    private void doubts(Panel p, AffineTransform at, Notes notes) {
+        Stay stay = p.view().stay;
+        for (int leg = Math.max(0, stay.firstLeg() - 1); leg <= stay.lastLeg(); leg++) {
+            for (Doubts.Doubt d : doubts.at(leg)) {
+                Point2D place = place(stay, d).map(p.view()::map).orElse(null);
+                if (place != null && p.shows(place)) {
+                    Point2D on = at.transform(place, null);
+                    Rectangle2D near = new Rectangle2D.Double(on.getX() - 3, on.getY() - 3, 6, 6);
+                    Point2D mark = notes.place(near, 36, 24);
+                    c.pen(Ink.DOUBT, Ink.line(1.4));
+                    c.line(mark.getX(), mark.getY(), on.getX(), on.getY());
+                    c.fill(Ink.DOUBT, Canvas.disc(on.getX(), on.getY(), 3));
+                    StopFigure.doubtMark(c, d.mark(), mark.getX(), mark.getY());
+                }
+            }
+        }
+    }
+
+    /** Where a doubt stands on this stay's sheet: its own place, else the reference, part or line it is tied to. */
+    private Optional<Point> place(Stay stay, Doubts.Doubt d) {
+        boolean ownPlace = stay.page().equals(d.page()) && d.place() != null;
+        Leg leg = job.trace().legs().get(d.leg());
+        if (leg instanceof Leg.Across x) {
+            return Optional.of(
+                    d.leg() < stay.firstLeg() ? x.to().place() : x.from().place());
+        }
+        if (d.leg() < stay.firstLeg() || d.leg() >= stay.lastLeg()) {
+            return Optional.empty();
+        }
+        if (ownPlace) {
+            return Optional.of(d.place());
+        }
+        return leg instanceof Leg.Along a
+                ? Optional.of(a.from().place())
+                : Optional.of(((Leg.Through) leg).component().place());
+    }
+
+    private void mark(Panel p, AffineTransform at, PanelCuts.Mark m) {
+        Point2D on = at.transform(m.place(), null);
+        double r = MatchMarks.RADIUS_PT;
+        Rectangle2D part = p.part();
+        boolean left = m.place().getX() <= part.getMinX() + 0.01;
+        boolean right = m.place().getX() >= part.getMaxX() - 0.01;
+        double dx = left ? -r : right ? r : 0;
+        double dy = dx != 0 ? 0 : m.place().getY() <= part.getMinY() + 0.01 ? -r : r;
+        int page = m.otherPage() == p.page() ? 0 : m.otherPage() + 1;
+        MatchMarks.paint(c, m.letter(), on.getX() + dx, on.getY() + dy, page, dx != 0);
+    }
+}

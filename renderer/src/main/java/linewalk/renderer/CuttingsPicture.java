@@ -1,0 +1,156 @@
+package linewalk.renderer;
+
+import java.awt.geom.Rectangle2D;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import linewalk.drawing.PageKey;
+import linewalk.drawing.Reference;
+import linewalk.drawing.Sheet;
+import linewalk.renderer.sheet.Canvas;
+import linewalk.renderer.sheet.PdfBook;
+
+/** The original's own areas along the path, one cutting for each stay on a sheet, joined mate to mate. */
+final class CuttingsPicture implements Picture {
+
+    private final PrintJob job;
+    private final Doubts doubts;
+    private final SourcePages sources;
+    private final List<Stay> stays;
+    private final List<BrokenView> views = new ArrayList<>();
+    private final List<Panel> panels;
+    private final List<Connector> connectors = new ArrayList<>();
+    private final MatchMarks marks = new MatchMarks();
+    private final PanelCuts cuts;
+
+    private CuttingsPicture(PrintJob job, Doubts doubts, Rectangle2D area, SourcePages sources) {
+        this.job = job;
+        this.doubts = doubts;
+        this.sources = sources;
+        stays = Stay.of(job.trace().legs());
+        List<String> captions = new ArrayList<>();
+        for (Stay s : stays) {
+            Sheet sheet = job.set().getSheet(s.page());
+            views.add(new BrokenView(s, sheet, sources.letters(sheet)));
+            captions.add(caption(s, sheet));
+        }
+        panels = views.isEmpty() ? List.of() : Shelves.set(views, captions, area.getWidth(), area.getHeight());
+        cuts = new PanelCuts(panels, marks);
+        for (int page = 0; page < pages(); page++) {
+            connect(page, area);
+        }
+        nameFarConnectors();
+    }
+
+    static Picture layOut(PrintJob job, Doubts doubts, Rectangle2D area, SourcePages sources) {
+        return new CuttingsPicture(job, doubts, area, sources);
+    }
+
+    private String caption(Stay s, Sheet sheet) {
+        Words words = new Words(job);
+        StringBuilder text = new StringBuilder("Sheet " + sheet.name());
+        text.append(sheet.revision() == null ? "" : " rev " + sheet.revision());
+        int n = stays.indexOf(s);
+        if (s.entry() != null) {
+            text.append(". Enters: ").append(words.crossing(stays.get(n - 1).exit(), s.entry()));
+        }
+        if (s.exit() != null) {
+            text.append(". Leaves: ")
+                    .append(words.crossing(s.exit(), stays.get(n + 1).entry()));
+        }
+        if (sources.form(s.page()).isEmpty()) {
+            text.append(". ORIGINAL MISSING OR NOT READABLE: ").append(s.page());
+        }
+        return (n + 1) + ". " + text;
+    }
+
+    private void connect(int page, Rectangle2D area) {
+        List<Rectangle2D> obstacles = panels.stream()
+                .filter(p -> p.page() == page)
+                .flatMap(p -> Stream.of(p.frame(), p.captionBox()))
+                .toList();
+        LaneRouter router = new LaneRouter(area.getWidth(), area.getHeight(), obstacles);
+        for (int i = 1; i < stays.size(); i++) {
+            Panel from = panelOf(i - 1, stays.get(i - 1).exit());
+            Panel to = panelOf(i, stays.get(i).entry());
+            if (from.page() == page && to.page() == page) {
+                connectors.add(between(i, from, to, router));
+            }
+        }
+    }
+
+    private void nameFarConnectors() {
+        for (int i = 1; i < stays.size(); i++) {
+            Panel from = panelOf(i - 1, stays.get(i - 1).exit());
+            Panel to = panelOf(i, stays.get(i).entry());
+            if (from.page() != to.page()) {
+                connectors.add(between(i, from, to, null));
+            }
+        }
+    }
+
+    private Connector between(int i, Panel from, Panel to, LaneRouter router) {
+        return Connector.between(from, to, router, marks, "crossing " + i);
+    }
+
+    private Panel panelOf(int stay, Reference r) {
+        Panel first = null;
+        for (Panel p : panels) {
+            if (p.stay() == stay) {
+                first = first == null ? p : first;
+                if (p.shows(p.view().map(r.place()))) {
+                    return p;
+                }
+            }
+        }
+        return first;
+    }
+
+    @Override
+    public int pages() {
+        return panels.isEmpty() ? 1 : panels.get(panels.size() - 1).page() + 1;
+    }
+
+    @Override
+    public void paint(int page, PdfBook.Page on, Rectangle2D area) throws IOException {
+        Canvas c = on.canvas();
+        CuttingPainter painter = new CuttingPainter(job, doubts, sources, on, area);
+        for (Panel p : panels) {
+            if (p.page() == page) {
+                painter.paint(p, cuts.on(p));
+            }
+        }
+        new ConnectorPainter(job, c, area, page).paint(connectors, stays);
+    }
+
+    @Override
+    public List<Mark> legend() {
+        return CuttingsLegend.of(doubts, !connectors.isEmpty(), !marks.isEmpty());
+    }
+
+    @Override
+    public List<String> remarks() {
+        List<String> remarks = new ArrayList<>();
+        List<PageKey> missing = new ArrayList<>();
+        for (Stay s : stays) {
+            s.alongs().stream()
+                    .filter(a -> s.courses().values().stream().noneMatch(c -> runs(c, a)))
+                    .forEach(a -> remarks.add(Words.capital(Words.called(a.line())) + " on "
+                            + job.set().address(s.page(), a.from().place())
+                            + " was never traced on the drawing and is not drawn over."));
+            if (!missing.contains(s.page()) && sources.form(s.page()).isEmpty()) {
+                missing.add(s.page());
+                remarks.add(
+                        "The original of sheet " + job.set().getSheet(s.page()).name() + " (" + s.page()
+                                + ") is missing or cannot be read: its cutting is empty.");
+            }
+        }
+        return remarks;
+    }
+
+    private static boolean runs(List<linewalk.drawing.Point> course, linewalk.linker.Leg.Along a) {
+        return course.get(0).distancePt(a.from().place()) < 5
+                && course.get(course.size() - 1).distancePt(a.to().place()) < 5;
+    }
+}

@@ -1,0 +1,52 @@
+package linewalk.renderer;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import linewalk.renderer.sheet.Canvas;
+import linewalk.renderer.sheet.Ink;
+import linewalk.renderer.sheet.Lettering;
+
+/** Letters where a line is cut and goes on elsewhere on the print: the same letter stands at both ends. */
+final class MatchMarks {
+
+    static final double RADIUS_PT = 9;
+
+    private final Map<String, String> letters = new LinkedHashMap<>();
+
+    /** The letter of a cut; a new one for a cut not met before. I and O are left out, they read as numbers. */
+    String letter(String cut) {
+        return letters.computeIfAbsent(cut, k -> name(letters.size()));
+    }
+
+    boolean isEmpty() {
+        return letters.isEmpty();
+    }
+
+    static String name(int n) {
+        String alphabet = "ABCDEFGHJKLMNPQRSTUVWXYZ";
+        String last = alphabet.substring(n % alphabet.length(), n % alphabet.length() + 1);
+        return n < alphabet.length() ? last : name(n / alphabet.length() - 1) + last;
+    }
+
+    /**
+     * A filled disc with the letter in white.
+     *
+     * @param onPage printed where the other end is on another page, else 0
+     * @param pageBelow the page stands below the disc rather than on its right
+     */
+    static void paint(Canvas c, String letter, double xPt, double yPt, int onPage, boolean pageBelow) {
+        double r = Math.max(RADIUS_PT, Lettering.widthPt(letter, Lettering.TEXT_PT) / 2 + 3);
+        c.fill(Ink.BLACK, Canvas.disc(xPt, yPt, r));
+        c.pen(java.awt.Color.WHITE, Ink.line(1));
+        c.textAround(letter, xPt, yPt, Lettering.TEXT_PT);
+        c.pen(Ink.BLACK, Ink.line(1));
+        if (onPage > 0) {
+            String text = "page " + onPage;
+            if (pageBelow) {
+                c.textAround(text, xPt, yPt + r + 7, Lettering.TEXT_PT);
+            } else {
+                c.text(text, xPt + r + 3, yPt + 3.6, Lettering.TEXT_PT);
+            }
+        }
+    }
+}

@@ -1,0 +1,66 @@
+package linewalk.renderer;
+
+import java.awt.geom.Line2D;
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Finds room beside a place for a balloon or a doubt mark, off lettering, off the path and off other notes. */
+final class Notes {
+
+    private static final int DIRECTIONS = 16;
+
+    private final Rectangle2D frame;
+    private final List<Rectangle2D> lettering;
+    private final List<List<Point2D>> lines;
+    private final List<Rectangle2D> taken = new ArrayList<>();
+
+    Notes(Rectangle2D frame, List<Rectangle2D> lettering, List<List<Point2D>> lines) {
+        this.frame = frame;
+        this.lettering = lettering;
+        this.lines = lines;
+    }
+
+    void keepOff(Rectangle2D place) {
+        taken.add(place);
+    }
+
+    /** The centre of the best place for a note of the size given, near a box. */
+    Point2D place(Rectangle2D near, double widthPt, double heightPt) {
+        Point2D best = null;
+        double least = Double.MAX_VALUE;
+        for (double gap = 6; gap <= 42; gap += 9) {
+            for (int i = 0; i < DIRECTIONS; i++) {
+                double angle = -Math.PI / 4 + 2 * Math.PI * i / DIRECTIONS;
+                double x = near.getCenterX() + Math.cos(angle) * (near.getWidth() / 2 + widthPt / 2 + gap);
+                double y = near.getCenterY() + Math.sin(angle) * (near.getHeight() / 2 + heightPt / 2 + gap);
+                Rectangle2D r = new Rectangle2D.Double(x - widthPt / 2, y - heightPt / 2, widthPt, heightPt);
+                double cost = cost(r) + gap * 0.4;
+                if (cost < least - 1e-9) {
+                    least = cost;
+                    best = new Point2D.Double(x, y);
+                }
+            }
+        }
+        taken.add(new Rectangle2D.Double(best.getX() - widthPt / 2, best.getY() - heightPt / 2, widthPt, heightPt));
+        return best;
+    }
+
+    private double cost(Rectangle2D r) {
+        double cost = frame.contains(r) ? 0 : 400;
+        for (Rectangle2D t : taken) {
+            cost += t.intersects(r) ? 200 : 0;
+        }
+        for (Rectangle2D l : lettering) {
+            cost += l.intersects(r) ? 40 : 0;
+        }
+        Rectangle2D wide = new Rectangle2D.Double(r.getX() - 3, r.getY() - 3, r.getWidth() + 6, r.getHeight() + 6);
+        for (List<Point2D> line : lines) {
+            for (int i = 1; i < line.size(); i++) {
+                cost += new Line2D.Double(line.get(i - 1), line.get(i)).intersects(wide) ? 100 : 0;
+            }
+        }
+        return cost;
+    }
+}

@@ -1,0 +1,25 @@
+package linewalk.renderer;
+
+import java.awt.geom.Rectangle2D;
+import java.io.IOException;
+import java.util.List;
+import linewalk.renderer.sheet.PdfBook;
+import linewalk.renderer.sheet.Row;
+
+/** The path itself in one of the looks, laid out for an area of a given size. */
+interface Picture {
+
+    /** How many pages it takes, at least 1. */
+    int pages();
+
+    void paint(int page, PdfBook.Page on, Rectangle2D area) throws IOException;
+
+    /** What the marks used mean. */
+    List<Mark> legend();
+
+    /** Remarks on what this picture could not show. */
+    List<String> remarks();
+
+    /** One entry of the legend: its sample is painted in a field 44 wide and 18 high. */
+    record Mark(String meaning, Row.Painter sample) {}
+}

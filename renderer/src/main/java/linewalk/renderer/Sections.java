@@ -1,0 +1,160 @@
+package linewalk.renderer;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import linewalk.drawing.Component;
+import linewalk.drawing.PageKey;
+import linewalk.drawing.Sheet;
+import linewalk.linker.Leg;
+import linewalk.renderer.sheet.Ink;
+import linewalk.renderer.sheet.Lettering;
+import linewalk.renderer.sheet.Row;
+import linewalk.renderer.sheet.TextBlock;
+
+/** What a print says beside its picture, in reading order. */
+final class Sections {
+
+    private static final double SAMPLE_PT = 52;
+
+    private final PrintJob job;
+    private final Words words;
+    private final Doubts doubts;
+    private final TextBlock text;
+    private final List<Row> rows = new ArrayList<>();
+
+    private Sections(PrintJob job, Doubts doubts, double widthPt) {
+        this.job = job;
+        this.doubts = doubts;
+        words = new Words(job);
+        text = new TextBlock(widthPt);
+    }
+
+    static List<Row> of(PrintJob job, Doubts doubts, Picture picture, double widthPt) {
+        Sections s = new Sections(job, doubts, widthPt);
+        s.shifts();
+        s.doubts(picture.remarks());
+        s.table();
+        s.legend(picture.legend());
+        s.cautions();
+        s.walk();
+        s.sheets();
+        return s.rows;
+    }
+
+    private void shifts() {
+        Set<String> lines = new LinkedHashSet<>();
+        for (Leg leg : job.trace().legs()) {
+            if (leg instanceof Leg.Through t && t.shift() != null) {
+                lines.add(words.shift(t.component(), t.shift()) + ".");
+            }
+        }
+        if (lines.isEmpty()) {
+            return;
+        }
+        List<String> paragraphs = new ArrayList<>();
+        paragraphs.add("This path is open only after valves have shifted:");
+        paragraphs.addAll(lines);
+        rows.addAll(text.framed(paragraphs));
+    }
+
+    private void doubts(List<String> remarks) {
+        rows.addAll(text.heading("Doubts"));
+        if (doubts.all().isEmpty()) {
+            rows.addAll(text.paragraph("", 0, "None on this path. That does not prove the drawing right."));
+        }
+        for (Doubts.Doubt d : doubts.all()) {
+            String where = d.page() == null
+                    ? ""
+                    : " ("
+                            + (d.place() == null
+                                    ? "sheet " + job.set().getSheet(d.page()).name()
+                                    : job.set().address(d.page(), d.place()))
+                            + ")";
+            rows.addAll(text.paragraph(
+                    d.mark(), 26, d.text() + where + (d.leg() < 0 ? " (not marked in the picture)" : "")));
+        }
+        remarks.forEach(r -> rows.addAll(text.paragraph("!", 26, r)));
+    }
+
+    private void table() {
+        rows.addAll(text.heading("Parts on this path"));
+        double w = text.widthPt();
+        List<Double> widths = List.of(32.0, 62.0, 74.0, w * 0.52 - 74, w * 0.48 - 94);
+        rows.add(text.cells(widths, List.of("Item", "Tag", "Sheet", "Description", "Setting"), true));
+        for (Component c : components().values()) {
+            String address = words.address(c).replaceFirst("^sheet ", "");
+            rows.add(text.cells(
+                    widths,
+                    List.of(words.balloon(c), c.tag(), address, words.description(c), words.setting(c)),
+                    false));
+        }
+        rows.add(Row.gap(4));
+    }
+
+    private Map<String, Component> components() {
+        Map<String, Component> found = new LinkedHashMap<>();
+        for (Leg leg : job.trace().legs()) {
+            if (leg instanceof Leg.Through t) {
+                found.putIfAbsent(t.component().id(), t.component());
+            }
+        }
+        return found;
+    }
+
+    private void legend(List<Picture.Mark> marks) {
+        rows.addAll(text.heading("Marks on this print"));
+        for (Picture.Mark m : marks) {
+            List<String> lines = Lettering.wrap(m.meaning(), Lettering.TEXT_PT, text.widthPt() - SAMPLE_PT);
+            double height = Math.max(25, lines.size() * Lettering.LEADING_PT + 5);
+            rows.add(new Row(height, false, (c, x, y) -> {
+                m.sample().paint(c, x, y + 1);
+                c.pen(Ink.BLACK, Ink.line(1));
+                for (int i = 0; i < lines.size(); i++) {
+                    c.text(lines.get(i), x + SAMPLE_PT, y + 13 + i * Lettering.LEADING_PT, Lettering.TEXT_PT);
+                }
+            }));
+        }
+    }
+
+    private void cautions() {
+        rows.addAll(text.heading("Before you open anything"));
+        Cautions.ALL.forEach(c -> rows.addAll(text.paragraph("\u2022", 12, c)));
+    }
+
+    private void walk() {
+        rows.addAll(text.heading("The walk in words"));
+        int n = 1;
+        for (String sentence : Walk.sentences(job)) {
+            rows.addAll(text.paragraph(n++ + ".", 26, sentence));
+        }
+    }
+
+    private void sheets() {
+        rows.addAll(text.heading("Source sheets"));
+        for (Sheet s : sheets(job)) {
+            String title = s.title() == null ? "" : " " + s.title();
+            String revision = s.revision() == null ? ", no revision read" : ", revision " + s.revision();
+            rows.addAll(text.paragraph(s.name(), 26, title + revision + " (" + s.page() + ")"));
+        }
+    }
+
+    /** The sheets that the trace passes, each once, in the order first passed. */
+    static List<Sheet> sheets(PrintJob job) {
+        Set<PageKey> pages = new LinkedHashSet<>();
+        for (Leg leg : job.trace().legs()) {
+            if (leg instanceof Leg.Through t) {
+                pages.add(t.component().page());
+            } else if (leg instanceof Leg.Along a) {
+                pages.add(a.line().page());
+            } else if (leg instanceof Leg.Across x) {
+                pages.add(x.from().page());
+                pages.add(x.to().page());
+            }
+        }
+        return pages.stream().map(job.set()::getSheet).toList();
+    }
+}

@@ -1,0 +1,141 @@
+package linewalk.renderer;
+
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import linewalk.drawing.Point;
+import linewalk.drawing.Reference;
+import linewalk.linker.Leg;
+import linewalk.renderer.sheet.Lettering;
+
+/** Divides views that are larger than the page and sets all cuttings in the order of the walk, page after page. */
+final class Shelves {
+
+    /** Lanes for connectors between the cuttings. */
+    private static final double LANE_PT = 46;
+    /** Room at the rim, for connectors and match marks. */
+    private static final double RIM_PT = 40;
+
+    private final double widthPt;
+    private final double heightPt;
+    private final boolean byColumns;
+    private final List<Panel> panels = new ArrayList<>();
+    private int page;
+    private final List<Rectangle2D> taken = new ArrayList<>();
+
+    private Shelves(double widthPt, double heightPt, boolean byColumns) {
+        this.widthPt = widthPt;
+        this.heightPt = heightPt;
+        this.byColumns = byColumns;
+    }
+
+    /** By rows or by columns, whichever takes fewer pages. */
+    static List<Panel> set(List<BrokenView> views, List<String> captions, double widthPt, double heightPt) {
+        List<Panel> rows = set(new Shelves(widthPt, heightPt, false), views, captions);
+        List<Panel> columns = set(new Shelves(widthPt, heightPt, true), views, captions);
+        return last(columns).page() < last(rows).page() ? columns : rows;
+    }
+
+    private static Panel last(List<Panel> panels) {
+        return panels.get(panels.size() - 1);
+    }
+
+    private static List<Panel> set(Shelves s, List<BrokenView> views, List<String> captions) {
+        for (int i = 0; i < views.size(); i++) {
+            s.add(i, views.get(i), captions.get(i));
+        }
+        return s.panels;
+    }
+
+    private void add(int stay, BrokenView view, String caption) {
+        double roomX = widthPt - 2 * RIM_PT;
+        double roomY = heightPt - 2 * RIM_PT - 3 * Panel.Caption.LINE_PT - 4 * MatchMarks.RADIUS_PT;
+        List<Rectangle2D> parts = ViewCuts.parts(view, roomX, roomY);
+        for (int i = 0; i < parts.size(); i++) {
+            String text = parts.size() == 1 ? caption : caption + " (part " + (i + 1) + " of " + parts.size() + ")";
+            place(stay, view, parts.get(i), text, parts.size() > 1);
+        }
+    }
+
+    private void place(int stay, BrokenView view, Rectangle2D part, String text, boolean divided) {
+        CuttingPort entry = port(view, part, view.stay.entry(), true);
+        CuttingPort exit = port(view, part, view.stay.exit(), false);
+        boolean below = uses(entry, exit, CuttingPort.Edge.TOP) && !uses(entry, exit, CuttingPort.Edge.BOTTOM);
+        CuttingPort.Edge captionEdge = below ? CuttingPort.Edge.BOTTOM : CuttingPort.Edge.TOP;
+        Panel.Caption caption = caption(text, part.getWidth(), below, divided);
+        double w = Math.max(part.getWidth(), caption.widthPt());
+        double h = part.getHeight() + caption.heightPt();
+        Point2D at = room(w, h);
+        double top = below ? at.getY() : at.getY() + caption.heightPt();
+        panels.add(new Panel(
+                stay,
+                view,
+                part,
+                page,
+                new Rectangle2D.Double(at.getX(), top, part.getWidth(), part.getHeight()),
+                caption,
+                entry == null ? null : entry.avoiding(captionEdge, part),
+                exit == null ? null : exit.avoiding(captionEdge, part)));
+        taken.add(new Rectangle2D.Double(at.getX(), at.getY(), w, h));
+    }
+
+    private Panel.Caption caption(String text, double frameWidth, boolean below, boolean divided) {
+        double most = Math.max(frameWidth, Math.min(240, widthPt - 2 * RIM_PT));
+        List<String> lines = Lettering.wrap(text, Lettering.TEXT_PT, most);
+        double w = lines.stream()
+                .mapToDouble(l -> Lettering.widthPt(l, Lettering.TEXT_PT))
+                .max()
+                .orElse(0);
+        return new Panel.Caption(lines, w, below, divided ? 2 * MatchMarks.RADIUS_PT + 6 : 4);
+    }
+
+    /** The first corner on the current page where the cutting has its lanes free; else the next page. */
+    private Point2D room(double w, double h) {
+        List<Double> xs = new ArrayList<>(List.of(RIM_PT));
+        List<Double> ys = new ArrayList<>(List.of(RIM_PT));
+        for (Rectangle2D t : taken) {
+            xs.add(t.getMaxX() + LANE_PT);
+            ys.add(t.getMaxY() + LANE_PT);
+        }
+        xs.sort(null);
+        ys.sort(null);
+        for (double a : byColumns ? xs : ys) {
+            for (double b : byColumns ? ys : xs) {
+                double x = byColumns ? a : b;
+                double y = byColumns ? b : a;
+                if (isFree(x, y, w, h)) {
+                    return new Point2D.Double(x, y);
+                }
+            }
+        }
+        page++;
+        taken.clear();
+        return new Point2D.Double(RIM_PT, RIM_PT);
+    }
+
+    /** A page's first cutting is always taken, whatever its size. */
+    private boolean isFree(double x, double y, double w, double h) {
+        Rectangle2D lanes =
+                new Rectangle2D.Double(x - LANE_PT + 1, y - LANE_PT + 1, w + 2 * LANE_PT - 2, h + 2 * LANE_PT - 2);
+        boolean fits = x + w <= widthPt - RIM_PT && y + h <= heightPt - RIM_PT;
+        return taken.isEmpty() || fits && taken.stream().noneMatch(lanes::intersects);
+    }
+
+    private static boolean uses(CuttingPort a, CuttingPort b, CuttingPort.Edge edge) {
+        return a != null && a.edge() == edge || b != null && b.edge() == edge;
+    }
+
+    private static CuttingPort port(BrokenView view, Rectangle2D part, Reference reference, boolean entry) {
+        if (reference == null) {
+            return null;
+        }
+        List<Leg.Along> alongs = view.stay.alongs();
+        Point end = alongs.isEmpty()
+                ? null
+                : entry
+                        ? alongs.get(0).from().place()
+                        : alongs.get(alongs.size() - 1).to().place();
+        return CuttingPort.of(view, part, reference, end);
+    }
+}

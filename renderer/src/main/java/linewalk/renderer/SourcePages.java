@@ -1,0 +1,90 @@
+package linewalk.renderer;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import linewalk.drawing.PageKey;
+import linewalk.drawing.Sheet;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.multipdf.LayerUtility;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
+import org.apache.pdfbox.util.Matrix;
+
+/** Opens the originals and hands out their pages as forms of one book, and the lettering that stands on them. */
+final class SourcePages implements Closeable {
+
+    private final PrintJob job;
+    private final Map<String, Optional<PDDocument>> open = new LinkedHashMap<>();
+    private final Map<PageKey, Optional<PDFormXObject>> forms = new HashMap<>();
+    private final Map<PageKey, List<SourceLetters.Letter>> letters = new HashMap<>();
+    private PDDocument book;
+
+    SourcePages(PrintJob job) {
+        this.job = job;
+    }
+
+    void into(PDDocument target) {
+        book = target;
+    }
+
+    /** The page in its own user space; empty where the source is missing or cannot be read. */
+    Optional<PDFormXObject> form(PageKey page) {
+        return forms.computeIfAbsent(page, this::importForm);
+    }
+
+    /** Empty for pages without a text layer. */
+    List<SourceLetters.Letter> letters(Sheet sheet) {
+        return letters.computeIfAbsent(sheet.page(), key -> document(key.source())
+                .filter(d -> key.page() <= d.getNumberOfPages())
+                .map(d -> SourceLetters.read(d, sheet))
+                .orElse(List.of()));
+    }
+
+    private Optional<PDFormXObject> importForm(PageKey key) {
+        Optional<PDDocument> source = document(key.source());
+        if (source.isEmpty() || key.page() < 1 || key.page() > source.get().getNumberOfPages()) {
+            return Optional.empty();
+        }
+        try {
+            PDFormXObject form = new LayerUtility(book).importPageAsForm(source.get(), key.page() - 1);
+            // the sheet's own affine already knows of rotation and crop box
+            form.setMatrix(new Matrix().createAffineTransform());
+            form.setBBox(source.get().getPage(key.page() - 1).getCropBox());
+            return Optional.of(form);
+        } catch (IOException e) {
+            return Optional.empty();
+        }
+    }
+
+    private Optional<PDDocument> document(String source) {
+        return open.computeIfAbsent(source, this::load);
+    }
+
+    private Optional<PDDocument> load(String source) {
+        Path file = job.sources().apply(source);
+        if (file == null || !Files.isReadable(file)) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(Loader.loadPDF(file.toFile()));
+        } catch (IOException e) {
+            return Optional.empty();
+        }
+    }
+
+    @Override
+    public void close() throws IOException {
+        for (Optional<PDDocument> d : open.values()) {
+            if (d.isPresent()) {
+                d.get().close();
+            }
+        }
+    }
+}

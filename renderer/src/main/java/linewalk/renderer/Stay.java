@@ -1,0 +1,132 @@
+package linewalk.renderer;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import linewalk.drawing.Box;
+import linewalk.drawing.Component;
+import linewalk.drawing.PageKey;
+import linewalk.drawing.Point;
+import linewalk.drawing.Port;
+import linewalk.drawing.Reference;
+import linewalk.linker.Leg;
+
+/**
+ * What a trace does on one sheet, from where it enters to where it leaves.
+ *
+ * @param entry null where the trace starts
+ * @param exit null where the trace ends
+ * @param courses by leg, the drawn way; a line whose course was never traced has none
+ */
+record Stay(
+        PageKey page,
+        Reference entry,
+        Reference exit,
+        int firstLeg,
+        int lastLeg,
+        List<Leg.Through> parts,
+        List<Leg.Along> alongs,
+        Map<Integer, List<Point>> courses) {
+
+    /** A part larger than this (a tank) is shown only about the ports that the path uses. */
+    private static final double LARGE_PT = 260;
+
+    private static final double AROUND_PART_PT = 36;
+    /** How far from a part its designation is looked for, and what is shown about it. */
+    private static final double DESIGNATION_REACH_PT = 90;
+
+    private static final double AROUND_DESIGNATION_PT = 14;
+    private static final double AROUND_PORT_PT = 45;
+    private static final double AROUND_REFERENCE_PT = 12;
+    private static final double AROUND_BEND_PT = 22;
+    /** A course that strays less than this is straight: it hops over another line. */
+    private static final double HOP_PT = 10;
+
+    static List<Stay> of(List<Leg> legs) {
+        List<Stay> stays = new ArrayList<>();
+        Reference entry = null;
+        int from = 0;
+        for (int i = 0; i < legs.size(); i++) {
+            if (legs.get(i) instanceof Leg.Across x) {
+                stays.add(stay(legs, from, i, entry, x.from()));
+                entry = x.to();
+                from = i + 1;
+            }
+        }
+        if (from < legs.size() || entry != null) {
+            stays.add(stay(legs, from, legs.size(), entry, null));
+        }
+        return stays;
+    }
+
+    private static Stay stay(List<Leg> legs, int from, int to, Reference entry, Reference exit) {
+        List<Leg.Through> parts = new ArrayList<>();
+        List<Leg.Along> alongs = new ArrayList<>();
+        Map<Integer, List<Point>> courses = new LinkedHashMap<>();
+        PageKey page = entry != null ? entry.page() : exit != null ? exit.page() : null;
+        for (int i = from; i < to; i++) {
+            if (legs.get(i) instanceof Leg.Through t) {
+                parts.add(t);
+                page = t.component().page();
+            } else if (legs.get(i) instanceof Leg.Along a) {
+                alongs.add(a);
+                page = a.line().page();
+                int leg = i;
+                RunWay.between(a.line().runs(), a.from().place(), a.to().place())
+                        .ifPresent(way -> courses.put(leg, way));
+            }
+        }
+        return new Stay(page, entry, exit, from, to, parts, alongs, courses);
+    }
+
+    /** The areas that must be seen: parts with their designations, references, ends and bends. */
+    List<Box> keys(List<SourceLetters.Letter> letters) {
+        List<Box> keys = new ArrayList<>();
+        for (Leg.Through t : parts) {
+            Box around = around(t);
+            keys.add(SourceLetters.word(t.component().tag(), letters, anchor(t), DESIGNATION_REACH_PT)
+                    .map(w -> around.union(w.grow(AROUND_DESIGNATION_PT)))
+                    .orElse(around));
+        }
+        for (Reference r : new Reference[] {entry, exit}) {
+            if (r != null) {
+                keys.add(r.box().grow(AROUND_REFERENCE_PT));
+            }
+        }
+        for (Leg.Along a : alongs) {
+            keys.add(Box.around(a.from().place()).grow(AROUND_BEND_PT));
+            keys.add(Box.around(a.to().place()).grow(AROUND_BEND_PT));
+        }
+        for (List<Point> course : courses.values()) {
+            List<Point> corners = Outline.of(course, HOP_PT);
+            for (int i = 1; i < corners.size() - 1; i++) {
+                keys.add(Box.around(corners.get(i)).grow(AROUND_BEND_PT));
+            }
+        }
+        return keys;
+    }
+
+    private static Box around(Leg.Through t) {
+        Component c = t.component();
+        if (c.box().widthPt() < LARGE_PT && c.box().heightPt() < LARGE_PT) {
+            return c.box().grow(AROUND_PART_PT);
+        }
+        return anchor(t).grow(AROUND_PORT_PT);
+    }
+
+    /** The part's outline, or its used ports where the outline is large. */
+    static Box anchor(Leg.Through t) {
+        Component c = t.component();
+        if (c.box().widthPt() < LARGE_PT && c.box().heightPt() < LARGE_PT) {
+            return c.box();
+        }
+        List<Point> places = new ArrayList<>();
+        for (Port p : new Port[] {t.in(), t.out()}) {
+            if (p != null) {
+                places.add(p.place());
+            }
+        }
+        return places.isEmpty() ? Box.around(c.place()) : Box.around(places);
+    }
+}

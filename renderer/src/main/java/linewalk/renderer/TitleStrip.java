@@ -1,0 +1,73 @@
+package linewalk.renderer;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import linewalk.renderer.sheet.Canvas;
+import linewalk.renderer.sheet.Ink;
+import linewalk.renderer.sheet.Lettering;
+
+/** The title block along the lower edge of every page. */
+final class TitleStrip {
+
+    static final double HEIGHT_PT = 66;
+
+    private record Cell(double share, String label, String value) {}
+
+    private final PrintJob job;
+
+    TitleStrip(PrintJob job) {
+        this.job = job;
+    }
+
+    void paint(Canvas c, double xPt, double yPt, double widthPt, int page, int pages) {
+        c.pen(Ink.BLACK, Ink.line(1.2));
+        c.rect(xPt, yPt, widthPt, HEIGHT_PT);
+        double x = xPt;
+        for (Cell cell : cells(page, pages)) {
+            double w = cell.share() * widthPt;
+            if (x > xPt) {
+                c.pen(Ink.BLACK, Ink.line(0.6));
+                c.line(x, yPt, x, yPt + HEIGHT_PT);
+            }
+            paint(c, cell, x + 5, yPt, w - 10);
+            x += w;
+        }
+    }
+
+    private static void paint(Canvas c, Cell cell, double x, double y, double widthPt) {
+        c.pen(Ink.GREY, Ink.line(1));
+        c.text(cell.label(), x, y + 13, Lettering.TEXT_PT);
+        c.pen(Ink.BLACK, Ink.line(1));
+        double size = Lettering.HEAD_PT;
+        if (Lettering.wrap(cell.value(), size, widthPt).size() > 3) {
+            size = Lettering.TEXT_PT;
+        }
+        List<String> lines = Lettering.wrap(cell.value(), size, widthPt);
+        int most = 3;
+        for (int i = 0; i < Math.min(most, lines.size()); i++) {
+            String cut = i == most - 1 && lines.size() > most ? " ..." : "";
+            c.text(shortened(lines.get(i), cut, size, widthPt), x, y + 27 + i * (size + 1.5), size);
+        }
+    }
+
+    private static String shortened(String line, String tail, double size, double widthPt) {
+        String text = line;
+        while (!tail.isEmpty() && text.length() > 1 && Lettering.widthPt(text + tail, size) > widthPt) {
+            text = text.substring(0, text.length() - 1);
+        }
+        return text + tail;
+    }
+
+    private List<Cell> cells(int page, int pages) {
+        String sheets = Sections.sheets(job).stream()
+                .map(s -> s.name() + (s.revision() == null ? "" : " rev " + s.revision()))
+                .collect(Collectors.joining("; "));
+        return List.of(
+                new Cell(0.25, "Drawing set", job.setTitle()),
+                new Cell(
+                        0.20, "Flow path", Words.capital(Words.route(job.trace().question()))),
+                new Cell(0.23, "State", new Words(job).condition()),
+                new Cell(0.16, "Source sheets", sheets),
+                new Cell(0.16, "Date, page", job.date() + ", page " + page + " of " + pages));
+    }
+}

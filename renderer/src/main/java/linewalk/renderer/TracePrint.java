@@ -1,0 +1,87 @@
+package linewalk.renderer;
+
+import java.awt.geom.Rectangle2D;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.List;
+import linewalk.renderer.sheet.Column;
+import linewalk.renderer.sheet.Flow;
+import linewalk.renderer.sheet.Ink;
+import linewalk.renderer.sheet.PdfBook;
+
+/** Prints a trace: picture, parts, marks, doubts, cautions and the walk in words. */
+public final class TracePrint {
+
+    private static final double MARGIN_PT = 26;
+    private static final double GUTTER_PT = 16;
+
+    private final PrintJob job;
+    private final double innerWidthPt;
+    private final double innerHeightPt;
+    private final int columnsAcross;
+    private final double columnPt;
+    private final Rectangle2D pictureArea;
+
+    private TracePrint(PrintJob job) {
+        this.job = job;
+        innerWidthPt = job.paper().widthPt() - 2 * MARGIN_PT;
+        innerHeightPt = job.paper().heightPt() - 2 * MARGIN_PT - TitleStrip.HEIGHT_PT - 10;
+        columnsAcross = job.paper().isWide() ? 3 : 2;
+        columnPt = (innerWidthPt - (columnsAcross - 1) * GUTTER_PT) / columnsAcross;
+        double pictureWidth = job.paper().isWide() ? innerWidthPt - columnPt - GUTTER_PT : innerWidthPt;
+        pictureArea = new Rectangle2D.Double(MARGIN_PT, MARGIN_PT, pictureWidth, innerHeightPt);
+    }
+
+    /** Writes a PDF. The same job gives the same bytes. */
+    public static void write(PrintJob job, OutputStream out) throws IOException {
+        new TracePrint(job).print(out);
+    }
+
+    /** The walk in plain words: a sentence for each part and each line with the crossing it leads to. */
+    public static List<String> walk(PrintJob job) {
+        return Walk.sentences(job);
+    }
+
+    private void print(OutputStream out) throws IOException {
+        Doubts doubts = Doubts.of(job);
+        try (SourcePages sources = new SourcePages(job);
+                PdfBook book = new PdfBook(job.paper().widthPt(), job.paper().heightPt())) {
+            sources.into(book.document());
+            Picture picture = job.look() == Look.DRAWN
+                    ? DrawnPicture.layOut(job, doubts, pictureArea)
+                    : CuttingsPicture.layOut(job, doubts, pictureArea, sources);
+            List<Column> columns = Flow.pour(Sections.of(job, doubts, picture, columnPt), innerHeightPt);
+            paintAll(book, picture, columns);
+            book.write(job.setTitle() + ": " + Words.route(job.trace().question()), job.date(), out);
+        }
+    }
+
+    private void paintAll(PdfBook book, Picture picture, List<Column> columns) throws IOException {
+        int beside = job.paper().isWide() ? Math.min(picture.pages(), columns.size()) : 0;
+        int after = (columns.size() - beside + columnsAcross - 1) / columnsAcross;
+        int pages = picture.pages() + after;
+        int next = 0;
+        for (int p = 0; p < pages; p++) {
+            PdfBook.Page page = book.newPage();
+            if (p < picture.pages()) {
+                picture.paint(p, page, pictureArea);
+                if (p < beside) {
+                    paint(page, columns.get(next++), columnsAcross - 1);
+                }
+            } else {
+                for (int i = 0; i < columnsAcross && next < columns.size(); i++) {
+                    paint(page, columns.get(next++), i);
+                }
+            }
+            double stripY = MARGIN_PT + innerHeightPt + 10;
+            new TitleStrip(job).paint(page.canvas(), MARGIN_PT, stripY, innerWidthPt, p + 1, pages);
+            page.finish();
+        }
+    }
+
+    private void paint(PdfBook.Page page, Column column, int place) {
+        double x = MARGIN_PT + place * (columnPt + GUTTER_PT);
+        page.canvas().pen(Ink.BLACK, Ink.line(1));
+        column.paint(page.canvas(), x, MARGIN_PT);
+    }
+}

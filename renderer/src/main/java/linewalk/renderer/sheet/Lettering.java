@@ -1,0 +1,95 @@
+package linewalk.renderer.sheet;
+
+import java.awt.Font;
+import java.awt.FontFormatException;
+import java.awt.font.FontRenderContext;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.pdfbox.pdmodel.PDDocument;
+
+/** The one typeface of all prints, its sizes and its measures. */
+public final class Lettering {
+
+    /** Capital height over type size of the typeface. */
+    public static final double CAP_HEIGHT = 1409.0 / 2048;
+    /** No lettering of ours is smaller: 2.5 mm capital height is 7.09 pt. */
+    public static final double TEXT_PT = 10.4;
+
+    public static final double HEAD_PT = 12.5;
+    public static final double LEADING_PT = 13;
+
+    private static final FontRenderContext MEASURE = new FontRenderContext(null, true, true);
+    private static final Font BASE = load();
+
+    private Lettering() {}
+
+    static InputStream open() {
+        return PDDocument.class.getResourceAsStream("/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf");
+    }
+
+    private static Font load() {
+        try (InputStream in = open()) {
+            return Font.createFont(Font.TRUETYPE_FONT, in);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        } catch (FontFormatException e) {
+            throw new IllegalStateException("the typeface cannot be read", e);
+        }
+    }
+
+    static Font font(double sizePt) {
+        return BASE.deriveFont((float) sizePt);
+    }
+
+    public static double widthPt(String text, double sizePt) {
+        return font(1000).getStringBounds(printable(text), MEASURE).getWidth() * sizePt / 1000;
+    }
+
+    /** Characters that the typeface lacks become a question mark rather than stop the print. */
+    static String printable(String text) {
+        StringBuilder out = new StringBuilder();
+        text.codePoints().map(c -> Character.isWhitespace(c) ? ' ' : c).forEach(c -> {
+            if (BASE.canDisplay(c) && !Character.isISOControl(c)) {
+                out.appendCodePoint(c);
+            } else {
+                out.append('?');
+            }
+        });
+        return out.toString();
+    }
+
+    /** Lines no wider than asked; a word that is itself wider is broken. */
+    public static List<String> wrap(String text, double sizePt, double widthPt) {
+        List<String> lines = new ArrayList<>();
+        String line = "";
+        for (String word : text.strip().split("\\s+")) {
+            String longer = line.isEmpty() ? word : line + " " + word;
+            if (widthPt(longer, sizePt) <= widthPt) {
+                line = longer;
+                continue;
+            }
+            if (!line.isEmpty()) {
+                lines.add(line);
+            }
+            line = breakWord(word, sizePt, widthPt, lines);
+        }
+        lines.add(line);
+        return lines;
+    }
+
+    private static String breakWord(String word, double sizePt, double widthPt, List<String> lines) {
+        String rest = word;
+        while (rest.length() > 1 && widthPt(rest, sizePt) > widthPt) {
+            int n = rest.length() - 1;
+            while (n > 1 && widthPt(rest.substring(0, n), sizePt) > widthPt) {
+                n--;
+            }
+            lines.add(rest.substring(0, n));
+            rest = rest.substring(n);
+        }
+        return rest;
+    }
+}

@@ -1,0 +1,19 @@
+package linewalk.renderer.sheet;
+
+/**
+ * One row of running text that is never divided.
+ *
+ * @param withNext stays on the same column as the row after it
+ */
+public record Row(double heightPt, boolean withNext, Painter painter) {
+
+    /** Draws a row whose top left corner is given. */
+    @FunctionalInterface
+    public interface Painter {
+        void paint(Canvas canvas, double xPt, double yPt);
+    }
+
+    public static Row gap(double heightPt) {
+        return new Row(heightPt, false, (c, x, y) -> {});
+    }
+}

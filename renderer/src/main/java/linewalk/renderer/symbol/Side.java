@@ -1,0 +1,7 @@
+package linewalk.renderer.symbol;
+
+/** Where a port of a symbol lies. */
+public enum Side {
+    TOP,
+    BOTTOM
+}

@@ -1,0 +1,59 @@
+package linewalk.renderer;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import linewalk.drawing.Finding;
+import linewalk.drawing.Rule;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Doubt is said in words, marked in place, and mentioned in the walk. */
+class DoubtMarksTest {
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void aFindingOnALineIsMarkedInBothLooks() {
+        for (Look look : Look.values()) {
+            Bench bench = new Bench().roundTrip().drawnTo(folder.resolve("bench.pdf"), 0);
+            bench.look = look;
+            bench.doubts.add(new Finding(
+                    Rule.DOUBTFUL_JOIN,
+                    Bench.page(3),
+                    Bench.at(380, 400),
+                    List.of(),
+                    List.of(),
+                    "Two lines meet here without a dot.",
+                    "follow the pipe"));
+            String text = Prints.text(Prints.print(bench.job(), "doubt-" + look));
+            assertThat(text)
+                    .contains("?1 Two lines meet here without a dot. To settle it: follow the pipe (sheet 3, C2)");
+            assertThat(text.split("\\?1", -1).length - 1)
+                    .as("in the list, at the place, in the walk, in the legend")
+                    .isGreaterThanOrEqualTo(4);
+            assertThat(text).doesNotContain("not marked in the picture");
+        }
+    }
+
+    @Test
+    void aMateThatIsNotSureIsADoubtEvenWithoutAFinding() {
+        Bench bench = new Bench();
+        bench.through(bench.part(1, "P1", linewalk.drawing.Kind.PUMP, 100, 100, "P@100,75"), null, "P", null);
+        bench.along(1, null, Bench.at(100, 75), Bench.at(700, 75));
+        bench.across(bench.reference(1, "2.A1", 720, 75, 0.7), bench.reference(2, "1.A4", 60, 75, 0.7));
+        bench.along(2, null, Bench.at(80, 75), Bench.at(300, 75));
+        bench.through(bench.part(2, "V1", linewalk.drawing.Kind.CHECK_VALVE, 300, 100, "A@300,75"), "A", null, null);
+        assertThat(Prints.text(Prints.print(bench.job(), "doubt-mate")))
+                .contains("?1 It is not sure that 2.A1 on sheet 1, A4 goes on at sheet 2, A1");
+        assertThat(TracePrint.walk(bench.job()).get(0)).endsWith("(in doubt: ?1).");
+    }
+
+    @Test
+    void noDoubtIsSaidTooButNotAsAPromise() {
+        assertThat(Prints.text(Prints.print(new Bench().roundTrip().job(), "no-doubt")))
+                .contains("None on this path. That does not prove the drawing right.");
+    }
+}

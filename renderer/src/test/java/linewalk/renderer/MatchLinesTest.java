@@ -1,0 +1,51 @@
+package linewalk.renderer;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import linewalk.drawing.Component;
+import linewalk.drawing.Kind;
+import org.junit.jupiter.api.Test;
+
+/** A path that is too long for one page goes on at a letter that stands on both pages. */
+class MatchLinesTest {
+
+    private static Bench chain(int parts) {
+        Bench bench = new Bench();
+        for (int i = 0; i < parts; i++) {
+            Component c = bench.part(1, "V" + i, Kind.CHECK_VALVE, 50, 40 + i * 10, "A@50,20", "B@50,60");
+            bench.through(c, i == 0 ? null : "A", i == parts - 1 ? null : "B", null);
+            if (i < parts - 1) {
+                bench.along(1, null, Bench.at(50, 60), Bench.at(50, 20));
+            }
+        }
+        return bench;
+    }
+
+    @Test
+    void shortPathsHaveNone() {
+        assertThat(Prints.text(Prints.print(chain(4).job(), "chain-4"))).doesNotContain("Goes on at the same letter");
+    }
+
+    @Test
+    void bothEndsOfACutBearOneLetterAndTheOthersPage() {
+        byte[] pdf = Prints.print(chain(40).job(), "chain-40");
+        assertThat(Prints.pages(pdf)).isGreaterThan(2);
+        assertThat(Prints.text(pdf)).contains("Goes on at the same letter").containsSubsequence("page 2", "page 1");
+    }
+
+    @Test
+    void everyPartIsDrawnOnceWhateverTheCuts() {
+        String text = Prints.text(Prints.print(chain(40).job(), "chain-40"));
+        for (int i = 0; i < 40; i++) {
+            // beside its symbol; the table has the item number before and a zone after
+            assertThat(text.split("V" + i + " Check valve sheet 1", -1)).hasSize(2);
+        }
+    }
+
+    @Test
+    void lettersLeaveOutIAndO() {
+        assertThat(MatchMarks.name(7)).isEqualTo("H");
+        assertThat(MatchMarks.name(8)).isEqualTo("J");
+        assertThat(MatchMarks.name(24)).isEqualTo("AA");
+    }
+}
