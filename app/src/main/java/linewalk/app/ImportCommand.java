@@ -59,7 +59,7 @@ final class ImportCommand implements Callable<Integer> {
 
     private void print(LoadedSet loaded) {
         DrawingSet set = loaded.set();
-        loaded.folder().itemNumbers(set.components().stream().map(c -> c.tag()).toList());
+        loaded.itemNumbers();
         long mated = set.references().stream().filter(r -> !r.mates().isEmpty()).count();
         System.out.printf(
                 "%s: %d sheets, %d references (%d with a mate), %d components, %d lines, %d findings%n",

@@ -33,6 +33,18 @@ record LoadedSet(SetFolder folder, DrawingSet set, CycleChart chart, Map<String,
         return new LoadedSet(folder, set, chart, byTag);
     }
 
+    /** Item numbers by designation. */
+    Map<String, Integer> itemNumbers() {
+        return folder.itemNumbers(
+                set.components().stream().map(c -> c.tag()).distinct().toList());
+    }
+
+    /** The title that most sheets share, or the folder's name. */
+    String title() {
+        Path name = folder.path().toAbsolutePath().normalize().getFileName();
+        return name == null ? "drawing set" : name.toString();
+    }
+
     /** Reads all sources, so that one which can't be read is said before the set's settings name it. */
     static void checkReadable(SetFolder folder, SetSettings settings) {
         read(folder, settings);

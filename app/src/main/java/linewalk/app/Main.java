@@ -15,7 +15,13 @@ import picocli.CommandLine.Command;
         description =
                 "Reads a set of hydraulic installation drawings, joins the lines that run over its sheets, and prints"
                         + " any flow path on one sheet.",
-        subcommands = {ImportCommand.class, CheckCommand.class, ExportCommand.class})
+        subcommands = {
+            DemoCommand.class,
+            ImportCommand.class,
+            CheckCommand.class,
+            TraceCommand.class,
+            ExportCommand.class
+        })
 public final class Main implements Runnable {
 
     private static final int WRONG_USE = 2;

@@ -1,0 +1,144 @@
+package linewalk.app;
+
+import java.io.PrintStream;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.concurrent.Callable;
+import linewalk.drawing.CycleChart;
+import linewalk.drawing.UserError;
+import linewalk.drawing.store.AtomicFile;
+import linewalk.linker.Answer;
+import linewalk.linker.Question;
+import linewalk.linker.Trace;
+import linewalk.linker.Tracer;
+import linewalk.renderer.Look;
+import linewalk.renderer.Paper;
+import linewalk.renderer.PrintJob;
+import linewalk.renderer.TracePrint;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+@Command(
+        name = "trace",
+        description =
+                "Follow a flow path over all sheets and print it on one. Exit status 1 where there is none, or where"
+                        + " it stops at a doubt.",
+        footer = {
+            "",
+            "Example: linewalk trace ferry-ramp --from P1 --via CYL1 --to TANK --step Raise --out raise.pdf",
+            "A path is only as sure as the drawing and its reading: check it on the machine before any work."
+        })
+final class TraceCommand implements Callable<Integer> {
+
+    enum Format {
+        text,
+        json
+    }
+
+    @Parameters(paramLabel = "SET", description = "The set's folder.")
+    private Path path;
+
+    @Option(names = "--from", required = true, paramLabel = "TAG[:PORT]", description = "Where the path starts.")
+    private String from;
+
+    @Option(names = "--via", paramLabel = "TAG", description = "A part to pass, such as an actuator; may be repeated.")
+    private List<String> via = List.of();
+
+    @Option(names = "--to", paramLabel = "TAG[:PORT]", description = "Where it ends; the tank if left out.")
+    private String to;
+
+    @Option(
+            names = "--step",
+            paramLabel = "NAME",
+            description = "A step of the cycle chart, by number or name; left out: at rest, as drawn.")
+    private String step;
+
+    @Option(names = "--any-position", description = "Valves may stand in any position; says which must be shifted.")
+    private boolean anyPosition;
+
+    @Option(names = "--cross-doubt", description = "Go on over doubtful joins and mates, and mark them on the print.")
+    private boolean crossDoubt;
+
+    @Option(names = "--paths", defaultValue = "1", paramLabel = "N", description = "List up to N paths.")
+    private int paths;
+
+    @Option(names = "--look", defaultValue = "drawn", description = "${COMPLETION-CANDIDATES} (default: drawn)")
+    private Look look;
+
+    @Option(names = "--paper", defaultValue = "A3", description = "${COMPLETION-CANDIDATES} (default: A3)")
+    private Paper paper;
+
+    @Option(names = "--out", paramLabel = "FILE.pdf", description = "Write the print; further paths get -2, -3, ...")
+    private Path out;
+
+    @Option(names = "--format", defaultValue = "text", description = "${COMPLETION-CANDIDATES} (default: text)")
+    private Format format;
+
+    @Override
+    public Integer call() {
+        if (out != null && !out.toString().toLowerCase(java.util.Locale.ROOT).endsWith(".pdf")) {
+            throw new UserError("prints are PDF files: name one such as " + out + ".pdf");
+        }
+        if (paths < 1) {
+            throw new UserError("--paths wants a number of 1 or more");
+        }
+        LoadedSet loaded = LoadedSet.load(path);
+        Answer answer = new Tracer(loaded.set(), loaded.chart())
+                .trace(new Question(from, via, to, step, anyPosition, crossDoubt, paths));
+        if (answer instanceof Answer.Stopped stopped) {
+            return stopped(stopped);
+        }
+        List<Trace> traces = ((Answer.Found) answer).traces();
+        for (int i = 0; i < traces.size() && out != null; i++) {
+            print(loaded, traces.get(i), numbered(out, i + 1));
+        }
+        if (format == Format.json) {
+            Output.json(TraceJson.of(traces, paths > 1));
+        } else {
+            traces.forEach(t -> walk(loaded, t));
+        }
+        return 0;
+    }
+
+    private int stopped(Answer.Stopped stopped) {
+        if (format == Format.json) {
+            Output.json(TraceJson.of(stopped));
+        }
+        System.err.println("linewalk: no path: " + stopped.why()
+                + (stopped.atDoubt() ? "; to go on over doubts and have them marked: --cross-doubt" : ""));
+        return 1;
+    }
+
+    private void print(LoadedSet loaded, Trace trace, Path file) {
+        PrintJob job = job(loaded, trace);
+        AtomicFile.write(file, stream -> TracePrint.write(job, stream));
+    }
+
+    private void walk(LoadedSet loaded, Trace trace) {
+        PrintStream text = Output.text();
+        TracePrint.walk(job(loaded, trace)).forEach(text::println);
+    }
+
+    private PrintJob job(LoadedSet loaded, Trace trace) {
+        CycleChart.Step chosen = step == null ? null : loaded.chart().find(step).orElse(null);
+        return new PrintJob(
+                loaded.set(),
+                trace,
+                chosen,
+                loaded.itemNumbers(),
+                loaded.parts(),
+                loaded.folder()::source,
+                paper,
+                look,
+                LocalDate.now(),
+                loaded.title());
+    }
+
+    private static Path numbered(Path file, int n) {
+        String name = file.getFileName().toString();
+        int dot = name.lastIndexOf('.');
+        return n == 1 ? file : file.resolveSibling(name.substring(0, dot) + "-" + n + name.substring(dot));
+    }
+}
