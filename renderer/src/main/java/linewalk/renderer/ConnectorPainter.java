@@ -31,6 +31,9 @@ final class ConnectorPainter {
                 all.stream().filter(k -> k.isDrawn() && k.from().page() == page).toList();
         for (Connector k : here) {
             List<Point2D> line = line(k);
+            // a line that crosses another interrupts it, so that nobody turns off at the crossing
+            c.pen(Color.WHITE, Ink.line(8));
+            c.polyline(k.way().stream().map(this::onPage).toList());
             c.pen(Ink.PATH, Ink.line(2.2));
             c.polyline(line);
             tip(line);
