@@ -3,6 +3,7 @@ package linewalk.renderer;
 import java.awt.Color;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
 import java.util.List;
 import linewalk.renderer.sheet.Canvas;
 import linewalk.renderer.sheet.Ink;
@@ -15,6 +16,7 @@ final class ConnectorPainter {
     private final Canvas c;
     private final Rectangle2D area;
     private final int page;
+    private final List<Rectangle2D> frames = new ArrayList<>();
 
     ConnectorPainter(PrintJob job, Canvas c, Rectangle2D area, int page) {
         words = new Words(job);
@@ -23,11 +25,15 @@ final class ConnectorPainter {
         this.page = page;
     }
 
-    void paint(List<Connector> all, List<Stay> stays) {
+    void paint(List<Connector> all, List<Stay> stays, List<Panel> panels) {
+        panels.stream().filter(p -> p.page() == page).forEach(p -> frames.add(onPage(p.frame())));
         List<Connector> here =
                 all.stream().filter(k -> k.isDrawn() && k.from().page() == page).toList();
         for (Connector k : here) {
             List<Point2D> line = line(k);
+            // a line that crosses another interrupts it, so that nobody turns off at the crossing
+            c.pen(Color.WHITE, Ink.line(8));
+            c.polyline(k.way().stream().map(this::onPage).toList());
             c.pen(Ink.PATH, Ink.line(2.2));
             c.polyline(line);
             tip(line);
@@ -56,6 +62,10 @@ final class ConnectorPainter {
                 stays.get(k.from().stay()).exit(), stays.get(k.to().stay()).entry());
     }
 
+    private Rectangle2D onPage(Rectangle2D r) {
+        return new Rectangle2D.Double(area.getX() + r.getX(), area.getY() + r.getY(), r.getWidth(), r.getHeight());
+    }
+
     private Point2D onPage(Point2D p) {
         return new Point2D.Double(area.getX() + p.getX(), area.getY() + p.getY());
     }
@@ -73,10 +83,12 @@ final class ConnectorPainter {
             Point2D p = line.get(i - 1);
             Point2D q = line.get(i);
             double length = Math.abs(p.getX() - q.getX());
-            for (double share = 0.5; p.getY() == q.getY() && length > w + 60 && share < 0.9; share += 0.1) {
+            for (double share = 0.5; p.getY() == q.getY() && length > w + 24 && share < 0.9; share += 0.1) {
                 double x = p.getX() + share * (q.getX() - p.getX());
                 Rectangle2D box = new Rectangle2D.Double(x - w / 2, p.getY() - 7, w, 14);
-                if (Math.abs(x - q.getX()) > w / 2 + 12 && others.stream().noneMatch(o -> passes(o, box))) {
+                if (Math.abs(x - q.getX()) > w / 2 + 8
+                        && frames.stream().noneMatch(box::intersects)
+                        && others.stream().noneMatch(o -> passes(o, box))) {
                     c.fill(Color.WHITE, box);
                     c.pen(Ink.BLACK, Ink.line(1));
                     c.textAround(text, x, p.getY(), Lettering.TEXT_PT);

@@ -121,7 +121,7 @@ final class CuttingsPicture implements Picture {
                 painter.paint(p, cuts.on(p));
             }
         }
-        new ConnectorPainter(job, c, area, page).paint(connectors, stays);
+        new ConnectorPainter(job, c, area, page).paint(connectors, stays, panels);
     }
 
     @Override

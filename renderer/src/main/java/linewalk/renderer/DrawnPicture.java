@@ -1,5 +1,6 @@
 package linewalk.renderer;
 
+import java.awt.Color;
 import java.awt.Stroke;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Point2D;
@@ -99,6 +100,9 @@ final class DrawnPicture implements Picture {
             for (List<Point2D> piece : clip.pieces) {
                 List<Point2D> placed =
                         piece.stream().map(p -> at.transform(p, null)).toList();
+                // a line that crosses another interrupts it, so that nobody turns off at the crossing
+                c.pen(Color.WHITE, Ink.line(LINE_PT + 6));
+                c.polyline(placed);
                 c.pen(Ink.PATH, stroke(edge));
                 c.polyline(placed);
                 arrow(c, placed);

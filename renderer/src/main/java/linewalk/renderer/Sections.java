@@ -63,7 +63,9 @@ final class Sections {
 
     private void doubts(List<String> remarks) {
         rows.addAll(text.heading("Doubts"));
-        if (doubts.all().isEmpty()) {
+        if (!Words.arrives(job.trace())) {
+            rows.addAll(text.paragraph("!", 26, "This walk stops before it arrives: see its last sentence."));
+        } else if (doubts.all().isEmpty()) {
             rows.addAll(text.paragraph("", 0, "None on this path. That does not prove the drawing right."));
         }
         for (Doubts.Doubt d : doubts.all()) {

@@ -24,14 +24,14 @@ final class SourcePages implements Closeable {
     private final Map<String, Optional<PDDocument>> open = new LinkedHashMap<>();
     private final Map<PageKey, Optional<PDFormXObject>> forms = new HashMap<>();
     private final Map<PageKey, List<SourceLetters.Letter>> letters = new HashMap<>();
-    private PDDocument book;
+    private LayerUtility layers;
 
     SourcePages(PrintJob job) {
         this.job = job;
     }
 
     void into(PDDocument target) {
-        book = target;
+        layers = new LayerUtility(target);
     }
 
     /** The page in its own user space; empty where the source is missing or cannot be read. */
@@ -53,7 +53,7 @@ final class SourcePages implements Closeable {
             return Optional.empty();
         }
         try {
-            PDFormXObject form = new LayerUtility(book).importPageAsForm(source.get(), key.page() - 1);
+            PDFormXObject form = layers.importPageAsForm(source.get(), key.page() - 1);
             // the sheet's own affine already knows of rotation and crop box
             form.setMatrix(new Matrix().createAffineTransform());
             form.setBBox(source.get().getPage(key.page() - 1).getCropBox());

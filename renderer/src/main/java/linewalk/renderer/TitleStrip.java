@@ -14,9 +14,11 @@ final class TitleStrip {
     private record Cell(double share, String label, String value) {}
 
     private final PrintJob job;
+    private final int doubts;
 
-    TitleStrip(PrintJob job) {
+    TitleStrip(PrintJob job, int doubts) {
         this.job = job;
+        this.doubts = doubts;
     }
 
     void paint(Canvas c, double xPt, double yPt, double widthPt, int page, int pages) {
@@ -58,6 +60,15 @@ final class TitleStrip {
         return text + tail;
     }
 
+    private String doubtful() {
+        String arrival = Words.arrives(job.trace()) ? "" : " - DOES NOT ARRIVE";
+        return arrival + count();
+    }
+
+    private String count() {
+        return doubts == 0 ? "" : doubts == 1 ? " - 1 DOUBT" : " - " + doubts + " DOUBTS";
+    }
+
     private List<Cell> cells(int page, int pages) {
         String sheets = Sections.sheets(job).stream()
                 .map(s -> s.name() + (s.revision() == null ? "" : " rev " + s.revision()))
@@ -65,7 +76,7 @@ final class TitleStrip {
         return List.of(
                 new Cell(0.25, "Drawing set", job.setTitle()),
                 new Cell(
-                        0.20, "Flow path", Words.capital(Words.route(job.trace().question()))),
+                        0.20, "Flow path", Words.capital(Words.route(job.trace().question())) + doubtful()),
                 new Cell(0.23, "State", new Words(job).condition()),
                 new Cell(0.16, "Source sheets", sheets),
                 new Cell(0.16, "Date, page", job.date() + ", page " + page + " of " + pages));

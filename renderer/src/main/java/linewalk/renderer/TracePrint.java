@@ -51,12 +51,12 @@ public final class TracePrint {
                     ? DrawnPicture.layOut(job, doubts, pictureArea)
                     : CuttingsPicture.layOut(job, doubts, pictureArea, sources);
             List<Column> columns = Flow.pour(Sections.of(job, doubts, picture, columnPt), innerHeightPt);
-            paintAll(book, picture, columns);
+            paintAll(book, picture, columns, doubts.all().size());
             book.write(job.setTitle() + ": " + Words.route(job.trace().question()), job.date(), out);
         }
     }
 
-    private void paintAll(PdfBook book, Picture picture, List<Column> columns) throws IOException {
+    private void paintAll(PdfBook book, Picture picture, List<Column> columns, int doubts) throws IOException {
         int beside = job.paper().isWide() ? Math.min(picture.pages(), columns.size()) : 0;
         int after = (columns.size() - beside + columnsAcross - 1) / columnsAcross;
         int pages = picture.pages() + after;
@@ -74,7 +74,7 @@ public final class TracePrint {
                 }
             }
             double stripY = MARGIN_PT + innerHeightPt + 10;
-            new TitleStrip(job).paint(page.canvas(), MARGIN_PT, stripY, innerWidthPt, p + 1, pages);
+            new TitleStrip(job, doubts).paint(page.canvas(), MARGIN_PT, stripY, innerWidthPt, p + 1, pages);
             page.finish();
         }
     }

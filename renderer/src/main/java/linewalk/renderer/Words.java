@@ -15,6 +15,7 @@ import linewalk.drawing.Position;
 import linewalk.drawing.Reference;
 import linewalk.linker.Leg;
 import linewalk.linker.Question;
+import linewalk.linker.Trace;
 
 /** How things are called on a print. */
 final class Words {
@@ -139,6 +140,12 @@ final class Words {
         List<String> via = q.via();
         return q.from() + (via.isEmpty() ? "" : " via " + String.join(", ", via)) + " to "
                 + (q.to() == null ? "the tank" : q.to());
+    }
+
+    /** The last leg goes into a part and not out of it again. */
+    static boolean arrives(Trace trace) {
+        List<Leg> legs = trace.legs();
+        return !legs.isEmpty() && legs.get(legs.size() - 1) instanceof Leg.Through t && t.out() == null;
     }
 
     String condition() {

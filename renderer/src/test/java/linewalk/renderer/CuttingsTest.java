@@ -67,6 +67,7 @@ class CuttingsTest {
     @Test
     void nameBothAddressesOfEachCrossing() {
         assertThat(Prints.text(Prints.print(bench(0).job(), "cuttings")))
+                .doesNotContain("DOES NOT ARRIVE")
                 .contains("Leaves: sheet 1, A4 \u2192 sheet 2, C1")
                 .contains("Enters: sheet 3, C4 \u2192 sheet 2, A4");
     }

@@ -34,6 +34,7 @@ class DoubtMarksTest {
             assertThat(text.split("\\?1", -1).length - 1)
                     .as("in the list, at the place, in the walk, in the legend")
                     .isGreaterThanOrEqualTo(4);
+            assertThat(text).as("in the title block").contains("to TANK - 1 DOUBT");
             assertThat(text).doesNotContain("not marked in the picture");
         }
     }

@@ -18,7 +18,11 @@ class StoppedWalkTest {
         assertThat(TracePrint.walk(bench.job()))
                 .containsExactly("From pump P1 (item 1; sheet 1, A1), port P, along line L-5; the walk stops there,"
                         + " sheet 1, A2.");
-        assertThat(Prints.text(Prints.print(bench.job(), "stopped-line"))).contains("the walk stops here");
+        assertThat(Prints.text(Prints.print(bench.job(), "stopped-line")))
+                .contains("the walk stops here")
+                .contains("DOES NOT ARRIVE")
+                .contains("This walk stops before it arrives")
+                .doesNotContain("None on this path");
     }
 
     @Test
