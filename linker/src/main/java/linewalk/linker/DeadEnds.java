@@ -52,14 +52,14 @@ final class DeadEnds {
                 .thenComparing(s -> !Cost.offTheMain(s.walk.cost))
                 .thenComparing(Stop::cause, Comparator.reverseOrder())
                 .thenComparingInt(Stop::elements)
-                .thenComparing(s -> s.walk.key, Comparator.reverseOrder()));
+                .thenComparing(Stop::walk, (a, b) -> Walk.byNames(b, a)));
     }
 
     /** A place on the main lines where it is not known how the oil goes on. */
     Optional<Stop> unknown() {
         return stops().filter(s -> !Cost.offTheMain(s.walk.cost))
                 .filter(s -> s.cause == Cause.UNMATED || s.cause == Cause.UNTOLD)
-                .max(Comparator.comparingInt(Stop::elements).thenComparing(s -> s.walk.key, Comparator.reverseOrder()));
+                .max(Comparator.comparingInt(Stop::elements).thenComparing(Stop::walk, (a, b) -> Walk.byNames(b, a)));
     }
 
     private java.util.stream.Stream<Stop> stops() {
@@ -73,7 +73,7 @@ final class DeadEnds {
     private Map<Place, Walk> reached() {
         Map<Place, Walk> reached = new HashMap<>();
         PriorityQueue<Walk> queue =
-                new PriorityQueue<>(Comparator.<Walk>comparingLong(w -> w.cost).thenComparing(w -> w.key));
+                new PriorityQueue<>(Comparator.<Walk>comparingLong(w -> w.cost).thenComparing(Walk::byNames));
         queue.addAll(Search.starts(moves, route));
         while (!queue.isEmpty()) {
             Walk w = queue.remove();
