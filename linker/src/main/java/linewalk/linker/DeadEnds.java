@@ -2,9 +2,11 @@ package linewalk.linker;
 
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.PriorityQueue;
+import java.util.stream.Stream;
 import linewalk.drawing.Component;
 import linewalk.drawing.End;
 import linewalk.drawing.Line;
@@ -62,7 +64,7 @@ final class DeadEnds {
                 .max(Comparator.comparingInt(Stop::elements).thenComparing(Stop::walk, (a, b) -> Walk.byNames(b, a)));
     }
 
-    private java.util.stream.Stream<Stop> stops() {
+    private Stream<Stop> stops() {
         return reached().values().stream().flatMap(w -> circuit.ends(w.at.line()).stream()
                 .filter(s -> s != w.at && moves.from(s).isEmpty())
                 .filter(s -> !circuit.port(s.end()).filter(route::endsAt).isPresent())
@@ -81,7 +83,7 @@ final class DeadEnds {
                 continue;
             }
             for (Spot s : circuit.ends(w.at.line())) {
-                for (Move m : s == w.at ? java.util.List.<Move>of() : moves.from(s)) {
+                for (Move m : s == w.at ? List.<Move>of() : moves.from(s)) {
                     int passed = m.pass() == null
                             ? w.passed
                             : route.after(w.passed, m.pass().component());
