@@ -23,6 +23,7 @@ final class Checks {
         LoopCheck.check(pages, mates, findings);
         SolenoidCheck.check(pages, chart, findings);
         new PageDoubts(pages, index, tags).check(findings);
+        DoubtfulMates.check(mates, findings);
         return findings;
     }
 }

@@ -1,6 +1,7 @@
 package linewalk.linker;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import linewalk.drawing.Box;
@@ -140,7 +141,7 @@ final class ComponentTags {
     private static Optional<Component> owner(PageDraft page, String tag, Point place) {
         return page.components.stream()
                 .filter(c -> Names.plain(tag).equals(Names.plain(c.tag())))
-                .min(java.util.Comparator.comparingDouble(c -> c.box().distancePt(place)));
+                .min(Comparator.comparingDouble(c -> c.box().distancePt(place)));
     }
 
     private static Port port(Component c, HandTag.OfPort tag, Point place, Port read) {

@@ -2,9 +2,11 @@ package linewalk.linker;
 
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.PriorityQueue;
+import java.util.stream.Stream;
 import linewalk.drawing.Component;
 import linewalk.drawing.End;
 import linewalk.drawing.Line;
@@ -52,17 +54,17 @@ final class DeadEnds {
                 .thenComparing(s -> !Cost.offTheMain(s.walk.cost))
                 .thenComparing(Stop::cause, Comparator.reverseOrder())
                 .thenComparingInt(Stop::elements)
-                .thenComparing(s -> s.walk.key, Comparator.reverseOrder()));
+                .thenComparing(Stop::walk, (a, b) -> Walk.byNames(b, a)));
     }
 
     /** A place on the main lines where it is not known how the oil goes on. */
     Optional<Stop> unknown() {
         return stops().filter(s -> !Cost.offTheMain(s.walk.cost))
                 .filter(s -> s.cause == Cause.UNMATED || s.cause == Cause.UNTOLD)
-                .max(Comparator.comparingInt(Stop::elements).thenComparing(s -> s.walk.key, Comparator.reverseOrder()));
+                .max(Comparator.comparingInt(Stop::elements).thenComparing(Stop::walk, (a, b) -> Walk.byNames(b, a)));
     }
 
-    private java.util.stream.Stream<Stop> stops() {
+    private Stream<Stop> stops() {
         return reached().values().stream().flatMap(w -> circuit.ends(w.at.line()).stream()
                 .filter(s -> s != w.at && moves.from(s).isEmpty())
                 .filter(s -> !circuit.port(s.end()).filter(route::endsAt).isPresent())
@@ -73,7 +75,7 @@ final class DeadEnds {
     private Map<Place, Walk> reached() {
         Map<Place, Walk> reached = new HashMap<>();
         PriorityQueue<Walk> queue =
-                new PriorityQueue<>(Comparator.<Walk>comparingLong(w -> w.cost).thenComparing(w -> w.key));
+                new PriorityQueue<>(Comparator.<Walk>comparingLong(w -> w.cost).thenComparing(Walk::byNames));
         queue.addAll(Search.starts(moves, route));
         while (!queue.isEmpty()) {
             Walk w = queue.remove();
@@ -81,7 +83,7 @@ final class DeadEnds {
                 continue;
             }
             for (Spot s : circuit.ends(w.at.line())) {
-                for (Move m : s == w.at ? java.util.List.<Move>of() : moves.from(s)) {
+                for (Move m : s == w.at ? List.<Move>of() : moves.from(s)) {
                     int passed = m.pass() == null
                             ? w.passed
                             : route.after(w.passed, m.pass().component());

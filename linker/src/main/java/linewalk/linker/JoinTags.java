@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import linewalk.drawing.Component;
 import linewalk.drawing.End;
 import linewalk.drawing.HandTag;
@@ -113,7 +114,7 @@ final class JoinTags {
         List<List<Point>> runs = new ArrayList<>();
         for (Line l : a.equals(b)
                 ? a.stream().toList()
-                : java.util.stream.Stream.of(a, b).flatMap(Optional::stream).toList()) {
+                : Stream.of(a, b).flatMap(Optional::stream).toList()) {
             l.ends().forEach(e -> add(ends, e));
             runs.addAll(l.runs());
             page.lines.remove(l);

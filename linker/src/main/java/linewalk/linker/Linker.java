@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Consumer;
 import linewalk.drawing.Component;
 import linewalk.drawing.CycleChart;
 import linewalk.drawing.DrawingSet;
@@ -98,8 +99,7 @@ public final class Linker {
         each(tags, HandTag.OfJoin.class, new JoinTags(board)::place);
     }
 
-    private static <T extends HandTag> void each(
-            List<HandTag> tags, Class<T> kind, java.util.function.Consumer<T> place) {
+    private static <T extends HandTag> void each(List<HandTag> tags, Class<T> kind, Consumer<T> place) {
         tags.stream().filter(kind::isInstance).map(kind::cast).forEach(place);
     }
 

@@ -17,7 +17,11 @@ final class MateConfidence {
     private MateConfidence() {}
 
     static double byZone(Pairing p, Map<Slot, List<Pairing>> rivals) {
-        double lead = Math.min(lead(p, rivals.get(p.a())), lead(p, rivals.get(p.b())));
+        List<Pairing> atA = rivals.get(p.a());
+        List<Pairing> atB = rivals.get(p.b());
+        // one header that meets several ends of its own name has no rivals in them
+        boolean header = namesakes(p, atA) == 0 || namesakes(p, atB) == 0;
+        double lead = Math.min(lead(p, atA, header), lead(p, atB, header));
         double alone = alone(p.facts());
         if (lead <= 0.05) {
             return Math.min(alone, 0.4);
@@ -29,10 +33,18 @@ final class MateConfidence {
         return mutual(p.facts()) ? alone : Math.min(alone, 0.4 + 0.6 * read);
     }
 
-    private static double lead(Pairing p, List<Pairing> rivals) {
+    private static boolean namesake(Pairing p, Pairing r) {
+        return r != p && p.facts().label() == Label.EQUAL && r.facts().label() == Label.EQUAL && mutual(r.facts());
+    }
+
+    private static long namesakes(Pairing p, List<Pairing> rivals) {
+        return rivals.stream().filter(r -> namesake(p, r)).count();
+    }
+
+    private static double lead(Pairing p, List<Pairing> rivals, boolean header) {
         double lead = Double.MAX_VALUE;
         for (Pairing r : rivals) {
-            if (r != p) {
+            if (r != p && !(header && namesake(p, r))) {
                 lead = Math.min(lead, p.facts().score() - r.facts().score());
             }
         }

@@ -12,4 +12,9 @@ import linewalk.drawing.Reference;
  * @param to null through a component
  * @param cost of the way in between and of the line entered
  */
-record Move(Circuit.Spot leave, Circuit.Spot enter, Pass pass, Reference from, Reference to, long cost) {}
+record Move(Circuit.Spot leave, Circuit.Spot enter, Pass pass, Reference from, Reference to, long cost) {
+
+    String name() {
+        return pass == null ? from.id() : pass.component().tag();
+    }
+}

@@ -1,6 +1,7 @@
 package linewalk.linker;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
@@ -125,7 +126,7 @@ final class Passes {
                         .ifPresent(out -> found.add(new Pass(c, in, out, x, p, shift, cost(c, x, shift), false)));
             }
         }
-        found.sort(java.util.Comparator.comparingLong(Pass::cost));
+        found.sort(Comparator.comparingLong(Pass::cost));
         for (Pass f : found) {
             if (passes.stream().noneMatch(o -> o.out().equals(f.out()) && o.position() == f.position())) {
                 passes.add(f);

@@ -6,6 +6,7 @@ import java.util.Map;
 import linewalk.drawing.Component;
 import linewalk.drawing.End;
 import linewalk.drawing.Finding;
+import linewalk.drawing.Flow;
 import linewalk.drawing.Line;
 import linewalk.drawing.Passage;
 import linewalk.drawing.Port;
@@ -53,7 +54,7 @@ final class Qualifier {
                 r.form(),
                 r.readings(),
                 r.label(),
-                r.flow() == null ? linewalk.drawing.Flow.UNKNOWN : r.flow(),
+                r.flow() == null ? Flow.UNKNOWN : r.flow(),
                 r.evidence(),
                 r.origin(),
                 r.confidence());

@@ -16,7 +16,7 @@ import linewalk.linker.Circuit.Spot;
 final class Search {
 
     private static final int TRIES_PER_LINE = 200;
-    private static final int MOST_TRIES = 400_000;
+    private static final int MOST_TRIES = 200_000;
 
     /** A walk and the end of its last line where it stops. */
     record Arrival(Walk walk, Spot end) {}
@@ -25,7 +25,7 @@ final class Search {
         @Override
         public int compareTo(Entry o) {
             int byCost = Long.compare(atLeast, o.atLeast);
-            return byCost != 0 ? byCost : walk.key.compareTo(o.walk.key);
+            return byCost != 0 ? byCost : Walk.byNames(walk, o.walk);
         }
     }
 
@@ -46,11 +46,11 @@ final class Search {
         List<Arrival> found = new ArrayList<>();
         Set<String> distinct = new HashSet<>();
         Map<Place, Integer> tries = new HashMap<>();
-        starts(moves, route).forEach(w -> push(w));
+        starts(moves, route).forEach(this::push);
         for (int i = 0; i < MOST_TRIES && !queue.isEmpty() && found.size() < most; i++) {
             Entry e = queue.remove();
             if (e.end != null) {
-                if (distinct.add(e.walk.key)) {
+                if (distinct.add(e.walk.names())) {
                     found.add(new Arrival(e.walk, e.end));
                 }
             } else if (tries.merge(new Place(e.walk.at.line(), e.walk.passed), 1, Integer::sum) <= TRIES_PER_LINE) {

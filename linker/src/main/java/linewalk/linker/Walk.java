@@ -14,25 +14,57 @@ final class Walk {
     final Spot at;
     final int passed;
     final long cost;
-    /** Designations on the way, for ties. */
-    final String key;
+    private final int depth;
 
-    private Walk(Walk before, Move move, Spot at, int passed, long cost, String key) {
+    private Walk(Walk before, Move move, Spot at, int passed, long cost) {
         this.before = before;
         this.move = move;
         this.at = at;
         this.passed = passed;
         this.cost = cost;
-        this.key = key;
+        this.depth = before == null ? 0 : before.depth + 1;
     }
 
     static Walk start(Spot at, long cost) {
-        return new Walk(null, null, at, 0, cost, "");
+        return new Walk(null, null, at, 0, cost);
     }
 
     Walk go(Move m, int passedNow) {
-        String name = m.pass() == null ? m.from().id() : m.pass().component().tag();
-        return new Walk(this, m, m.enter(), passedNow, cost + m.cost(), key + name + '\u0001');
+        return new Walk(this, m, m.enter(), passedNow, cost + m.cost());
+    }
+
+    private String name() {
+        return move == null ? "" : move.name();
+    }
+
+    /** The parts and references on the way, in order. */
+    String names() {
+        StringBuilder names = new StringBuilder();
+        for (Walk w = this; w.before != null; w = w.before) {
+            names.append(w.name()).append(' ');
+        }
+        return names.toString();
+    }
+
+    /** By designation where two part, a shorter walk before one that goes on from it. */
+    static int byNames(Walk a, Walk b) {
+        Walk x = a;
+        Walk y = b;
+        while (x.depth > y.depth) {
+            x = x.before;
+        }
+        while (y.depth > x.depth) {
+            y = y.before;
+        }
+        if (x == y) {
+            return Integer.compare(a.depth, b.depth);
+        }
+        while (x.before != y.before) {
+            x = x.before;
+            y = y.before;
+        }
+        int byName = x.name().compareTo(y.name());
+        return byName != 0 ? byName : Integer.compare(x.at.line(), y.at.line());
     }
 
     /** No line twice (so no port twice), and no part in two positions at once. */

@@ -47,6 +47,25 @@ class LargeSetTest {
         text.append("line H%d.%d:B o%d%s%n".formatted(s, i, i, tank ? " T1:R" : ""));
     }
 
+    /** A part on a stub can't be passed and left again without using its line twice; finding that out must end. */
+    @Test
+    void aQuestionWithoutAnswerEndsToo() {
+        StringBuilder text = new StringBuilder("sheet 1\npart P1 pump A1 P\npart T1 tank A2 R\npart V9 hose A3 A B\n");
+        for (int i = 0; i < 400; i++) {
+            text.append("part X%d hose B1 A B%npart Y%d hose B2 A B%n".formatted(i, i));
+        }
+        text.append("line P1:P X0:A Y0:A V9:A\n");
+        for (int i = 1; i < 400; i++) {
+            text.append("line X%d:B Y%d:B X%d:A Y%d:A%n".formatted(i - 1, i - 1, i, i));
+        }
+        text.append("line X399:B Y399:B T1:R\nline V9:B open@C1\n");
+        long start = System.nanoTime();
+        assertThat(Drawn.of(text.toString()).trace(Drawn.from("P1", "V9"))).isInstanceOf(Answer.Stopped.class);
+        Duration took = Duration.ofNanos(System.nanoTime() - start);
+        System.out.printf("no answer found in %d ms%n", took.toMillis());
+        assertThat(took).isLessThan(Duration.ofSeconds(20));
+    }
+
     @Test
     void linkedAndTracedInSeconds() {
         List<SheetReading> readings = set().readings();

@@ -125,6 +125,7 @@ class MateTest {
                         ref c C1 > 1/B4 L-5 out
                         """).link();
         assertThat(mates(set, "c")).containsExactlyInAnyOrder("a", "b");
+        assertThat(ref(set, "c").mateConfidence()).isGreaterThan(0.9);
         assertThat(findings(set)).isEmpty();
     }
 

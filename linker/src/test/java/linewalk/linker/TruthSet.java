@@ -11,6 +11,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import linewalk.drawing.Affine;
@@ -156,8 +157,7 @@ final class TruthSet {
                             : new End.AtReference(e, nowhere));
         }
         String kind = net.get("kind").asText();
-        LineKind lineKind =
-                kind.equals("main") ? LineKind.WORKING : LineKind.valueOf(kind.toUpperCase(java.util.Locale.ROOT));
+        LineKind lineKind = kind.equals("main") ? LineKind.WORKING : LineKind.valueOf(kind.toUpperCase(Locale.ROOT));
         return new Line(id, page(net), lineKind, null, null, 1, ends, List.of());
     }
 
@@ -182,7 +182,7 @@ final class TruthSet {
                     r.get("text").asText(),
                     List.of(),
                     Truths.text(r, "label"),
-                    Flow.valueOf(r.get("flow").asText().toUpperCase(java.util.Locale.ROOT)),
+                    Flow.valueOf(r.get("flow").asText().toUpperCase(Locale.ROOT)),
                     Origin.TEXT,
                     1,
                     mates.getOrDefault(id, List.of()),
