@@ -12,6 +12,8 @@ import java.util.Set;
  * @param form its pattern with letters and numbers taken out ({@code N.AN}): references of one set share few forms
  * @param readings what it may say, most likely first
  * @param label line number, name or letter, or null
+ * @param flow by an arrow, a triangle or a word
+ * @param tip the flow that the tip of its flag would give; whether tips mean the flow, the whole set must show
  * @param confidence by this page's evidence alone, 0 to 1
  */
 public record ReferenceReading(
@@ -23,6 +25,7 @@ public record ReferenceReading(
         List<Says> readings,
         String label,
         Flow flow,
+        Flow tip,
         Set<Evidence> evidence,
         Origin origin,
         double confidence) {

@@ -67,6 +67,7 @@ final class Assembly {
                 r.readings(),
                 label,
                 r.flow(),
+                r.tip(),
                 r.evidence(),
                 r.origin(),
                 r.confidence());

@@ -23,7 +23,7 @@ import linewalk.importer.symbol.Designations.Named;
 /** Named figures to components with ports where lines meet them. */
 final class Parts {
 
-    private static final Pattern PORT_NAME = Pattern.compile("[ABPTXYLMRS]\\d?");
+    private static final Pattern PORT_NAME = Pattern.compile("[A-Z]\\d?");
     private static final Pattern SETTING = Pattern.compile(
             "(?i).*\\d\\s*(?:bar|psi|mpa|kpa|l/min|lpm|gpm|cm3|cc|kw|hp|l|gal|um|\u00b5m|micron)\\b.*|\\d+(?:/\\d+)? ?x ?\\d+.*");
 
@@ -128,7 +128,7 @@ final class Parts {
     private Optional<String> letter(Body b, Point at) {
         return labels.stream()
                 .filter(l -> PORT_NAME.matcher(l.text()).matches())
-                .filter(l -> l.box().distancePt(at) < LETTER * l.sizePt())
+                .filter(l -> l.box().distancePt(at) < LETTER * l.sizePt() && !b.covers(l.center()))
                 .min(Comparator.comparingDouble(l -> l.box().distancePt(at)))
                 .map(Label::text);
     }

@@ -64,6 +64,7 @@ record Facts(Way out, Way back, Label label, Flows flows, boolean kindsDiffer) {
     }
 
     private static final double KINDS_DIFFER = -0.8;
+    private static final double ONE_WRONG = -3;
     /** What must be gained for two references to be mated at all. */
     static final double ENOUGH = 3;
 
@@ -79,13 +80,20 @@ record Facts(Way out, Way back, Label label, Flows flows, boolean kindsDiffer) {
     }
 
     double score() {
-        return out.weight + back.weight + label.weight + flows.weight + (kindsDiffer ? KINDS_DIFFER : 0);
+        return weight(out, back) + weight(back, out) + label.weight + flows.weight + (kindsDiffer ? KINDS_DIFFER : 0);
+    }
+
+    /** An end that points wrong is forgiven where the other points exactly here and both bear one line number. */
+    private double weight(Way way, Way other) {
+        return way == Way.ELSEWHERE && other == Way.EXACT && label == Label.EQUAL ? ONE_WRONG : way.weight;
     }
 
     /** Without any zone to go by, only an equal label speaks; two that point elsewhere are no pair. */
     boolean enough() {
         boolean zones = out == Way.EXACT || out == Way.NEXT || back == Way.EXACT || back == Way.NEXT;
-        return score() > ENOUGH && (zones || label == Label.EQUAL) && (out != Way.ELSEWHERE && back != Way.ELSEWHERE);
+        boolean elsewhere = out == Way.ELSEWHERE || back == Way.ELSEWHERE;
+        boolean exact = out == Way.EXACT || back == Way.EXACT;
+        return score() > ENOUGH && (zones || label == Label.EQUAL) && (!elsewhere || exact && label == Label.EQUAL);
     }
 
     static Way way(Slot from, Ref to, RefIndex index) {

@@ -60,6 +60,7 @@ final class MateTags {
                 List.of(new ReferenceReading.Says(List.of(new Target(other.name, null)), 1)),
                 null,
                 Flow.UNKNOWN,
+                Flow.UNKNOWN,
                 Set.of(),
                 Origin.HAND,
                 1));

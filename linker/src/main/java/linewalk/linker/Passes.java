@@ -112,6 +112,25 @@ final class Passes {
             c.positions().forEach(p -> position(c, in, p, p.equals(now) ? null : p, passes));
         } else if (now != null) {
             position(c, in, now, null, passes);
+            openedByPilot(c, in, now, passes);
+        }
+    }
+
+    /** A pilot check or counterbalance valve may be opened by its pilot line; oil takes that way only where none is easier. */
+    private void openedByPilot(Component c, Port in, Position now, List<Pass> passes) {
+        if (SWITCHING.contains(c.kind())) {
+            return;
+        }
+        for (Position p : c.positions()) {
+            if (p.how() == Position.How.PILOT && !p.equals(now)) {
+                List<Passage> opened = p.passages().stream()
+                        .map(x -> new Passage(x.from(), x.to(), x.oneWay(), x.throttled(), Passage.Opens.PILOT))
+                        .toList();
+                List<Pass> more = new ArrayList<>();
+                position(c, in, new Position(p.by(), p.how(), opened), null, more);
+                more.removeIf(m -> passes.stream().anyMatch(o -> o.out().equals(m.out())));
+                passes.addAll(more);
+            }
         }
     }
 

@@ -6,7 +6,6 @@ import java.util.Map;
 import linewalk.drawing.Component;
 import linewalk.drawing.End;
 import linewalk.drawing.Finding;
-import linewalk.drawing.Flow;
 import linewalk.drawing.Line;
 import linewalk.drawing.Passage;
 import linewalk.drawing.Port;
@@ -54,7 +53,8 @@ final class Qualifier {
                 r.form(),
                 r.readings(),
                 r.label(),
-                r.flow() == null ? Flow.UNKNOWN : r.flow(),
+                r.flow(),
+                r.tip(),
                 r.evidence(),
                 r.origin(),
                 r.confidence());

@@ -91,6 +91,7 @@ final class ReferenceTags {
                 says,
                 tag.label() != null ? tag.label() : read == null ? null : read.label(),
                 flow(tag.flow(), read),
+                Flow.UNKNOWN,
                 read == null ? Set.of() : read.evidence(),
                 Origin.HAND,
                 1);

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import linewalk.drawing.End;
 import linewalk.drawing.Finding;
+import linewalk.drawing.Flow;
 import linewalk.drawing.Origin;
 import linewalk.drawing.ReferenceReading;
 import linewalk.drawing.ReferenceReading.Says;
@@ -44,6 +45,8 @@ final class Sifter {
     /** "from sheet > to sheet @ zone" of every likely reading, by the place it stands. */
     private final Map<String, Integer> pointing = new HashMap<>();
 
+    private boolean tipsSpeak;
+
     Sifter(List<PageDraft> pages, List<Finding> findings) {
         this.pages = pages;
         this.findings = findings;
@@ -57,6 +60,7 @@ final class Sifter {
             placings.put(p, new Placing(p));
         }
         pages.forEach(p -> p.candidates.forEach(r -> note(p, placings.get(p), r)));
+        tipsSpeak = tipsSpeak();
         List<Ref> refs = new ArrayList<>();
         for (PageDraft p : pages) {
             Set<String> kept = new HashSet<>();
@@ -73,6 +77,19 @@ final class Sifter {
         }
         refs.sort(Comparator.comparing(Ref::id));
         return refs;
+    }
+
+    /** Where every tip points away from its line, tips are a shape; where some point back at it, they mean the flow. */
+    private boolean tipsSpeak() {
+        long in = tips(Flow.IN);
+        return in >= 2 && in * 10 >= tips(Flow.OUT);
+    }
+
+    private long tips(Flow flow) {
+        return pages.stream()
+                .flatMap(p -> p.candidates.stream())
+                .filter(r -> r.tip() == flow)
+                .count();
     }
 
     private void note(PageDraft page, Placing placing, ReferenceReading r) {
@@ -181,7 +198,7 @@ final class Sifter {
         return odds / (1 + odds);
     }
 
-    private static Ref ref(PageDraft page, Placing placing, ReferenceReading r, Says says, double confidence) {
+    private Ref ref(PageDraft page, Placing placing, ReferenceReading r, Says says, double confidence) {
         String label = r.label() == null || r.label().isBlank() ? null : r.label();
         return new Ref(
                 page,
@@ -193,7 +210,7 @@ final class Sifter {
                 r.text(),
                 says.targets(),
                 label,
-                r.flow(),
+                r.flow() == Flow.UNKNOWN && tipsSpeak ? r.tip() : r.flow(),
                 r.origin(),
                 confidence,
                 placing.kind(r.id()),

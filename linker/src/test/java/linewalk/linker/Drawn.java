@@ -173,6 +173,7 @@ final class Drawn {
                                 says,
                                 words.size() > 4 ? words.get(4) : null,
                                 flow,
+                                Flow.UNKNOWN,
                                 Set.of(),
                                 origin,
                                 p == null ? 0.95 : Double.parseDouble(p)));

@@ -130,6 +130,7 @@ final class TruthReadings {
                 List.of(new ReferenceReading.Says(targets, 0.98)),
                 label,
                 r.hasNonNull("flow") ? Flow.valueOf(r.get("flow").asText().toUpperCase(Locale.ROOT)) : Flow.UNKNOWN,
+                Flow.UNKNOWN,
                 Set.of(ReferenceReading.Evidence.LINE_END),
                 Origin.TEXT,
                 0.95);

@@ -14,14 +14,13 @@ import linewalk.importer.page.Stroke;
 import linewalk.importer.symbol.Outline;
 
 /**
- * Which way the oil goes at a line end: a filled triangle in the flag, an arrow character or word in the text, an
- * arrowhead on the line, or, where the sheet's flags point both ways, the tip of the flag.
+ * Which way the oil goes at a line end: a filled triangle in the flag, an arrow character or word in the text, or an
+ * arrowhead on the line. What the tip of a flag would say is kept apart.
  */
 final class FlowMarks {
 
     private final Near<Fill> triangles;
     private final Near<Stroke> heads;
-    private boolean tipsSpeak;
 
     FlowMarks(List<Fill> fills, List<Stroke> strokes) {
         triangles = new Near<>(
@@ -34,16 +33,6 @@ final class FlowMarks {
                         .filter(s -> !s.closed() && s.points().size() == 3 && openHead(s))
                         .toList(),
                 Stroke::box);
-    }
-
-    /** Tips that point back at the line show that tips mean the flow on this sheet. */
-    void learnTips(List<Outline> flags, List<Node> nodes) {
-        for (Node n : nodes) {
-            if (n.flag() != null && flags.contains(n.flag()) && n.runs().size() == 1) {
-                Direction tip = tip(n.flag());
-                tipsSpeak |= tip != null && tip.along(n.run().outward(n)) < -0.9;
-            }
-        }
     }
 
     Flow at(Node end, Outline flag, Label label) {
@@ -60,8 +49,7 @@ final class FlowMarks {
         if (drawn != Flow.UNKNOWN) {
             return drawn;
         }
-        Flow onLine = byHeads(end, out, label.sizePt());
-        return onLine == Flow.UNKNOWN && flag != null && tipsSpeak ? byTip(flag, out) : onLine;
+        return byHeads(end, out, label.sizePt());
     }
 
     private static Flow byWords(String text, Direction reading, Direction out) {
@@ -113,9 +101,10 @@ final class FlowMarks {
         return Flow.UNKNOWN;
     }
 
-    private static Flow byTip(Outline flag, Direction out) {
-        Direction tip = tip(flag);
-        return tip == null ? Flow.UNKNOWN : flow(tip, out);
+    /** What the flag's tip would say. */
+    static Flow byTip(Node end, Outline flag) {
+        Direction tip = flag == null || end == null || end.runs().isEmpty() ? null : tip(flag);
+        return tip == null ? Flow.UNKNOWN : flow(tip, end.run().outward(end));
     }
 
     private static Flow flow(Direction arrow, Direction out) {

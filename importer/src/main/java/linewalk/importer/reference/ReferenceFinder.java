@@ -87,7 +87,6 @@ public final class ReferenceFinder {
                 .filter(l -> !frame.labels().contains(l) && frame.inner().contains(l.center()))
                 .toList();
         ReferenceFinder f = new ReferenceFinder(inFrame, symbols, nets, grammar, new FlowMarks(fills, strokes));
-        f.flows.learnTips(symbols.flags(), f.nodes);
         f.inFlags();
         f.atLineEnds();
         return new References(f.at, f.all, f.used);
@@ -284,6 +283,7 @@ public final class ReferenceFinder {
                 parsed.readings(),
                 label,
                 flow,
+                FlowMarks.byTip(end, flag),
                 evidence,
                 Origin.TEXT,
                 confidence(evidence));
