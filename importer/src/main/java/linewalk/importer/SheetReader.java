@@ -59,8 +59,7 @@ final class SheetReader {
         TitleBlock title = TitleBlockFinder.find(labels, marks.widthPt(), marks.heightPt());
         Symbols symbols = SymbolFinder.find(marks, labels, frame, new FlagTest(grammar));
         List<Net> nets = NetworkBuilder.build(symbols, marks.fills(), labels);
-        References references =
-                ReferenceFinder.find(labels, frame, symbols, nets, grammar, marks.fills(), symbols.lineWork());
+        References references = ReferenceFinder.find(labels, frame, symbols, nets, grammar);
         List<Net> lines = new NotLines(symbols.tolerancePt(), references.at().keySet()).without(nets);
 
         Set<Label> taken = new HashSet<>(references.used());

@@ -50,7 +50,7 @@ public final class ReferenceGrammar {
     private static final Pattern ZONE_SHEET = Pattern.compile("(" + ZONE + ") ?[/:] ?(" + SHEET + ")");
     private static final Pattern NAMED = Pattern.compile("(\\S.*?\\S|\\S)/(" + SHEET + ")[.:](" + ZONE + ")");
     private static final Pattern WORDED = Pattern.compile(
-            SHEET_WORD + " ?(" + SHEET + ")[,;:. -]*(?:" + ZONE_WORD + " ?)?[(\\[]?(" + ZONE + ")[)\\]]?");
+            SHEET_WORD + " ?(" + SHEET + ")[,;:. /-]*(?:" + ZONE_WORD + " ?)?[(\\[]?(" + ZONE + ")[)\\]]?");
     private static final Pattern ZONE_WORDED = Pattern.compile(
             "(?:" + ZONE_WORD + " ?)?(" + ZONE + ")[,;:. /-]*(?:ON )?" + SHEET_WORD + " ?(" + SHEET + ")");
     private static final Pattern WORDED_SHEET = Pattern.compile(SHEET_WORD + " ?(" + SHEET + ")");

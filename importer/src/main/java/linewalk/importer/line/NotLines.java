@@ -7,7 +7,6 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
 import linewalk.drawing.Box;
-import linewalk.drawing.Point;
 import linewalk.importer.page.Segment;
 import linewalk.importer.symbol.Body;
 
@@ -31,7 +30,7 @@ public final class NotLines {
         List<Net> kept = new ArrayList<>();
         for (Net n : nets) {
             if (!shafts.contains(n) && !leader(n)) {
-                kept.add(withoutOwnPilots(n));
+                kept.add(withoutOwnPilots(withoutLeaders(n)));
             }
         }
         return kept;
@@ -110,6 +109,30 @@ public final class NotLines {
                 dropped.addAll(way);
             }
         }
+        return without(n, dropped);
+    }
+
+    /** A bubble's leader may touch the line it speaks of: only the leader goes. */
+    private Net withoutLeaders(Net n) {
+        Set<Run> dropped = new HashSet<>();
+        for (Node bubble : n.nodes()) {
+            if (bubble.flag() == null || references.contains(bubble)) {
+                continue;
+            }
+            Node at = bubble;
+            Run run = bubble.runs().size() == 1 ? bubble.run() : null;
+            while (run != null && dropped.add(run)) {
+                at = run.other(at);
+                Run last = run;
+                run = at.runs().size() == 2 && at.body() == null
+                        ? at.runs().stream().filter(r -> r != last).findFirst().orElse(null)
+                        : null;
+            }
+        }
+        return without(n, dropped);
+    }
+
+    private static Net without(Net n, Set<Run> dropped) {
         if (dropped.isEmpty()) {
             return n;
         }
@@ -119,8 +142,7 @@ public final class NotLines {
         });
         List<Run> runs = n.runs().stream().filter(r -> !dropped.contains(r)).toList();
         List<Node> nodes = n.nodes().stream().filter(x -> !x.runs().isEmpty()).toList();
-        List<Point> doubts = n.doubts();
-        return new Net(nodes, runs, n.confidence(), doubts);
+        return new Net(nodes, runs, n.confidence(), n.doubts());
     }
 
     /** Dashed runs from a contact to where they meet solid line work; empty where there is none. */

@@ -8,9 +8,8 @@ import linewalk.drawing.Point;
 import linewalk.importer.lettering.Label;
 import linewalk.importer.line.Node;
 import linewalk.importer.page.Direction;
-import linewalk.importer.page.Fill;
 import linewalk.importer.page.Near;
-import linewalk.importer.page.Stroke;
+import linewalk.importer.symbol.Arrowhead;
 import linewalk.importer.symbol.Outline;
 
 /**
@@ -19,20 +18,10 @@ import linewalk.importer.symbol.Outline;
  */
 final class FlowMarks {
 
-    private final Near<Fill> triangles;
-    private final Near<Stroke> heads;
+    private final Near<Arrowhead> arrows;
 
-    FlowMarks(List<Fill> fills, List<Stroke> strokes) {
-        triangles = new Near<>(
-                fills.stream()
-                        .filter(f -> !f.light() && f.outline().size() == 3)
-                        .toList(),
-                Fill::box);
-        heads = new Near<>(
-                strokes.stream()
-                        .filter(s -> !s.closed() && s.points().size() == 3 && openHead(s))
-                        .toList(),
-                Stroke::box);
+    FlowMarks(List<Arrowhead> arrows) {
+        this.arrows = new Near<>(arrows, Arrowhead::box);
     }
 
     Flow at(Node end, Outline flag, Label label) {
@@ -45,11 +34,11 @@ final class FlowMarks {
             return said;
         }
         Box around = flag == null ? label.box().grow(label.sizePt()) : flag.box();
-        Flow drawn = byTriangles(around, out);
+        Flow drawn = within(around, out);
         if (drawn != Flow.UNKNOWN) {
             return drawn;
         }
-        return byHeads(end, out, label.sizePt());
+        return onLine(end, out, label.sizePt());
     }
 
     private static Flow byWords(String text, Direction reading, Direction out) {
@@ -73,32 +62,25 @@ final class FlowMarks {
         return Flow.UNKNOWN;
     }
 
-    private Flow byTriangles(Box around, Direction out) {
-        for (Fill f : triangles.touching(around)) {
-            if (around.grow(0.5).contains(f.box())) {
-                return flow(apex(f.outline()), out);
-            }
-        }
-        return Flow.UNKNOWN;
+    private Flow within(Box around, Direction out) {
+        return arrows.touching(around).stream()
+                .filter(a -> around.grow(0.5).contains(a.box()))
+                .findFirst()
+                .map(a -> flow(a.direction(), out))
+                .orElse(Flow.UNKNOWN);
     }
 
-    private Flow byHeads(Node end, Direction out, double sizePt) {
+    private Flow onLine(Node end, Direction out, double sizePt) {
         Box last = Box.around(end.place())
                 .union(Box.around(end.place().plus(-out.dx() * 5 * sizePt, -out.dy() * 5 * sizePt)))
                 .union(Box.around(end.place().plus(out.dx() * 3 * sizePt, out.dy() * 3 * sizePt)))
                 .grow(0.6 * sizePt);
-        for (Fill f : triangles.touching(last)) {
-            if (last.contains(f.box().center()) && f.box().widthPt() < 2 * sizePt) {
-                return flow(apex(f.outline()), out);
-            }
-        }
-        for (Stroke s : heads.touching(last)) {
-            if (last.contains(s.points().get(1))) {
-                Point middle = middle(s.first(), s.last());
-                return flow(Direction.of(middle, s.points().get(1)), out);
-            }
-        }
-        return Flow.UNKNOWN;
+        return arrows.touching(last).stream()
+                .filter(a -> last.contains(a.box().center()) && a.box().widthPt() < 2 * sizePt)
+                .map(a -> flow(a.direction(), out))
+                .filter(f -> f != Flow.UNKNOWN)
+                .findFirst()
+                .orElse(Flow.UNKNOWN);
     }
 
     /** What the flag's tip would say. */
@@ -110,21 +92,6 @@ final class FlowMarks {
     private static Flow flow(Direction arrow, Direction out) {
         double along = arrow.along(out);
         return along > 0.8 ? Flow.OUT : along < -0.8 ? Flow.IN : Flow.UNKNOWN;
-    }
-
-    /** From the middle of the base to the tip: the tip's two sides are the most alike. */
-    private static Direction apex(List<Point> t) {
-        int best = 0;
-        double least = Double.MAX_VALUE;
-        for (int i = 0; i < 3; i++) {
-            double a = t.get(i).distancePt(t.get((i + 1) % 3));
-            double b = t.get(i).distancePt(t.get((i + 2) % 3));
-            if (Math.abs(a - b) < least) {
-                least = Math.abs(a - b);
-                best = i;
-            }
-        }
-        return Direction.of(middle(t.get((best + 1) % 3), t.get((best + 2) % 3)), t.get(best));
     }
 
     /** A pentagon's tip; null for outlines with no tip or two. */
@@ -163,17 +130,5 @@ final class FlowMarks {
         Point c = flag.box().center();
         return Math.abs(q.xPt() - c.xPt()) < 0.1 * flag.box().widthPt()
                 || Math.abs(q.yPt() - c.yPt()) < 0.1 * flag.box().heightPt();
-    }
-
-    /** Two equal strokes in one that meet at an angle. */
-    private static boolean openHead(Stroke s) {
-        double a = s.points().get(0).distancePt(s.points().get(1));
-        double b = s.points().get(1).distancePt(s.points().get(2));
-        double base = s.points().get(0).distancePt(s.points().get(2));
-        return Math.abs(a - b) < 0.1 * a && base < 1.5 * a && base > 0.2 * a;
-    }
-
-    private static Point middle(Point a, Point b) {
-        return new Point((a.xPt() + b.xPt()) / 2, (a.yPt() + b.yPt()) / 2);
     }
 }

@@ -26,8 +26,6 @@ import linewalk.importer.lettering.ReferenceGrammar.Parsed;
 import linewalk.importer.line.Net;
 import linewalk.importer.line.Node;
 import linewalk.importer.page.Direction;
-import linewalk.importer.page.Fill;
-import linewalk.importer.page.Stroke;
 import linewalk.importer.symbol.FlagTest;
 import linewalk.importer.symbol.Outline;
 import linewalk.importer.symbol.Symbols;
@@ -39,6 +37,9 @@ import linewalk.importer.symbol.Symbols;
 public final class ReferenceFinder {
 
     private static final Pattern MATCH_LETTER = Pattern.compile("[A-Z]{1,2}\\d?|\\d{1,4}");
+
+    /** Pipe threads of ISO 228-1 look like a zone and a sheet. */
+    private static final Pattern THREAD = Pattern.compile("G ?(?:\\d ?)?[1357]/[248]");
 
     /** How far a line may stop short of a reference that stands right ahead of it, in text sizes: an arrow may be between. */
     private static final double SHORT_OF = 3.2;
@@ -76,17 +77,11 @@ public final class ReferenceFinder {
     }
 
     public static References find(
-            List<Label> labels,
-            Frame frame,
-            Symbols symbols,
-            List<Net> nets,
-            ReferenceGrammar grammar,
-            List<Fill> fills,
-            List<Stroke> strokes) {
+            List<Label> labels, Frame frame, Symbols symbols, List<Net> nets, ReferenceGrammar grammar) {
         List<Label> inFrame = labels.stream()
                 .filter(l -> !frame.labels().contains(l) && frame.inner().contains(l.center()))
                 .toList();
-        ReferenceFinder f = new ReferenceFinder(inFrame, symbols, nets, grammar, new FlowMarks(fills, strokes));
+        ReferenceFinder f = new ReferenceFinder(inFrame, symbols, nets, grammar, new FlowMarks(symbols.arrows()));
         f.inFlags();
         f.atLineEnds();
         return new References(f.at, f.all, f.used);
@@ -213,7 +208,9 @@ public final class ReferenceFinder {
     private List<Candidate> candidates() {
         List<Candidate> found = new ArrayList<>();
         for (Label l : labels) {
-            if (used.contains(l) || symbols.inTable(l.center())) {
+            if (used.contains(l)
+                    || symbols.inTable(l.center())
+                    || THREAD.matcher(l.text()).matches()) {
                 continue;
             }
             List<Label> lines = new ArrayList<>(List.of(l));

@@ -66,6 +66,8 @@ public final class SymbolFinder {
                 left.add(s);
             }
         }
+        ArrowheadFinder arrows = new ArrowheadFinder(inOrder(), marks.fills(), tolPt);
+        left.removeAll(arrows.strokes());
         List<Outline> closed = closedOutlines();
         List<Outline> enclosing = closed.stream().filter(o -> encloses(o)).toList();
         closed.removeAll(enclosing);
@@ -80,12 +82,20 @@ public final class SymbolFinder {
         take(closed, detail);
         List<Outline> flags = flagTest.flags(closed, labels, strokes, tolPt);
         take(closed, flags);
-        closed.addAll(Throttles.find(strokes.stream().filter(left::contains).toList()));
-        List<Stroke> remaining = strokes.stream().filter(left::contains).toList();
+        left.removeIf(s -> flags.stream().anyMatch(f -> f.box().grow(tolPt).contains(s.box())));
+        closed.addAll(Throttles.find(inOrder()));
+        List<Stroke> remaining = inOrder();
         FigureFinder figures = new FigureFinder(closed, remaining, tolPt);
         List<Body> bodies = figures.find();
         return new Symbols(
-                bodies, flags, enclosing.stream().map(Outline::box).toList(), portMarks, tables, figures.rest(), tolPt);
+                bodies,
+                flags,
+                enclosing.stream().map(Outline::box).toList(),
+                portMarks,
+                tables,
+                arrows.found(),
+                figures.rest(),
+                tolPt);
     }
 
     /** Bold lettering is often drawn by outlining the letters. */
@@ -94,6 +104,11 @@ public final class SymbolFinder {
         return s.closed()
                 && lettering.touching(b).stream()
                         .anyMatch(l -> l.box().grow(0.15 * l.sizePt()).contains(b));
+    }
+
+    /** What is left, in drawing order. */
+    private List<Stroke> inOrder() {
+        return strokes.stream().filter(left::contains).toList();
     }
 
     private void take(List<Outline> closed, List<Outline> taken) {

@@ -1,7 +1,6 @@
 package linewalk.importer.symbol;
 
 import java.util.List;
-import java.util.Set;
 import linewalk.drawing.Box;
 import linewalk.drawing.Point;
 import linewalk.importer.page.Stroke;
@@ -15,6 +14,7 @@ import linewalk.importer.page.Stroke;
  * @param enclosures chain lines around manifolds and units
  * @param portMarks small circles where lines pass an enclosure's face
  * @param tables boxes of ruled tables
+ * @param arrows arrowheads, filled and open
  * @param lineWork strokes that nothing claimed
  * @param tolerancePt how near ends must be to touch, from the drawing's own line widths
  */
@@ -24,14 +24,11 @@ public record Symbols(
         List<Box> enclosures,
         List<Outline> portMarks,
         List<Box> tables,
+        List<Arrowhead> arrows,
         List<Stroke> lineWork,
         double tolerancePt) {
 
     public boolean inTable(Point p) {
         return tables.stream().anyMatch(t -> t.contains(p));
-    }
-
-    Set<Stroke> lineWorkSet() {
-        return Set.copyOf(lineWork);
     }
 }

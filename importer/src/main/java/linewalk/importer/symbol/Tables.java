@@ -31,15 +31,16 @@ final class Tables {
             }
         }
         List<Box> tables = new ArrayList<>();
-        byExtent.values().forEach(rules -> ladders(rules, labels, tables));
+        List<Segment> upright = segments.stream().filter(Segment::vertical).toList();
+        byExtent.values().forEach(rules -> ladders(rules, upright, labels, tables));
         return merge(tables);
     }
 
-    private static void ladders(List<Segment> rules, List<Label> labels, List<Box> tables) {
+    private static void ladders(List<Segment> rules, List<Segment> upright, List<Label> labels, List<Box> tables) {
         rules.sort((a, b) -> Double.compare(a.a().yPt(), b.a().yPt()));
         int from = 0;
         for (int i = 1; i <= rules.size(); i++) {
-            if (i == rules.size() || !sameTable(rules.get(i - 1), rules.get(i), labels)) {
+            if (i == rules.size() || !sameTable(rules.get(i - 1), rules.get(i), upright, labels)) {
                 if (i - from >= RULES) {
                     Box box = rules.get(from).box().union(rules.get(i - 1).box());
                     if (labels.stream().filter(l -> box.contains(l.center())).count() >= LABELS) {
@@ -51,11 +52,20 @@ final class Tables {
         }
     }
 
-    /** A label stands between the rules and the row is not much higher than it. */
-    private static boolean sameTable(Segment upper, Segment lower, List<Label> labels) {
+    /** A label stands between the rules, the row is not much higher than it, and an upright rule bounds the row. */
+    private static boolean sameTable(Segment upper, Segment lower, List<Segment> upright, List<Label> labels) {
         Box row = upper.box().union(lower.box());
         return row.heightPt() < 0.5
-                || labels.stream().anyMatch(l -> row.contains(l.center()) && row.heightPt() < ROW_HEIGHTS * l.sizePt());
+                || labels.stream().anyMatch(l -> row.contains(l.center()) && row.heightPt() < ROW_HEIGHTS * l.sizePt())
+                        && upright.stream().anyMatch(u -> bounds(u, row));
+    }
+
+    private static boolean bounds(Segment upright, Box row) {
+        Box b = upright.box();
+        return b.x0Pt() > row.x0Pt() - 1
+                && b.x1Pt() < row.x1Pt() + 1
+                && b.y0Pt() < row.y0Pt() + 1
+                && b.y1Pt() > row.y1Pt() - 1;
     }
 
     private static List<Box> merge(List<Box> boxes) {

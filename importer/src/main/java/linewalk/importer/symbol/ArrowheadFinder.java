@@ -1,0 +1,130 @@
+package linewalk.importer.symbol;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Set;
+import linewalk.drawing.Box;
+import linewalk.drawing.Point;
+import linewalk.importer.page.Direction;
+import linewalk.importer.page.Fill;
+import linewalk.importer.page.Near;
+import linewalk.importer.page.Segment;
+import linewalk.importer.page.Stroke;
+
+/**
+ * Arrowheads are no line work. An open head is told from a check valve's seat by its shaft: the line runs between the
+ * arms to the tip, where a seat holds its ball.
+ */
+final class ArrowheadFinder {
+
+    private static final double LONGEST_ARM_TOL = 20;
+
+    private final double tolPt;
+    private final Near<Stroke> straight;
+    private final List<Arrowhead> found = new ArrayList<>();
+    private final Set<Stroke> strokes = Collections.newSetFromMap(new IdentityHashMap<>());
+
+    ArrowheadFinder(List<Stroke> strokes, List<Fill> fills, double tolPt) {
+        this.tolPt = tolPt;
+        this.straight = new Near<>(
+                strokes.stream().filter(s -> !s.closed() && !s.curved()).toList(), Stroke::box);
+        fills.forEach(this::filled);
+        for (Stroke s : strokes) {
+            if (!s.closed() && s.dash().solid()) {
+                open(s);
+            }
+        }
+    }
+
+    List<Arrowhead> found() {
+        return found;
+    }
+
+    /** The strokes that open heads are drawn with. */
+    Set<Stroke> strokes() {
+        return strokes;
+    }
+
+    private void filled(Fill f) {
+        if (!f.light() && f.outline().size() == 3) {
+            List<Point> t = f.outline();
+            int tip = 0;
+            double least = Double.MAX_VALUE;
+            for (int i = 0; i < 3; i++) {
+                // the tip's two sides are the most alike
+                double unlike = Math.abs(
+                        t.get(i).distancePt(t.get((i + 1) % 3)) - t.get(i).distancePt(t.get((i + 2) % 3)));
+                if (unlike < least) {
+                    least = unlike;
+                    tip = i;
+                }
+            }
+            found.add(head(t.get(tip), t.get((tip + 1) % 3), t.get((tip + 2) % 3)));
+        }
+    }
+
+    private void open(Stroke s) {
+        if (s.points().size() == 3) {
+            if (isHead(s.points().get(1), s.first(), s.last(), s, s)) {
+                found.add(head(s.points().get(1), s.first(), s.last()));
+                strokes.add(s);
+            }
+        } else if (s.points().size() == 2 && s.lengthPt() < LONGEST_ARM_TOL * tolPt) {
+            arms(s, s.first(), s.last());
+            arms(s, s.last(), s.first());
+        }
+    }
+
+    /** Two strokes that start from one tip. */
+    private void arms(Stroke a, Point tip, Point end) {
+        for (Stroke b : straight.within(tip, tolPt)) {
+            if (b == a || b.points().size() != 2 || strokes.contains(b) || strokes.contains(a)) {
+                continue;
+            }
+            Point other = b.first().distancePt(tip) < tolPt / 2
+                    ? b.last()
+                    : b.last().distancePt(tip) < tolPt / 2 ? b.first() : null;
+            if (other != null && isHead(tip, end, other, a, b)) {
+                found.add(head(tip, end, other));
+                strokes.add(a);
+                strokes.add(b);
+            }
+        }
+    }
+
+    private static Arrowhead head(Point tip, Point a, Point b) {
+        return new Arrowhead(tip, Direction.of(middle(a, b), tip), Box.around(List.of(tip, a, b)));
+    }
+
+    private boolean isHead(Point tip, Point a, Point b, Stroke one, Stroke two) {
+        double p = tip.distancePt(a);
+        double q = tip.distancePt(b);
+        double base = a.distancePt(b);
+        boolean shaped = Math.abs(p - q) < 0.12 * p && base < 1.5 * p && base > 0.2 * p && p < LONGEST_ARM_TOL * tolPt;
+        return shaped && shaft(tip, middle(a, b), one, two);
+    }
+
+    /** A straight stroke runs from the tip back between the arms. */
+    private boolean shaft(Point tip, Point base, Stroke one, Stroke two) {
+        for (Stroke s : straight.within(tip, tolPt)) {
+            if (s == one || s == two) {
+                continue;
+            }
+            for (int i = 1; i < s.points().size(); i++) {
+                Segment piece = new Segment(s.points().get(i - 1), s.points().get(i));
+                if (piece.distancePt(tip) <= tolPt
+                        && piece.distancePt(base) <= tolPt
+                        && piece.lengthPt() > 1.5 * tip.distancePt(base)) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private static Point middle(Point a, Point b) {
+        return new Point((a.xPt() + b.xPt()) / 2, (a.yPt() + b.yPt()) / 2);
+    }
+}
