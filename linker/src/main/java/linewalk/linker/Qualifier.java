@@ -21,8 +21,9 @@ final class Qualifier {
     static void fill(List<PageDraft> pages) {
         Map<String, Integer> uses = new HashMap<>();
         pages.forEach(p -> uses.merge(Names.sheetKey(p.name), 1, Integer::sum));
+        OtherNames others = new OtherNames(pages);
         for (PageDraft p : pages) {
-            fill(p, prefix(p, uses.get(Names.sheetKey(p.name)) == 1));
+            fill(p, others, prefix(p, uses.get(Names.sheetKey(p.name)) == 1));
         }
     }
 
@@ -35,23 +36,23 @@ final class Qualifier {
         return text.strip().replaceAll("[^\\p{L}\\p{Nd}._-]+", "-");
     }
 
-    private static void fill(PageDraft page, String prefix) {
+    private static void fill(PageDraft page, OtherNames others, String prefix) {
         page.idPrefix = prefix;
-        page.reading.references().forEach(r -> page.candidates.add(reference(r, prefix)));
+        page.reading.references().forEach(r -> page.candidates.add(reference(r, others, prefix)));
         page.reading.components().forEach(c -> page.components.add(component(c, prefix)));
         page.reading.lines().forEach(l -> page.lines.add(line(l, prefix)));
         page.enclosures.addAll(page.reading.enclosures());
         page.reading.doubts().forEach(f -> page.doubts.add(finding(f, prefix)));
     }
 
-    private static ReferenceReading reference(ReferenceReading r, String prefix) {
+    private static ReferenceReading reference(ReferenceReading r, OtherNames others, String prefix) {
         return new ReferenceReading(
                 prefix + r.id(),
                 r.place(),
                 r.box(),
                 r.text(),
                 r.form(),
-                r.readings(),
+                others.settle(r),
                 r.label(),
                 r.flow(),
                 r.tip(),
