@@ -88,13 +88,14 @@ class TextPlaceTest {
         return words;
     }
 
+    /** False where the tool is not there; a tool that fails is a failure. */
     private static boolean run(Path file, Path out) throws InterruptedException {
         try {
-            return new ProcessBuilder("pdftotext", "-bbox", "-cropbox", file.toString(), out.toString())
-                            .redirectErrorStream(true)
-                            .start()
-                            .waitFor()
-                    == 0;
+            Process tool = new ProcessBuilder("pdftotext", "-bbox", "-cropbox", file.toString(), out.toString())
+                    .redirectErrorStream(true)
+                    .start();
+            assertThat(tool.waitFor()).isZero();
+            return true;
         } catch (IOException e) {
             return false;
         }
