@@ -60,7 +60,7 @@ final class SheetReader {
         Symbols symbols = SymbolFinder.find(marks, labels, frame, new FlagTest(grammar));
         List<Net> nets = NetworkBuilder.build(symbols, marks.fills(), labels);
         References references = ReferenceFinder.find(labels, frame, symbols, nets, grammar);
-        List<Net> lines = new NotLines(symbols.tolerancePt(), references.at().keySet()).without(nets);
+        List<Net> lines = new NotLines(symbols.tolerancePt(), references.at().keySet(), symbols.arrows()).without(nets);
 
         Set<Label> taken = new HashSet<>(references.used());
         taken.addAll(frame.labels());

@@ -27,6 +27,8 @@ public final class FrameFinder {
 
     private static final double OUTSIDE = 0.04;
 
+    private static final double LONG_RULE = 0.85;
+
     private FrameFinder() {}
 
     public static Frame find(List<Label> labels, List<Segment> segments, double widthPt, double heightPt) {
@@ -46,7 +48,7 @@ public final class FrameFinder {
         ZoneGrid grid = new ZoneGrid(columns.bands(segments), rows.bands(segments), true);
         Set<Label> used = new HashSet<>(columns.labels());
         used.addAll(rows.labels());
-        return new Frame(grid, inner(columns, rows, page), used);
+        return new Frame(grid, border(inner(columns, rows, page), segments), used);
     }
 
     /** One direction of the grid: a series on one edge or the matching ones on both. */
@@ -172,6 +174,28 @@ public final class FrameFinder {
                 .filter(l -> Series.across(l, s.horizontal()) > s.acrossPt() + size)
                 .count();
         return Math.min(before, after) <= Math.max(4, OUTSIDE * all.size());
+    }
+
+    /** The long rules that bound the drawing area just inside the labels: ticks and borders lie outside of it. */
+    private static Box border(Box inner, List<Segment> segments) {
+        double reachX = 0.04 * inner.widthPt();
+        double reachY = 0.04 * inner.heightPt();
+        double x0 = inner.x0Pt();
+        double x1 = inner.x1Pt();
+        double y0 = inner.y0Pt();
+        double y1 = inner.y1Pt();
+        for (Segment s : segments) {
+            if (s.vertical() && s.lengthPt() > LONG_RULE * inner.heightPt()) {
+                double x = s.a().xPt();
+                x0 = x > inner.x0Pt() && x < inner.x0Pt() + reachX ? Math.max(x0, x) : x0;
+                x1 = x < inner.x1Pt() && x > inner.x1Pt() - reachX ? Math.min(x1, x) : x1;
+            } else if (s.horizontal() && s.lengthPt() > LONG_RULE * inner.widthPt()) {
+                double y = s.a().yPt();
+                y0 = y > inner.y0Pt() && y < inner.y0Pt() + reachY ? Math.max(y0, y) : y0;
+                y1 = y < inner.y1Pt() && y > inner.y1Pt() - reachY ? Math.min(y1, y) : y1;
+            }
+        }
+        return new Box(x0, y0, x1, y1);
     }
 
     private static Box inner(Axis columns, Axis rows, Box page) {

@@ -7,7 +7,9 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
 import linewalk.drawing.Box;
+import linewalk.importer.page.Near;
 import linewalk.importer.page.Segment;
+import linewalk.importer.symbol.Arrowhead;
 import linewalk.importer.symbol.Body;
 
 /** Takes out what looks like line work and is none: leaders, shafts, and pilot lines inside a valve's own figure. */
@@ -18,11 +20,13 @@ public final class NotLines {
 
     private final double tolPt;
     private final Set<Node> references;
+    private final Near<Arrowhead> arrows;
 
     /** @param references line ends at references; a line that ends at any other outline is a leader */
-    public NotLines(double tolPt, Set<Node> references) {
+    public NotLines(double tolPt, Set<Node> references, List<Arrowhead> arrows) {
         this.tolPt = tolPt;
         this.references = references;
+        this.arrows = new Near<>(arrows, Arrowhead::box);
     }
 
     public List<Net> without(List<Net> nets) {
@@ -42,6 +46,18 @@ public final class NotLines {
         boolean oblique = n.runs().stream().anyMatch(NotLines::oblique);
         return !atReference
                 && (atBubble || oblique && n.contacts().size() <= 1 && n.runs().size() <= 3);
+    }
+
+    /** A short arrow that sticks out of a figure, such as the heat of a cooler. */
+    private boolean ownArrow(Net n) {
+        if (n.contacts().size() != 1 || n.runs().size() != 1) {
+            return false;
+        }
+        Box figure = n.contacts().get(0).body().core();
+        boolean isShort = n.runs().get(0).lengthPt() < Math.max(figure.widthPt(), figure.heightPt());
+        return isShort
+                && n.freeEnds().stream()
+                        .anyMatch(e -> !arrows.within(e.place(), 2 * tolPt).isEmpty());
     }
 
     private static boolean oblique(Run r) {
@@ -112,24 +128,41 @@ public final class NotLines {
         return without(n, dropped);
     }
 
-    /** A bubble's leader may touch the line it speaks of: only the leader goes. */
+    /** A leader may touch the line it speaks of: only the leader goes. It comes from a bubble, or points with an arrow. */
     private Net withoutLeaders(Net n) {
         Set<Run> dropped = new HashSet<>();
-        for (Node bubble : n.nodes()) {
-            if (bubble.flag() == null || references.contains(bubble)) {
+        for (Node end : n.nodes()) {
+            if (references.contains(end) || end.body() != null || end.runs().size() != 1) {
                 continue;
             }
-            Node at = bubble;
-            Run run = bubble.runs().size() == 1 ? bubble.run() : null;
-            while (run != null && dropped.add(run)) {
-                at = run.other(at);
-                Run last = run;
-                run = at.runs().size() == 2 && at.body() == null
-                        ? at.runs().stream().filter(r -> r != last).findFirst().orElse(null)
-                        : null;
+            List<Run> way = new ArrayList<>();
+            Node met = follow(end, way);
+            boolean points = way.stream().anyMatch(NotLines::oblique) && pointedAt(met);
+            if (end.flag() != null || points) {
+                dropped.addAll(way);
             }
         }
         return without(n, dropped);
+    }
+
+    /** From a line end to where it meets something; collects the runs passed. */
+    private static Node follow(Node end, List<Run> way) {
+        Node at = end;
+        Run run = end.run();
+        while (run != null && !way.contains(run)) {
+            way.add(run);
+            at = run.other(at);
+            Run last = run;
+            run = at.runs().size() == 2 && at.body() == null
+                    ? at.runs().stream().filter(r -> r != last).findFirst().orElse(null)
+                    : null;
+        }
+        return at;
+    }
+
+    private boolean pointedAt(Node n) {
+        return arrows.within(n.place(), 3 * tolPt).stream()
+                .anyMatch(a -> a.tip().distancePt(n.place()) <= 3 * tolPt);
     }
 
     private static Net without(Net n, Set<Run> dropped) {

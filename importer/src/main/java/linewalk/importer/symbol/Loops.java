@@ -25,8 +25,8 @@ final class Loops {
     /** Larger loops are made by lines that meet again. */
     private static final double LARGEST = 0.07;
 
-    private static final int CORNERS = 8;
-    private static final int PIECES = 6;
+    private static final int SIDES = 8;
+    private static final int POINTS = 40;
 
     private final double tolPt;
     private final double largestPt;
@@ -68,7 +68,7 @@ final class Loops {
     }
 
     private boolean piece(Stroke s) {
-        if (s.closed() || s.curved() || !s.dash().solid() || s.points().size() > PIECES) {
+        if (s.closed() || !s.dash().solid() || s.points().size() > POINTS) {
             return false;
         }
         Box b = s.box();
@@ -96,20 +96,22 @@ final class Loops {
         Coordinate[] ring = p.getExteriorRing().getCoordinates();
         Box box =
                 Box.around(List.of(ring).stream().map(c -> new Point(c.x, c.y)).toList());
-        if (ring.length - 1 > CORNERS || Math.max(box.widthPt(), box.heightPt()) > largestPt) {
+        if (Math.max(box.widthPt(), box.heightPt()) > largestPt) {
             return;
         }
         List<Point> points = new ArrayList<>();
-        Stroke like = null;
+        Set<Stroke> sides = Collections.newSetFromMap(new IdentityHashMap<>());
         for (int i = 0; i + 1 < ring.length; i++) {
             points.add(new Point(ring[i].x, ring[i].y));
             List<Stroke> side = new ArrayList<>(at.get(ring[i]));
             side.retainAll(at.get(ring[i + 1]));
-            used.addAll(side);
-            like = side.isEmpty() ? like : side.get(0);
+            sides.addAll(side);
         }
-        if (like != null) {
-            closed.add(new Stroke(points, true, false, like.widthPt(), like.dash(), false));
+        if (!sides.isEmpty() && sides.size() <= SIDES) {
+            Stroke like = sides.iterator().next();
+            boolean curved = sides.stream().anyMatch(Stroke::curved);
+            used.addAll(sides);
+            closed.add(new Stroke(points, true, curved, like.widthPt(), like.dash(), false));
         }
     }
 }

@@ -140,10 +140,10 @@ public final class SymbolFinder {
     private boolean drawn(Stroke s) {
         Box b = s.box();
         Box inner = frame.inner();
-        boolean within = b.x1Pt() > inner.x0Pt()
-                && b.x0Pt() < inner.x1Pt()
-                && b.y1Pt() > inner.y0Pt()
-                && b.y0Pt() < inner.y1Pt();
+        boolean within = b.x1Pt() > inner.x0Pt() + tolPt
+                && b.x0Pt() < inner.x1Pt() - tolPt
+                && b.y1Pt() > inner.y0Pt() + tolPt
+                && b.y0Pt() < inner.y1Pt() - tolPt;
         boolean border = s.closed() && b.widthPt() > 0.75 * marks.widthPt() && b.heightPt() > 0.7 * marks.heightPt();
         return within && !border && s.lengthPt() > 0.3;
     }
