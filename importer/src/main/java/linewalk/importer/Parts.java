@@ -133,8 +133,12 @@ final class Parts {
                 .map(Label::text);
     }
 
-    /** A value with a unit right below the designation or to its right. */
+    /** A value with a unit behind the designation, in its text or apart from it, or right below. */
     private Optional<String> setting(Label tag) {
+        String behind = tag.text().substring(tag.words().get(0).text().length()).strip();
+        if (SETTING.matcher(behind).matches()) {
+            return Optional.of(behind);
+        }
         return labels.stream()
                 .filter(l -> l != tag && SETTING.matcher(l.text()).matches())
                 .filter(l -> l.box().distancePt(tag.box()) < 1.6 * tag.sizePt())

@@ -191,15 +191,14 @@ public final class NetworkBuilder {
     }
 
     private boolean opposite(Piece piece, Point end, List<PieceSegment> hit) {
+        Point first = piece.points().get(0);
+        Point last = piece.points().get(piece.points().size() - 1);
+        Point far = first.distancePt(end) > last.distancePt(end) ? first : last;
         return hit.stream().filter(s -> s.piece() != piece).anyMatch(s -> {
             List<Point> p = s.piece().points();
             boolean ends =
                     p.get(0).distancePt(end) <= tolPt || p.get(p.size() - 1).distancePt(end) <= tolPt;
-            return ends
-                    && !s.segment()
-                            .box()
-                            .grow(tolPt)
-                            .contains(piece.points().get(piece.points().size() / 2));
+            return ends && !s.segment().box().grow(tolPt).contains(far);
         });
     }
 

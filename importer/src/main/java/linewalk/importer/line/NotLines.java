@@ -33,8 +33,12 @@ public final class NotLines {
         Set<Net> shafts = shafts(nets);
         List<Net> kept = new ArrayList<>();
         for (Net n : nets) {
-            if (!shafts.contains(n) && !leader(n)) {
-                kept.add(withoutOwnPilots(withoutLeaders(n)));
+            if (shafts.contains(n)) {
+                continue;
+            }
+            Net line = withoutLeaders(n);
+            if (!line.runs().isEmpty() && !leader(line)) {
+                kept.add(withoutOwnPilots(line));
             }
         }
         return kept;

@@ -1,0 +1,73 @@
+package linewalk.importer;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import linewalk.drawing.Box;
+import linewalk.drawing.SheetReading;
+import org.junit.jupiter.api.Test;
+
+/** A chain line around a manifold: no part, no line work; lines go through its faces. */
+class EnclosureTest {
+
+    /** 1V1 and 1V2 inside manifold MB1, 1V3 outside on the right. */
+    private static Drawn manifold() {
+        return Drawn.page()
+                .pen(0.7, 18, 3, 3, 3)
+                .rect(150, 150, 500, 500)
+                .pen(1)
+                .text(156, 162, "MB1")
+                .rect(200, 280, 240, 320)
+                .text(200, 274, "1V1")
+                .rect(380, 280, 420, 320)
+                .text(380, 274, "1V2")
+                .rect(700, 280, 740, 320)
+                .text(700, 274, "1V3");
+    }
+
+    @Test
+    void itIsReadWithItsTitle() {
+        SheetReading r = manifold().read();
+
+        assertThat(r.enclosures()).singleElement().satisfies(e -> {
+            assertThat(e.tag()).isEqualTo("MB1");
+            assertThat(e.box().grow(1).contains(new Box(150, 150, 500, 500))).isTrue();
+        });
+        assertThat(Said.tags(r)).containsExactly("1V1", "1V2", "1V3");
+    }
+
+    @Test
+    void aLinePassesItsFace() {
+        assertThat(Said.lines(manifold().line(420, 300, 700, 300).read())).containsExactly("1V2 - 1V3");
+    }
+
+    @Test
+    void twoLinesThatMeetAtAPortMarkAreOne() {
+        SheetReading r = manifold()
+                .circle(500, 300, 4)
+                .text(486, 296, "A1")
+                .line(420, 300, 496, 300)
+                .line(504, 300, 700, 300)
+                .read();
+
+        assertThat(Said.lines(r)).containsExactly("1V2 - 1V3");
+    }
+
+    @Test
+    void alsoAtASquarePortMarkThatTheLineRunsThrough() {
+        SheetReading r =
+                manifold().rect(496, 296, 504, 304).line(420, 300, 700, 300).read();
+
+        assertThat(Said.lines(r)).containsExactly("1V2 - 1V3");
+    }
+
+    @Test
+    void theChainLineDoesNotJoinTheLinesThatCrossIt() {
+        SheetReading r = manifold()
+                .line(240, 300, 300, 300, 300, 600, 800, 600)
+                .text(804, 603, "2.B4")
+                .line(420, 300, 700, 300)
+                .read();
+
+        assertThat(Said.lines(r)).containsExactly("1V1 - to 2/B4", "1V2 - 1V3");
+    }
+}

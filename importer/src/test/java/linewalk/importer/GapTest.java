@@ -1,0 +1,81 @@
+package linewalk.importer;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+
+/** Gaps that a drafter left in a line for its text. */
+class GapTest {
+
+    private static Drawn ends() {
+        return Drawn.page()
+                .rect(180, 380, 220, 420)
+                .text(180, 374, "1V1")
+                .rect(580, 380, 620, 420)
+                .text(580, 374, "1V2");
+    }
+
+    @Test
+    void aTextInTheGapBridgesIt() {
+        Drawn d = ends().line(220, 400, 370, 400).text(375, 403, "L-101").line(405, 400, 580, 400);
+
+        assertThat(Said.lines(d.read())).containsExactly("1V1 - 1V2");
+        assertThat(d.read().lines().get(0).label()).isEqualTo("L-101");
+    }
+
+    @Test
+    void alsoInALineThatRunsUp() {
+        Drawn d = Drawn.page()
+                .rect(380, 180, 420, 220)
+                .text(340, 203, "1V1")
+                .rect(380, 580, 420, 620)
+                .text(340, 603, "1V2")
+                .line(400, 220, 400, 380)
+                .text(403, 416, 270, "L-101")
+                .line(400, 422, 400, 580);
+
+        assertThat(Said.lines(d.read())).containsExactly("1V1 - 1V2");
+    }
+
+    @Test
+    void anEmptyGapIsNone() {
+        Drawn d = ends().line(220, 400, 370, 400).line(405, 400, 580, 400);
+
+        assertThat(Said.lines(d.read())).containsExactly("1V1 - open", "1V2 - open");
+    }
+
+    @Test
+    void aTextThatDoesNotFillTheGapIsNone() {
+        Drawn d = ends().line(220, 400, 300, 400).text(395, 403, "L-101").line(500, 400, 580, 400);
+
+        assertThat(Said.lines(d.read())).containsExactly("1V1 - open", "1V2 - open");
+    }
+
+    @Test
+    void endsThatAreNotInOneStraightLineAreNotBridged() {
+        Drawn d = ends().line(220, 400, 370, 400).text(375, 403, "L-101").line(580, 407, 405, 407);
+
+        assertThat(Said.lines(d.read())).containsExactly("1V1 - open", "1V2 - open");
+    }
+
+    @Test
+    void aSolidAndADashedLineAreNotBridged() {
+        Drawn d = ends().line(220, 400, 370, 400)
+                .text(375, 403, "L-101")
+                .pen(1, 6, 3)
+                .line(580, 400, 405, 400);
+
+        assertThat(Said.lines(d.read())).containsExactly("1V1 - open", "1V2 - open");
+    }
+
+    /** Back to back on one level: the lines end here, each at its own reference. */
+    @Test
+    void twoDifferentReferencesBetweenTheEndsDoNotBridge() {
+        Drawn d = ends().line(220, 400, 370, 400)
+                .text(374, 403, "2.B4")
+                .text(406, 403, "3.C1")
+                .line(430, 400, 580, 400);
+
+        assertThat(Said.lines(d.read())).containsExactly("1V1 - to 2/B4", "1V2 - to 3/C1");
+    }
+}

@@ -1,0 +1,116 @@
+package linewalk.importer;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import linewalk.drawing.SheetReading;
+import org.junit.jupiter.api.Test;
+
+/** Strokes that look like line work and carry no oil. */
+class NotLineTest {
+
+    private static Drawn pumpAndMotor() {
+        return Drawn.page()
+                .circle(300, 400, 25)
+                .text(290, 368, "0M1")
+                .circle(400, 400, 25)
+                .text(390, 368, "0P1");
+    }
+
+    @Test
+    void aLeaderFromANoteToAPart() {
+        SheetReading r = Drawn.page()
+                .rect(200, 280, 240, 320)
+                .text(205, 272, "1V2")
+                .line(240, 300, 270, 260, 300, 260)
+                .text(304, 263, "SEE NOTE 4")
+                .read();
+
+        assertThat(r.lines()).isEmpty();
+        assertThat(Said.tags(r)).containsExactly("1V2");
+    }
+
+    @Test
+    void aLeaderFromABubbleToALine() {
+        SheetReading r = Drawn.page()
+                .rect(180, 380, 220, 420)
+                .text(180, 374, "1V1")
+                .rect(580, 380, 620, 420)
+                .text(580, 374, "1V2")
+                .line(220, 400, 580, 400)
+                .circle(450, 330, 14)
+                .line(436, 330, 464, 330)
+                .text(447, 326, "7")
+                .text(447, 341, "P")
+                .line(442, 342, 400, 400)
+                .read();
+
+        assertThat(Said.lines(r)).containsExactly("1V1 - 1V2");
+    }
+
+    /** ISO 1219-1: a shaft is a double line between motor and pump. */
+    @Test
+    void aShaft() {
+        SheetReading r =
+                pumpAndMotor().line(325, 398, 375, 398).line(325, 402, 375, 402).read();
+
+        assertThat(r.lines()).isEmpty();
+        assertThat(Said.tags(r)).containsExactly("0M1", "0P1");
+    }
+
+    @Test
+    void aLineBesideAShaftStays() {
+        SheetReading r = pumpAndMotor()
+                .line(325, 398, 375, 398)
+                .line(325, 402, 375, 402)
+                .line(400, 375, 400, 200, 600, 200)
+                .text(604, 203, "2.B4")
+                .read();
+
+        assertThat(Said.lines(r)).containsExactly("0P1 - to 2/B4");
+    }
+
+    @Test
+    void rulesOfATable() {
+        Drawn d = Drawn.page();
+        for (int i = 0; i <= 3; i++) {
+            d.line(600, 300 + 15 * i, 760, 300 + 15 * i);
+        }
+        d.line(600, 300, 600, 345).line(660, 300, 660, 345).line(760, 300, 760, 345);
+        for (int i = 0; i < 3; i++) {
+            d.text(605, 311 + 15 * i, "1V" + (i + 1)).text(665, 311 + 15 * i, "CHECK VALVE");
+        }
+
+        SheetReading r = d.read();
+
+        assertThat(r.lines()).isEmpty();
+        assertThat(r.components()).isEmpty();
+    }
+
+    /** A relief valve senses its own inlet: the dashed way around its corner is part of the symbol. */
+    @Test
+    void aValvesOwnPilotLoop() {
+        SheetReading r = Drawn.page()
+                .rect(380, 380, 420, 420)
+                .text(430, 403, "1V1")
+                .rect(380, 580, 420, 620)
+                .text(430, 603, "1V2")
+                .line(400, 420, 400, 580)
+                .pen(0.7, 3, 2)
+                .line(400, 432, 370, 432, 370, 400, 380, 400)
+                .read();
+
+        assertThat(Said.lines(r)).containsExactly("1V1 - 1V2");
+        assertThat(Said.component(r, "1V1").ports()).hasSize(1);
+    }
+
+    @Test
+    void aBorderAroundTheDrawing() {
+        assertThat(Drawn.page().rect(40, 40, 1150, 800).read().lines()).isEmpty();
+    }
+
+    @Test
+    void lineWorkThatReachesNothing() {
+        assertThat(Drawn.page().line(200, 200, 600, 200, 600, 400).read().lines())
+                .isEmpty();
+    }
+}

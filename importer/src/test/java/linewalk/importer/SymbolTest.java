@@ -1,0 +1,201 @@
+package linewalk.importer;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import linewalk.drawing.Box;
+import linewalk.drawing.Component;
+import linewalk.drawing.SheetReading;
+import org.junit.jupiter.api.Test;
+
+/** Outlines and motifs to parts: what belongs to a symbol is no line work, and lines meet it at its ports. */
+class SymbolTest {
+
+    private static void is(Drawn d, String tag, double x0, double y0, double x1, double y1) {
+        SheetReading r = d.read();
+        assertThat(Said.tags(r)).containsExactly(tag);
+        Component c = r.components().get(0);
+        assertThat(c.box().grow(2).contains(new Box(x0, y0, x1, y1)))
+                .as("box " + c.box())
+                .isTrue();
+        assertThat(new Box(x0, y0, x1, y1).grow(2).contains(c.box()))
+                .as("box " + c.box())
+                .isTrue();
+        assertThat(r.lines()).isEmpty();
+    }
+
+    @Test
+    void aRowOfSquaresIsOneValve() {
+        Drawn d = Drawn.page()
+                .rect(300, 300, 340, 340)
+                .rect(340, 300, 380, 340)
+                .rect(380, 300, 420, 340)
+                .text(300, 292, "1V1");
+
+        is(d, "1V1", 300, 300, 420, 340);
+    }
+
+    @Test
+    void squaresOfSingleStrokesToo() {
+        Drawn d = Drawn.page()
+                .rectInPieces(300, 300, 340, 340)
+                .rectInPieces(340, 300, 380, 340)
+                .text(300, 292, "1V1");
+
+        is(d, "1V1", 300, 300, 380, 340);
+    }
+
+    @Test
+    void arrowsInsideASquareBelongToIt() {
+        Drawn d = Drawn.page()
+                .rect(300, 300, 340, 340)
+                .rect(340, 300, 380, 340)
+                .line(310, 340, 310, 300)
+                .filled(307, 308, 313, 308, 310, 300)
+                .line(330, 300, 330, 340)
+                .line(350, 340, 370, 300)
+                .text(300, 292, "1V1");
+
+        is(d, "1V1", 300, 300, 380, 340);
+    }
+
+    @Test
+    void aSpringAndASolenoidBelongToTheValve() {
+        Drawn d = Drawn.page()
+                .rect(300, 300, 340, 340)
+                .rect(340, 300, 380, 340)
+                .line(380, 320, 384, 312, 388, 328, 392, 312, 396, 328, 400, 320)
+                .rect(280, 310, 300, 330)
+                .line(285, 330, 295, 310)
+                .text(320, 292, "1V1");
+
+        is(d, "1V1", 280, 300, 400, 340);
+    }
+
+    @Test
+    void aCheckValveIsABallInASeat() {
+        SheetReading r = Drawn.page()
+                .circle(400, 400, 8)
+                .line(388, 396, 400, 412, 412, 396)
+                .text(420, 403, "1V3")
+                .line(400, 392, 400, 300)
+                .line(400, 412, 400, 520)
+                .rect(380, 260, 420, 300)
+                .text(430, 283, "1V1")
+                .rect(380, 520, 420, 560)
+                .text(430, 543, "1V2")
+                .read();
+
+        assertThat(Said.lines(r)).containsExactly("1V1 - 1V3", "1V2 - 1V3");
+    }
+
+    @Test
+    void aThrottleIsTwoArcs() {
+        SheetReading r = Drawn.page()
+                .arc(386, 388, 386, 412)
+                .arc(414, 412, 414, 388)
+                .text(420, 391, "1V4")
+                .line(400, 300, 400, 500)
+                .rect(380, 260, 420, 300)
+                .text(430, 283, "1V1")
+                .rect(380, 500, 420, 540)
+                .text(430, 523, "1V2")
+                .read();
+
+        assertThat(Said.lines(r)).containsExactly("1V1 - 1V4", "1V2 - 1V4");
+    }
+
+    @Test
+    void aReservoirOfOneStroke() {
+        SheetReading r = Drawn.page()
+                .rect(380, 260, 420, 300)
+                .text(430, 283, "1V1")
+                .line(400, 300, 400, 510)
+                .line(360, 500, 360, 530, 440, 530, 440, 500)
+                .read();
+
+        assertThat(Said.lines(r)).containsExactly("1V1 - TANK");
+    }
+
+    @Test
+    void aReservoirOfThreeStrokes() {
+        SheetReading r = Drawn.page()
+                .rect(380, 260, 420, 300)
+                .text(430, 283, "1V1")
+                .line(400, 300, 400, 510)
+                .line(360, 500, 360, 530)
+                .line(360, 530, 440, 530)
+                .line(440, 500, 440, 530)
+                .read();
+
+        assertThat(Said.lines(r)).containsExactly("1V1 - TANK");
+    }
+
+    @Test
+    void eachReservoirSymbolIsOneAndATaggedOneKeepsItsName() {
+        SheetReading r = Drawn.page()
+                .line(160, 200, 160, 245)
+                .line(150, 235, 150, 250, 170, 250, 170, 235)
+                .line(360, 300, 360, 510)
+                .line(300, 500, 300, 530, 440, 530, 440, 500)
+                .text(350, 545, "0Z1")
+                .rect(140, 160, 180, 200)
+                .text(190, 183, "1V1")
+                .rect(340, 260, 380, 300)
+                .text(390, 283, "1V2")
+                .read();
+
+        assertThat(Said.lines(r)).containsExactly("0Z1 - 1V2", "1V1 - TANK");
+    }
+
+    @Test
+    void aBoxWithALidIsNoReservoir() {
+        SheetReading r = Drawn.page()
+                .rect(380, 260, 420, 300)
+                .text(430, 283, "1V1")
+                .line(400, 300, 400, 500)
+                .rect(360, 500, 440, 530)
+                .text(450, 520, "1V2")
+                .read();
+
+        assertThat(Said.lines(r)).containsExactly("1V1 - 1V2");
+    }
+
+    /** The coupling under a gauge hangs on a short stub and has no name of its own. */
+    @Test
+    void aGaugeOnItsCouplingIsOnePart() {
+        SheetReading r = Drawn.page()
+                .circle(400, 300, 16)
+                .line(394, 308, 406, 292)
+                .text(420, 303, "0Z5")
+                .line(400, 316, 400, 326)
+                .circle(400, 331, 5)
+                .line(400, 336, 400, 500)
+                .rect(380, 500, 420, 540)
+                .text(430, 523, "1V1")
+                .read();
+
+        assertThat(Said.lines(r)).containsExactly("0Z5 - 1V1");
+        assertThat(Said.component(r, "0Z5").ports()).hasSize(1);
+    }
+
+    @Test
+    void anOutlineWithoutANameAndATextWithoutAnOutlineAreNoParts() {
+        assertThat(Drawn.page().rect(300, 300, 340, 340).read().components()).isEmpty();
+        assertThat(Drawn.page().text(300, 300, "1V1").read().components()).isEmpty();
+    }
+
+    @Test
+    void linesThatMeetAPortTogetherShareIt() {
+        SheetReading r = Drawn.page()
+                .rect(380, 380, 420, 420)
+                .text(430, 403, "1V1")
+                .line(400, 420, 400, 600)
+                .text(404, 608, "2.B4")
+                .line(380, 400, 200, 400)
+                .text(170, 403, "3.C1")
+                .read();
+
+        assertThat(Said.component(r, "1V1").ports()).hasSize(2);
+        assertThat(Said.lines(r)).containsExactly("1V1 - to 2/B4", "1V1 - to 3/C1");
+    }
+}
