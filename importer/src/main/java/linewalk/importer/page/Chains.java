@@ -20,7 +20,11 @@ final class Chains {
     private final Map<Point, List<Stroke>> ends = new HashMap<>();
     private final Set<Stroke> used = Collections.newSetFromMap(new IdentityHashMap<>());
 
+    private final double tolPt;
+    private Near<Stroke> through;
+
     Chains(double tolPt) {
+        this.tolPt = tolPt;
         corners = new Corners(0.5 * tolPt);
     }
 
@@ -33,6 +37,7 @@ final class Chains {
                         .add(s);
             }
         }
+        through = new Near<>(strokes, Stroke::box);
         List<Stroke> out = new ArrayList<>();
         for (Stroke s : strokes) {
             if (s.closed() || s.curved()) {
@@ -79,6 +84,18 @@ final class Chains {
         return at;
     }
 
+    /** Another stroke runs through the corner: whether the two join it or cross it is not for here to say. */
+    private boolean passed(Point at, Stroke a, Stroke b) {
+        for (Stroke s : through.within(at, tolPt)) {
+            for (int i = 1; i < s.points().size() && s != a && s != b; i++) {
+                if (new Segment(s.points().get(i - 1), s.points().get(i)).distancePt(at) < tolPt / 2) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
     private Stroke next(Stroke current, Point at) {
         List<Stroke> there = ends.get(at);
         if (there.size() != 2) {
@@ -87,6 +104,7 @@ final class Chains {
         Stroke other = there.get(0) == current ? there.get(1) : there.get(0);
         boolean samePen = other.dash().equals(current.dash())
                 && Math.abs(other.widthPt() - current.widthPt()) <= SAME_PEN * current.widthPt();
-        return other == current || other.curved() || used.contains(other) || !samePen ? null : other;
+        boolean ends = other == current || other.curved() || used.contains(other) || !samePen;
+        return ends || passed(at, current, other) ? null : other;
     }
 }
