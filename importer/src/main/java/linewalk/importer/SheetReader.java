@@ -28,6 +28,7 @@ import linewalk.importer.page.Marks;
 import linewalk.importer.page.PageGeometry;
 import linewalk.importer.page.Segment;
 import linewalk.importer.page.Stroke;
+import linewalk.importer.page.WholeStrokes;
 import linewalk.importer.reference.LineLabels;
 import linewalk.importer.reference.ReferenceFinder;
 import linewalk.importer.reference.References;
@@ -50,7 +51,7 @@ final class SheetReader {
 
     SheetReading read(PDPage page, PageKey key) throws IOException {
         PageGeometry geometry = PageGeometry.of(page);
-        return read(MarkCollector.collect(page, geometry), geometry, key);
+        return read(WholeStrokes.of(MarkCollector.collect(page, geometry)), geometry, key);
     }
 
     private SheetReading read(Marks marks, PageGeometry geometry, PageKey key) {

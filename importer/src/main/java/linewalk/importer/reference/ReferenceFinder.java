@@ -92,10 +92,11 @@ public final class ReferenceFinder {
         for (Outline flag : symbols.flags()) {
             if (seen.add(flag)) {
                 List<Outline> row = row(flag, seen);
-                if (row.size() > 1) {
+                if (row.size() > 1
+                        && row.stream().filter(f -> endAt(f).isPresent()).count() < 2) {
                     addRow(row);
                 } else {
-                    inFlag(flag);
+                    row.forEach(this::inFlag);
                 }
             }
         }
@@ -118,7 +119,7 @@ public final class ReferenceFinder {
     }
 
     private Optional<Parsed> zoned(Outline flag) {
-        return FlagTest.parse(grammar, FlagTest.inside(flag, labels)).filter(Parsed::zoned);
+        return FlagTest.parse(grammar, FlagTest.inside(flag, labels)).filter(p -> p.zoned() && p.label() == null);
     }
 
     private void addRow(List<Outline> row) {

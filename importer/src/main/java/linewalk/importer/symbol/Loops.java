@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import linewalk.drawing.Box;
 import linewalk.drawing.Point;
+import linewalk.importer.page.Corners;
 import linewalk.importer.page.Stroke;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -28,12 +29,11 @@ final class Loops {
     private static final int SIDES = 8;
     private static final int POINTS = 40;
 
-    private final double tolPt;
     private final double largestPt;
-    private final Map<Long, Coordinate> corners = new HashMap<>();
+    private final Corners corners;
 
     Loops(double tolPt, double pageWidthPt) {
-        this.tolPt = tolPt;
+        this.corners = new Corners(0.6 * tolPt);
         this.largestPt = LARGEST * pageWidthPt;
     }
 
@@ -75,21 +75,9 @@ final class Loops {
         return Math.max(b.widthPt(), b.heightPt()) < largestPt;
     }
 
-    /** Corners that all but touch are one. */
     private Coordinate snapped(Point p) {
-        long gx = Math.round(p.xPt() / tolPt);
-        long gy = Math.round(p.yPt() / tolPt);
-        for (long dx = -1; dx <= 1; dx++) {
-            for (long dy = -1; dy <= 1; dy++) {
-                Coordinate c = corners.get((gx + dx) * 1_000_003 + gy + dy);
-                if (c != null && Math.hypot(c.x - p.xPt(), c.y - p.yPt()) < 0.6 * tolPt) {
-                    return c;
-                }
-            }
-        }
-        Coordinate c = new Coordinate(p.xPt(), p.yPt());
-        corners.put(gx * 1_000_003 + gy, c);
-        return c;
+        Point c = corners.at(p);
+        return new Coordinate(c.xPt(), c.yPt());
     }
 
     private void closeLoop(Polygon p, Map<Coordinate, List<Stroke>> at, List<Stroke> closed, Set<Stroke> used) {

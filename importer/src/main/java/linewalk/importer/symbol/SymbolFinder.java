@@ -40,20 +40,12 @@ public final class SymbolFinder {
         this.marks = marks;
         this.labels = labels;
         this.frame = frame;
-        this.tolPt = tolerance(marks);
+        this.tolPt = marks.tolerancePt();
         this.strokes = new Loops(tolPt, marks.widthPt()).close(marks.strokes());
     }
 
     public static Symbols find(Marks marks, List<Label> labels, Frame frame, FlagTest flags) {
         return new SymbolFinder(marks, labels, frame).find(flags);
-    }
-
-    /** A little more than a usual line is wide. */
-    private static double tolerance(Marks marks) {
-        double[] widths =
-                marks.strokes().stream().mapToDouble(Stroke::widthPt).sorted().toArray();
-        double usual = widths.length == 0 ? 1 : widths[widths.length / 2];
-        return Math.max(0.8, Math.min(3, 1.1 * usual));
     }
 
     private Symbols find(FlagTest flagTest) {

@@ -1,0 +1,110 @@
+package linewalk.importer.page;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import linewalk.drawing.Point;
+
+/** Straight pieces of one pen that continue one another, with nothing else ending there, are one polyline. */
+final class Chains {
+
+    private static final double SAME_PEN = 0.05;
+
+    private final Corners corners;
+    private final Map<Point, List<Stroke>> ends = new HashMap<>();
+    private final Set<Stroke> used = Collections.newSetFromMap(new IdentityHashMap<>());
+
+    private final double tolPt;
+    private Near<Stroke> through;
+
+    Chains(double tolPt) {
+        this.tolPt = tolPt;
+        corners = new Corners(0.5 * tolPt);
+    }
+
+    List<Stroke> join(List<Stroke> strokes) {
+        for (Stroke s : strokes) {
+            if (!s.closed()) {
+                ends.computeIfAbsent(corners.at(s.first()), k -> new ArrayList<>())
+                        .add(s);
+                ends.computeIfAbsent(corners.at(s.last()), k -> new ArrayList<>())
+                        .add(s);
+            }
+        }
+        through = new Near<>(strokes, Stroke::box);
+        List<Stroke> out = new ArrayList<>();
+        for (Stroke s : strokes) {
+            if (s.closed() || s.curved()) {
+                out.add(s);
+            } else if (used.add(s)) {
+                out.add(chain(s));
+            }
+        }
+        return out;
+    }
+
+    private Stroke chain(Stroke start) {
+        Deque<Point> points = new ArrayDeque<>(start.points());
+        Point first = corners.at(start.first());
+        Point last = extend(start, corners.at(start.last()), points, true);
+        if (!first.equals(last)) {
+            first = extend(start, first, points, false);
+        }
+        boolean ring = first.equals(last) && points.size() > 3;
+        List<Point> all = new ArrayList<>(points);
+        if (ring) {
+            all.remove(all.size() - 1);
+        }
+        return points.size() == start.points().size() && !ring
+                ? start
+                : new Stroke(all, ring, false, start.widthPt(), start.dash(), false);
+    }
+
+    /** Adds what continues at one end; returns the corner where it stops. */
+    private Point extend(Stroke start, Point from, Deque<Point> points, boolean atEnd) {
+        Point at = from;
+        Stroke current = start;
+        for (Stroke next = next(current, at); next != null; next = next(current, at)) {
+            used.add(next);
+            boolean forth = corners.at(next.first()).equals(at);
+            List<Point> more = new ArrayList<>(next.points());
+            if (!forth) {
+                Collections.reverse(more);
+            }
+            more.subList(1, more.size()).forEach(atEnd ? points::addLast : points::addFirst);
+            at = corners.at(more.get(more.size() - 1));
+            current = next;
+        }
+        return at;
+    }
+
+    /** Another stroke runs through the corner: whether the two join it or cross it is not for here to say. */
+    private boolean passed(Point at, Stroke a, Stroke b) {
+        for (Stroke s : through.within(at, tolPt)) {
+            for (int i = 1; i < s.points().size() && s != a && s != b; i++) {
+                if (new Segment(s.points().get(i - 1), s.points().get(i)).distancePt(at) < tolPt / 2) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private Stroke next(Stroke current, Point at) {
+        List<Stroke> there = ends.get(at);
+        if (there.size() != 2) {
+            return null;
+        }
+        Stroke other = there.get(0) == current ? there.get(1) : there.get(0);
+        boolean samePen = other.dash().equals(current.dash())
+                && Math.abs(other.widthPt() - current.widthPt()) <= SAME_PEN * current.widthPt();
+        boolean ends = other == current || other.curved() || used.contains(other) || !samePen;
+        return ends || passed(at, current, other) ? null : other;
+    }
+}

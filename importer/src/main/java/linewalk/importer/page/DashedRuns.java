@@ -1,0 +1,197 @@
+package linewalk.importer.page;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import linewalk.drawing.Point;
+
+/**
+ * Short pieces of one pen in one straight line, with even gaps shorter than themselves, are one dashed stroke; where long
+ * and short pieces alternate it is a chain line. Its ends reach over the last gap to what they point at.
+ */
+final class DashedRuns {
+
+    private static final int PIECES = 4;
+    private static final double LONGEST_TOL = 30;
+    private static final double EVEN = 0.35;
+
+    private final double tolPt;
+
+    DashedRuns(double tolPt) {
+        this.tolPt = tolPt;
+    }
+
+    /** A piece along the common direction. */
+    private record Piece(Stroke stroke, double from, double to, double across) {
+        double length() {
+            return to - from;
+        }
+    }
+
+    private record Found(Stroke stroke, double gapPt) {}
+
+    List<Stroke> join(List<Stroke> strokes) {
+        Map<Long, List<Piece>> byDirection = new TreeMap<>();
+        for (Stroke s : strokes) {
+            boolean candidate =
+                    s.points().size() == 2 && !s.closed() && s.dash().solid();
+            if (candidate && s.lengthPt() < LONGEST_TOL * tolPt && s.lengthPt() > 0.5 * tolPt) {
+                long angle = angle(s);
+                byDirection.computeIfAbsent(angle, k -> new ArrayList<>()).add(piece(s, angle));
+            }
+        }
+        List<Found> found = new ArrayList<>();
+        Set<Stroke> used = Collections.newSetFromMap(new IdentityHashMap<>());
+        byDirection.values().forEach(pieces -> rows(pieces, found, used));
+        if (found.isEmpty()) {
+            return strokes;
+        }
+        List<Stroke> out = new ArrayList<>(strokes);
+        out.removeIf(used::contains);
+        out.addAll(new DashedEnds(out, found.stream().map(Found::stroke).toList())
+                .reach(found.stream().map(Found::gapPt).toList(), tolPt));
+        return out;
+    }
+
+    /** Whole degrees, 0 to 179. */
+    private static long angle(Stroke s) {
+        Direction d = Direction.of(s.first(), s.last());
+        return Math.floorMod(Math.round(Math.toDegrees(Math.atan2(d.dy(), d.dx()))), 180);
+    }
+
+    private static Piece piece(Stroke s, long angle) {
+        Direction d = Direction.ofAngle(angle);
+        double a = s.first().xPt() * d.dx() + s.first().yPt() * d.dy();
+        double b = s.last().xPt() * d.dx() + s.last().yPt() * d.dy();
+        double across = -s.first().xPt() * d.dy() + s.first().yPt() * d.dx();
+        return new Piece(s, Math.min(a, b), Math.max(a, b), across);
+    }
+
+    private void rows(List<Piece> pieces, List<Found> found, Set<Stroke> used) {
+        pieces.sort(Comparator.comparingDouble(Piece::across));
+        int from = 0;
+        for (int i = 1; i <= pieces.size(); i++) {
+            if (i == pieces.size() || pieces.get(i).across() - pieces.get(i - 1).across() > 0.4 * tolPt) {
+                List<Piece> row = new ArrayList<>(pieces.subList(from, i));
+                row.sort(Comparator.comparingDouble(Piece::from));
+                runs(row, found, used);
+                from = i;
+            }
+        }
+    }
+
+    private void runs(List<Piece> row, List<Found> found, Set<Stroke> used) {
+        int from = 0;
+        for (int i = 1; i <= row.size(); i++) {
+            if (i == row.size() || !continues(row, from, i)) {
+                if (i - from >= PIECES) {
+                    found.add(dashed(row.subList(from, i)));
+                    row.subList(from, i).forEach(p -> used.add(p.stroke()));
+                }
+                from = i;
+            }
+        }
+    }
+
+    private boolean continues(List<Piece> row, int from, int i) {
+        Piece last = row.get(i - 1);
+        Piece next = row.get(i);
+        double gap = next.from() - last.to();
+        double longer = Math.max(last.length(), next.length());
+        boolean samePen = Math.abs(last.stroke().widthPt() - next.stroke().widthPt())
+                < 0.1 * last.stroke().widthPt();
+        if (!samePen || gap < 0.3 * tolPt || gap > 1.1 * longer) {
+            return false;
+        }
+        if (i - 1 == from) {
+            return true;
+        }
+        double before = last.from() - row.get(i - 2).to();
+        return Math.abs(gap - before) < EVEN * Math.max(gap, before);
+    }
+
+    private static Found dashed(List<Piece> run) {
+        double[] lengths = run.subList(1, run.size() - 1).stream()
+                .mapToDouble(Piece::length)
+                .sorted()
+                .toArray();
+        double longest = lengths[lengths.length - 1];
+        boolean chain = longest > 1.8 * lengths[0];
+        Stroke like = run.get(0).stroke();
+        Point start = end(run.get(0), true);
+        Point stop = end(run.get(run.size() - 1), false);
+        double gap = run.get(1).from() - run.get(0).to();
+        Stroke whole = new Stroke(List.of(start, stop), false, false, like.widthPt(), new Dash(longest, chain), false);
+        return new Found(whole, gap);
+    }
+
+    private static Point end(Piece p, boolean first) {
+        Stroke s = p.stroke();
+        Direction d = Direction.ofAngle(angle(s));
+        boolean forth = d.ahead(s.first(), s.last()) > 0;
+        return first == forth ? s.first() : s.last();
+    }
+
+    /** Lengthens dashed strokes over their last gap to a stroke, a corner or another dashed end ahead. */
+    private record DashedEnds(List<Stroke> others, List<Stroke> dashed) {
+
+        List<Stroke> reach(List<Double> gaps, double tolPt) {
+            List<Segment> targets = new ArrayList<>();
+            others.forEach(s -> addSegments(s, targets));
+            dashed.forEach(s -> addSegments(s, targets));
+            Near<Segment> near = new Near<>(targets, Segment::box);
+            List<Stroke> out = new ArrayList<>();
+            for (int i = 0; i < dashed.size(); i++) {
+                Stroke s = dashed.get(i);
+                double reach = 1.5 * gaps.get(i) + tolPt;
+                Point a = reach(s.last(), s.first(), reach, near);
+                Point b = reach(s.first(), s.last(), reach, near);
+                out.add(new Stroke(List.of(a, b), false, false, s.widthPt(), s.dash(), false));
+            }
+            return out;
+        }
+
+        private static void addSegments(Stroke s, List<Segment> out) {
+            for (int i = 1; i < s.points().size(); i++) {
+                out.add(new Segment(s.points().get(i - 1), s.points().get(i)));
+            }
+            if (s.closed()) {
+                out.add(new Segment(s.points().get(s.points().size() - 1), s.first()));
+            }
+        }
+
+        private static Point reach(Point from, Point end, double reachPt, Near<Segment> near) {
+            Direction d = Direction.of(from, end);
+            Point far = end.plus(d.dx() * reachPt, d.dy() * reachPt);
+            Segment probe = new Segment(end, far);
+            Point best = end;
+            double least = Double.MAX_VALUE;
+            for (Segment t : near.touching(probe.box().grow(reachPt))) {
+                if (t.a().equals(from) && t.b().equals(end) || t.b().equals(from) && t.a().equals(end)) {
+                    continue;
+                }
+                Point x = meeting(probe, t, reachPt);
+                if (x != null && x.distancePt(end) < least) {
+                    least = x.distancePt(end);
+                    best = x;
+                }
+            }
+            return best;
+        }
+
+        /** Where the probe meets a segment, or would if the segment too went on over a gap. */
+        private static Point meeting(Segment probe, Segment t, double reachPt) {
+            Direction d = Direction.of(t.a(), t.b());
+            Segment longer = new Segment(
+                    t.a().plus(-d.dx() * reachPt, -d.dy() * reachPt), t.b().plus(d.dx() * reachPt, d.dy() * reachPt));
+            Point x = probe.crossing(longer);
+            boolean parallel = Math.abs(Direction.of(probe.a(), probe.b()).along(d)) > 0.98;
+            return parallel ? null : x;
+        }
+    }
+}
