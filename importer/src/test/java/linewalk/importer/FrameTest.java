@@ -137,6 +137,13 @@ class FrameTest {
     }
 
     @Test
+    void twoLettersDownOneEdgeAreNoRows() {
+        Drawn d = frame(numbers(8), letters(2)).on(Drawn.page(), EnumSet.of(Side.TOP, Side.BOTTOM, Side.LEFT));
+
+        assertThat(grid(d)).isNull();
+    }
+
+    @Test
     void zoneLabelsAndTicksAreNeitherReferencesNorLines() {
         SheetReading r = usual().on(Drawn.page()).read();
 

@@ -61,6 +61,17 @@ class LineKindTest {
         assertThat(r.lines()).isEmpty();
     }
 
+    /** Some programs draw each dash as a stroke of its own. */
+    @Test
+    void dashesDrawnOneByOneAreOneLine() {
+        Drawn d = rows();
+        for (double x = 220; x < 580; x += 12) {
+            d.line(x, 350, Math.min(580, x + 9), 350);
+        }
+
+        assertThat(Said.lines(d.read())).containsExactly("1V2 - 1V5");
+    }
+
     @Test
     void sizeAndNumberAreToldApart() {
         Line l = rows().line(220, 200, 580, 200)

@@ -103,6 +103,22 @@ class NotLineTest {
         assertThat(Said.component(r, "1V1").ports()).hasSize(1);
     }
 
+    /** ISO 1219-1: short arrows at a cooler's sides mean heat. */
+    @Test
+    void aCoolersHeatArrows() {
+        SheetReading r = Drawn.page()
+                .polygon(400, 380, 420, 400, 400, 420, 380, 400)
+                .text(424, 385, "0Z4")
+                .line(410, 390, 422, 378)
+                .filled(422, 378, 417, 380, 420, 383)
+                .line(420, 400, 600, 400)
+                .text(604, 403, "2.B4")
+                .read();
+
+        assertThat(Said.lines(r)).containsExactly("0Z4 - to 2/B4");
+        assertThat(Said.component(r, "0Z4").ports()).hasSize(1);
+    }
+
     @Test
     void aBorderAroundTheDrawing() {
         assertThat(Drawn.page().rect(40, 40, 1150, 800).read().lines()).isEmpty();

@@ -130,13 +130,15 @@ public final class FrameFinder {
                 .filter(s -> outer(s, all))
                 .sorted(Comparator.comparingInt((Series s) -> -s.labels().size()))
                 .toList();
-        if (long_.isEmpty()) {
-            return null;
+        for (Series best : long_) {
+            List<Series> edges = new ArrayList<>(List.of(best));
+            opposite(best, long_, full).ifPresent(edges::add);
+            // two labels alone are chance, unless the same two stand on the opposite edge (ASME Y14.1, size B)
+            if (best.labels().size() > Series.SHORTEST || edges.size() > 1) {
+                return new Axis(edges);
+            }
         }
-        Series best = long_.get(0);
-        List<Series> edges = new ArrayList<>(List.of(best));
-        opposite(best, long_, full).ifPresent(edges::add);
-        return new Axis(edges);
+        return null;
     }
 
     private static Optional<Series> opposite(Series best, List<Series> others, double fullPt) {

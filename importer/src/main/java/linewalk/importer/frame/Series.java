@@ -20,7 +20,7 @@ record Series(List<Label> labels, boolean horizontal) {
     private static final double SPACING = 0.45;
 
     private static final double ALIGNED = 0.7;
-    static final int SHORTEST = 3;
+    static final int SHORTEST = 2;
 
     Series {
         labels = List.copyOf(labels);
@@ -50,7 +50,7 @@ record Series(List<Label> labels, boolean horizontal) {
         return horizontal ? l.center().yPt() : l.center().xPt();
     }
 
-    /** All series among short labels; each at least three long. */
+    /** All series among short labels; each at least two long. */
     static List<Series> find(List<Label> labels, boolean horizontal) {
         List<Label> sorted = new ArrayList<>(labels);
         ToDoubleFunction<Label> across = l -> across(l, horizontal);
