@@ -114,8 +114,21 @@ final class FigureFinder {
             return true;
         }
         double gap = s.points().stream().mapToDouble(b::distancePt).min().orElse(Double.MAX_VALUE);
-        boolean hangs = touch.ofEnds(s).isEmpty() && !reachesOut(b, s);
+        boolean hangs = touch.ofEnds(s).isEmpty() && !reachesOut(b, s) || arm(b, s, nearPt);
         return gap <= (Motif.zigzag(s) ? tolPt : nearPt) && (Motif.zigzag(s) || hangs);
+    }
+
+    /** One arm of a seat: its free end stands beside the outline, its other end where the line comes in. */
+    private boolean arm(Body b, Stroke s, double nearPt) {
+        Box core = b.core();
+        return s.points().size() == 2
+                && s.lengthPt() < 1.2 * Math.max(core.widthPt(), core.heightPt())
+                && (beside(b, s, s.first(), nearPt) || beside(b, s, s.last(), nearPt));
+    }
+
+    private boolean beside(Body b, Stroke s, Point end, double nearPt) {
+        double gap = b.distancePt(end);
+        return gap > 0 && gap <= nearPt && touch.at(end, s).isEmpty();
     }
 
     private static boolean middleInside(Body b, Stroke s) {
