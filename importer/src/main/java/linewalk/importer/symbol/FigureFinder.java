@@ -22,14 +22,16 @@ final class FigureFinder {
     private static final double NEAR = 0.35;
 
     private final List<Outline> outlines;
+    private final List<Outline> flags;
     private final List<Stroke> strokes;
     private final double tolPt;
     private final StrokeTouch touch;
     private final Set<Stroke> left = Collections.newSetFromMap(new IdentityHashMap<>());
     private final List<Body> bodies = new ArrayList<>();
 
-    FigureFinder(List<Outline> outlines, List<Stroke> strokes, double tolPt) {
+    FigureFinder(List<Outline> outlines, List<Outline> flags, List<Stroke> strokes, double tolPt) {
         this.outlines = outlines;
+        this.flags = flags;
         this.strokes = strokes;
         this.tolPt = tolPt;
         this.touch = new StrokeTouch(strokes, tolPt);
@@ -46,7 +48,7 @@ final class FigureFinder {
             takeConnected(b);
         }
         List<Stroke> open = strokes.stream().filter(left::contains).toList();
-        for (Body tank : new ReservoirFinder(open, touch, tolPt).find()) {
+        for (Body tank : new ReservoirFinder(open, flags, touch, tolPt).find()) {
             tank.marks().forEach(left::remove);
             strokes.stream()
                     .filter(s -> left.contains(s) && tank.box().contains(s.box()) && free(s, tank))
