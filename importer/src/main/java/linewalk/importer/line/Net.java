@@ -1,5 +1,6 @@
 package linewalk.importer.line;
 
+import java.util.ArrayList;
 import java.util.List;
 import linewalk.drawing.Point;
 
@@ -24,6 +25,22 @@ public record Net(List<Node> nodes, List<Run> runs, double confidence, List<Poin
 
     public List<Node> freeEnds() {
         return nodes.stream().filter(Node::free).toList();
+    }
+
+    /** The runs from a line end to the first place where the line meets anything. */
+    public static List<Run> leg(Node end) {
+        List<Run> leg = new ArrayList<>();
+        Node at = end;
+        Run run = end.runs().size() == 1 ? end.run() : null;
+        while (run != null && !leg.contains(run)) {
+            leg.add(run);
+            at = run.other(at);
+            Run last = run;
+            run = at.runs().size() == 2 && at.body() == null
+                    ? at.runs().stream().filter(r -> r != last).findFirst().orElse(null)
+                    : null;
+        }
+        return leg;
     }
 
     @Override

@@ -139,29 +139,15 @@ public final class NotLines {
             if (references.contains(end) || end.body() != null || end.runs().size() != 1) {
                 continue;
             }
-            List<Run> way = new ArrayList<>();
-            Node met = follow(end, way);
-            boolean points = way.stream().anyMatch(NotLines::oblique) && pointedAt(met);
+            List<Run> way = Net.leg(end);
+            Run last = way.get(way.size() - 1);
+            boolean points =
+                    way.stream().anyMatch(NotLines::oblique) && (pointedAt(last.from()) || pointedAt(last.to()));
             if (end.flag() != null || points) {
                 dropped.addAll(way);
             }
         }
         return without(n, dropped);
-    }
-
-    /** From a line end to where it meets something; collects the runs passed. */
-    private static Node follow(Node end, List<Run> way) {
-        Node at = end;
-        Run run = end.run();
-        while (run != null && !way.contains(run)) {
-            way.add(run);
-            at = run.other(at);
-            Run last = run;
-            run = at.runs().size() == 2 && at.body() == null
-                    ? at.runs().stream().filter(r -> r != last).findFirst().orElse(null)
-                    : null;
-        }
-        return at;
     }
 
     private boolean pointedAt(Node n) {

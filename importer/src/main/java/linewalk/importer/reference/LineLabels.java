@@ -14,6 +14,7 @@ import linewalk.drawing.Box;
 import linewalk.drawing.Point;
 import linewalk.importer.lettering.Label;
 import linewalk.importer.line.Net;
+import linewalk.importer.line.Node;
 import linewalk.importer.line.Run;
 import linewalk.importer.page.Near;
 import linewalk.importer.page.Segment;
@@ -30,7 +31,7 @@ public final class LineLabels {
     /** How far a number may stand from its line, in text sizes. */
     private static final double BESIDE = 0.95;
 
-    private record On(Net net, Label label, Point at, double gap) {}
+    private record On(Net net, Run run, Label label, Point at, double gap) {}
 
     private record Piece(Net net, Run run, Segment segment) {}
 
@@ -60,7 +61,11 @@ public final class LineLabels {
         return near.touching(l.box().grow(BESIDE * l.sizePt())).stream()
                 .filter(p -> parallel(l, p.segment()) && overlaps(l.box(), p.segment()))
                 .map(p -> new On(
-                        p.net(), l, p.segment().nearest(l.center()), p.run().bridged() ? 0 : gap(l.box(), p.segment())))
+                        p.net(),
+                        p.run(),
+                        l,
+                        p.segment().nearest(l.center()),
+                        p.run().bridged() ? 0 : gap(l.box(), p.segment())))
                 .filter(o -> o.gap() <= BESIDE * l.sizePt())
                 .min(Comparator.comparingDouble(On::gap));
     }
@@ -115,10 +120,12 @@ public final class LineLabels {
         return text.replaceAll("\\d+", "9").replaceAll("[A-Z]+", "A");
     }
 
-    /** The number that stands nearest to a place on the line. */
-    public Optional<String> numberAt(Net net, Point place) {
+    /** The number that stands on the leg of the line which ends here; another leg's number may be another line's. */
+    public Optional<String> numberAt(Net net, Node end) {
+        List<Run> leg = Net.leg(end);
         return numbers.getOrDefault(net, List.of()).stream()
-                .min(Comparator.comparingDouble(o -> o.at().distancePt(place)))
+                .filter(o -> leg.contains(o.run()))
+                .min(Comparator.comparingDouble(o -> o.at().distancePt(end.place())))
                 .flatMap(o -> number(o.label()));
     }
 

@@ -22,14 +22,16 @@ final class FigureFinder {
     private static final double NEAR = 0.35;
 
     private final List<Outline> outlines;
+    private final List<Outline> flags;
     private final List<Stroke> strokes;
     private final double tolPt;
     private final StrokeTouch touch;
     private final Set<Stroke> left = Collections.newSetFromMap(new IdentityHashMap<>());
     private final List<Body> bodies = new ArrayList<>();
 
-    FigureFinder(List<Outline> outlines, List<Stroke> strokes, double tolPt) {
+    FigureFinder(List<Outline> outlines, List<Outline> flags, List<Stroke> strokes, double tolPt) {
         this.outlines = outlines;
+        this.flags = flags;
         this.strokes = strokes;
         this.tolPt = tolPt;
         this.touch = new StrokeTouch(strokes, tolPt);
@@ -46,7 +48,7 @@ final class FigureFinder {
             takeConnected(b);
         }
         List<Stroke> open = strokes.stream().filter(left::contains).toList();
-        for (Body tank : new ReservoirFinder(open, touch, tolPt).find()) {
+        for (Body tank : new ReservoirFinder(open, flags, touch, tolPt).find()) {
             tank.marks().forEach(left::remove);
             strokes.stream()
                     .filter(s -> left.contains(s) && tank.box().contains(s.box()) && free(s, tank))
@@ -114,8 +116,21 @@ final class FigureFinder {
             return true;
         }
         double gap = s.points().stream().mapToDouble(b::distancePt).min().orElse(Double.MAX_VALUE);
-        boolean hangs = touch.ofEnds(s).isEmpty() && !reachesOut(b, s);
+        boolean hangs = touch.ofEnds(s).isEmpty() && !reachesOut(b, s) || arm(b, s, nearPt);
         return gap <= (Motif.zigzag(s) ? tolPt : nearPt) && (Motif.zigzag(s) || hangs);
+    }
+
+    /** One arm of a seat: its free end stands beside the outline, its other end where the line comes in. */
+    private boolean arm(Body b, Stroke s, double nearPt) {
+        Box core = b.core();
+        return s.points().size() == 2
+                && s.lengthPt() < 1.2 * Math.max(core.widthPt(), core.heightPt())
+                && (beside(b, s, s.first(), nearPt) || beside(b, s, s.last(), nearPt));
+    }
+
+    private boolean beside(Body b, Stroke s, Point end, double nearPt) {
+        double gap = b.distancePt(end);
+        return gap > 0 && gap <= nearPt && touch.at(end, s).isEmpty();
     }
 
     private static boolean middleInside(Body b, Stroke s) {

@@ -3,14 +3,20 @@ package linewalk.importer.symbol;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import linewalk.drawing.Box;
 import linewalk.drawing.Point;
 import linewalk.importer.page.Corners;
+import linewalk.importer.page.Direction;
+import linewalk.importer.page.Near;
+import linewalk.importer.page.Segment;
 import linewalk.importer.page.Stroke;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -31,9 +37,11 @@ final class Loops {
 
     private final double largestPt;
     private final Corners corners;
+    private final double withinPt;
 
     Loops(double tolPt, double pageWidthPt) {
-        this.corners = new Corners(0.6 * tolPt);
+        this.withinPt = 0.6 * tolPt;
+        this.corners = new Corners(withinPt);
         this.largestPt = LARGEST * pageWidthPt;
     }
 
@@ -42,13 +50,19 @@ final class Loops {
         Polygonizer polygonizer = new Polygonizer();
         GeometryFactory factory = new GeometryFactory();
         Map<Coordinate, List<Stroke>> at = new HashMap<>();
-        for (Stroke s : strokes) {
-            if (piece(s)) {
-                Coordinate[] line = s.points().stream().map(this::snapped).toArray(Coordinate[]::new);
-                if (line.length > 2 || !line[0].equals2D(line[1])) {
-                    polygonizer.add(factory.createLineString(line));
-                    for (Coordinate c : line) {
-                        at.computeIfAbsent(c, k -> new ArrayList<>()).add(s);
+        Set<Set<Coordinate>> sides = new HashSet<>();
+        List<Stroke> pieces = strokes.stream().filter(this::piece).toList();
+        Near<Point> ends = new Near<>(overlaps(pieces), Box::around);
+        for (Stroke s : pieces) {
+            List<Coordinate> line = noded(s, ends);
+            for (int i = 1; i < line.size(); i++) {
+                Coordinate a = line.get(i - 1);
+                Coordinate b = line.get(i);
+                if (!a.equals2D(b)) {
+                    at.computeIfAbsent(a, k -> new ArrayList<>()).add(s);
+                    at.computeIfAbsent(b, k -> new ArrayList<>()).add(s);
+                    if (sides.add(Set.of(a, b))) {
+                        polygonizer.add(factory.createLineString(new Coordinate[] {a, b}));
                     }
                 }
             }
@@ -73,6 +87,48 @@ final class Loops {
         }
         Box b = s.box();
         return Math.max(b.widthPt(), b.heightPt()) < largestPt;
+    }
+
+    /** Corners in which a side ends that lies on another, longer one. */
+    private List<Point> overlaps(List<Stroke> pieces) {
+        List<Segment> sides = new ArrayList<>();
+        for (Stroke s : pieces) {
+            for (int i = 1; i < s.points().size() && !s.curved(); i++) {
+                sides.add(new Segment(
+                        corners.at(s.points().get(i - 1)), corners.at(s.points().get(i))));
+            }
+        }
+        Near<Segment> near = new Near<>(sides, Segment::box);
+        Set<Point> found = new LinkedHashSet<>();
+        for (Segment s : sides) {
+            for (Segment o : near.touching(s.box())) {
+                boolean along = Math.abs(Direction.of(s.a(), s.b()).along(Direction.of(o.a(), o.b()))) > 0.999;
+                if (s != o && along && (o.distancePt(s.a()) < withinPt && o.distancePt(s.b()) < withinPt)) {
+                    found.add(s.a());
+                    found.add(s.b());
+                }
+            }
+        }
+        return List.copyOf(found);
+    }
+
+    /** The stroke's corners, and the ends of others that lie along it: sides that overlap share their pieces. */
+    private List<Coordinate> noded(Stroke s, Near<Point> ends) {
+        List<Coordinate> line = new ArrayList<>();
+        line.add(snapped(s.first()));
+        for (int i = 1; i < s.points().size(); i++) {
+            Segment side = new Segment(
+                    corners.at(s.points().get(i - 1)), corners.at(s.points().get(i)));
+            if (!s.curved()) {
+                ends.touching(side.box().grow(withinPt)).stream()
+                        .filter(p -> side.distancePt(p) < withinPt)
+                        .filter(p -> side.position(p) > 0 && side.position(p) < 1)
+                        .sorted(Comparator.comparingDouble(side::position))
+                        .forEach(p -> line.add(snapped(p)));
+            }
+            line.add(snapped(s.points().get(i)));
+        }
+        return line;
     }
 
     private Coordinate snapped(Point p) {

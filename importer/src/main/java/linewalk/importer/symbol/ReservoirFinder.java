@@ -14,16 +14,34 @@ import linewalk.importer.page.Stroke;
 final class ReservoirFinder {
 
     private final List<Stroke> strokes;
+    private final List<Outline> flags;
     private final StrokeTouch touch;
     private final double tolPt;
 
-    ReservoirFinder(List<Stroke> strokes, StrokeTouch touch, double tolPt) {
+    ReservoirFinder(List<Stroke> strokes, List<Outline> flags, StrokeTouch touch, double tolPt) {
         this.strokes = strokes;
+        this.flags = flags;
         this.touch = touch;
         this.tolPt = tolPt;
     }
 
     List<Body> find() {
+        List<Body> found = new ArrayList<>(shaped());
+        found.removeIf(b -> strokes.stream().noneMatch(s -> endsIn(s, b)));
+        return found;
+    }
+
+    /** A reservoir is drawn because a pipe ends in it; a line that goes down, across and up again holds nothing. */
+    private static boolean endsIn(Stroke s, Body b) {
+        if (b.marks().contains(s)) {
+            return false;
+        }
+        boolean first = b.box().contains(s.first());
+        boolean last = b.box().contains(s.last());
+        return first != last;
+    }
+
+    private List<Body> shaped() {
         List<Body> found = new ArrayList<>();
         for (Stroke s : strokes) {
             if (s.points().size() == 4 && !s.closed() && isOpenBox(s)) {
@@ -49,7 +67,14 @@ final class ReservoirFinder {
                 && a.yPt() < b.yPt()
                 && d.yPt() < c.yPt()
                 && Math.abs(b.xPt() - c.xPt()) > 4 * tolPt
-                && touch.ofEnds(s).isEmpty();
+                && free(s.first(), s)
+                && free(s.last(), s);
+    }
+
+    /** No stroke and no flag is there. */
+    private boolean free(Point end, Stroke s) {
+        return touch.at(end, s).isEmpty()
+                && flags.stream().noneMatch(f -> f.box().distancePt(end) <= 2 * tolPt);
     }
 
     private Optional<Body> ofThree(Stroke bottom) {
@@ -74,7 +99,7 @@ final class ReservoirFinder {
                 .filter(s -> s.points().size() == 2 && s.dash().solid())
                 .filter(s -> new Segment(s.first(), s.last()).vertical())
                 .filter(s -> lower(s).distancePt(corner) <= tolPt)
-                .filter(s -> touch.at(upper(s), s).isEmpty())
+                .filter(s -> free(upper(s), s))
                 .findFirst();
     }
 

@@ -77,7 +77,7 @@ public final class SymbolFinder {
         left.removeIf(s -> flags.stream().anyMatch(f -> f.box().grow(tolPt).contains(s.box())));
         closed.addAll(Throttles.find(inOrder()));
         List<Stroke> remaining = inOrder();
-        FigureFinder figures = new FigureFinder(closed, remaining, tolPt);
+        FigureFinder figures = new FigureFinder(closed, flags, remaining, tolPt);
         List<Body> bodies = figures.find();
         return new Symbols(
                 bodies,
