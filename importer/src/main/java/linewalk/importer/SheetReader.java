@@ -59,7 +59,7 @@ final class SheetReader {
         Frame frame = FrameFinder.find(labels, straight(marks.strokes()), marks.widthPt(), marks.heightPt());
         TitleBlock title = TitleBlockFinder.find(labels, marks.widthPt(), marks.heightPt());
         Symbols symbols = SymbolFinder.find(marks, labels, frame, new FlagTest(grammar));
-        List<Net> nets = NetworkBuilder.build(symbols, marks.fills(), labels);
+        List<Net> nets = NetworkBuilder.build(symbols, marks.fills(), ReferenceFinder.others(labels, grammar));
         References references = ReferenceFinder.find(labels, frame, symbols, nets, grammar);
         List<Net> lines = new NotLines(symbols.tolerancePt(), references.at().keySet(), symbols.arrows()).without(nets);
 

@@ -2,6 +2,7 @@ package linewalk.importer;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import linewalk.drawing.SheetReading;
 import org.junit.jupiter.api.Test;
 
 /** Gaps that a drafter left in a line for its text. */
@@ -77,5 +78,30 @@ class GapTest {
                 .line(430, 400, 580, 400);
 
         assertThat(Said.lines(d.read())).containsExactly("1V1 - to 2/B4", "1V2 - to 3/C1");
+    }
+
+    /** So near to each other that they are one label: whatever it says, the lines are not joined over it. */
+    @Test
+    void norDoTwoThatStandAsOneText() {
+        Drawn d = ends().line(220, 400, 370, 400).text(374, 403, "2.B4 3.C1").line(424, 400, 580, 400);
+
+        assertThat(Said.lines(d.read())).doesNotContain("1V1 - 1V2");
+    }
+
+    @Test
+    void norDoesOneReferenceBetweenTwoEnds() {
+        Drawn d = ends().line(220, 400, 370, 400).text(374, 403, "2.B4").line(400, 400, 580, 400);
+
+        SheetReading r = d.read();
+
+        assertThat(Said.references(r)).containsExactly("2/B4");
+        assertThat(Said.lines(r)).doesNotContain("1V1 - 1V2");
+    }
+
+    @Test
+    void aThreadSizeInTheGapBridgesItThoughItLooksLikeAZone() {
+        Drawn d = ends().line(220, 400, 370, 400).text(375, 403, "G1/2").line(405, 400, 580, 400);
+
+        assertThat(Said.lines(d.read())).containsExactly("1V1 - 1V2");
     }
 }

@@ -87,6 +87,18 @@ public final class ReferenceFinder {
         return new References(f.at, f.all, f.used);
     }
 
+    /** Labels that cannot be references. Lines that stop at a reference end there, so it bridges no gap between them. */
+    public static List<Label> others(List<Label> labels, ReferenceGrammar grammar) {
+        return labels.stream()
+                .filter(l -> !reads(l.text(), grammar) && l.words().stream().noneMatch(w -> reads(w.text(), grammar)))
+                .toList();
+    }
+
+    private static boolean reads(String text, ReferenceGrammar grammar) {
+        return !THREAD.matcher(text).matches()
+                && grammar.parse(text).filter(p -> p.zoned() || p.words()).isPresent();
+    }
+
     private void inFlags() {
         Set<Outline> seen = Collections.newSetFromMap(new IdentityHashMap<>());
         for (Outline flag : symbols.flags()) {
