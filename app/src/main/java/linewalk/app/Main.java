@@ -1,6 +1,8 @@
 package linewalk.app;
 
 import java.io.PrintWriter;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import linewalk.drawing.UserError;
@@ -14,15 +16,18 @@ import picocli.CommandLine.Command;
         version = "linewalk 0.1.0",
         description =
                 "Reads a set of hydraulic installation drawings, joins the lines that run over its sheets, and prints"
-                        + " any flow path on one sheet.",
-        subcommands = {
-            DemoCommand.class,
-            ImportCommand.class,
-            CheckCommand.class,
-            TraceCommand.class,
-            ExportCommand.class
-        })
+                        + " any flow path on one sheet.")
 public final class Main implements Runnable {
+
+    private static final Map<String, Class<?>> COMMANDS = new LinkedHashMap<>();
+
+    static {
+        COMMANDS.put("demo", DemoCommand.class);
+        COMMANDS.put("import", ImportCommand.class);
+        COMMANDS.put("check", CheckCommand.class);
+        COMMANDS.put("trace", TraceCommand.class);
+        COMMANDS.put("export", ExportCommand.class);
+    }
 
     private static final int WRONG_USE = 2;
     private static final int OUR_ERROR = 3;
@@ -34,11 +39,23 @@ public final class Main implements Runnable {
         // PDFBox tells of every font that a drawing does not embed
         Logger.getLogger("org.apache.pdfbox").setLevel(Level.OFF);
         Logger.getLogger("org.apache.fontbox").setLevel(Level.OFF);
-        System.exit(commandLine().execute(args));
+        System.exit(commandLine(args).execute(args));
     }
 
+    /** All commands. */
     static CommandLine commandLine() {
+        return commandLine(new String[0]);
+    }
+
+    /** The command that is asked for, alone: building all of them takes longer than most of them run. */
+    private static CommandLine commandLine(String[] arguments) {
         CommandLine line = new CommandLine(new Main());
+        Class<?> asked = arguments.length == 0 ? null : COMMANDS.get(arguments[0]);
+        if (asked != null) {
+            line.addSubcommand(asked);
+        } else {
+            COMMANDS.values().forEach(line::addSubcommand);
+        }
         line.getSubcommands().values().forEach(c -> c.getCommandSpec().mixinStandardHelpOptions(true));
         line.setCaseInsensitiveEnumValuesAllowed(true);
         line.setParameterExceptionHandler((e, args) -> {
