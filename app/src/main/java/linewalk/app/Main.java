@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import linewalk.drawing.UserError;
+import linewalk.drawing.store.SetFolder;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -39,6 +40,10 @@ public final class Main implements Runnable {
         // PDFBox tells of every font that a drawing does not embed
         Logger.getLogger("org.apache.pdfbox").setLevel(Level.OFF);
         Logger.getLogger("org.apache.fontbox").setLevel(Level.OFF);
+        // building the command line and the readers of a set's files takes equally long: side by side
+        Thread readers = new Thread(SetFolder::prepare, "readers");
+        readers.setDaemon(true);
+        readers.start();
         System.exit(commandLine(args).execute(args));
     }
 

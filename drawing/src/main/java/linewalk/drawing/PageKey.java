@@ -13,4 +13,15 @@ public record PageKey(String source, int page) implements Comparable<PageKey> {
     public String toString() {
         return source + " page " + page;
     }
+
+    // written out: a record's own are spun at run time, which a short command waits for
+    @Override
+    public boolean equals(Object o) {
+        return o instanceof PageKey k && page == k.page && source.equals(k.source);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * source.hashCode() + page;
+    }
 }

@@ -10,4 +10,15 @@ record Pairing(Slot a, Slot b, Facts facts, double confidence) {
     Slot other(Slot s) {
         return s.equals(a) ? b : a;
     }
+
+    /** Two slots are paired in one way only. */
+    @Override
+    public boolean equals(Object o) {
+        return o instanceof Pairing p && a.equals(p.a) && b.equals(p.b) && confidence == p.confidence;
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * a.hashCode() + b.hashCode();
+    }
 }

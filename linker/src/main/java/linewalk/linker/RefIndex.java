@@ -4,12 +4,23 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import linewalk.drawing.Zone;
 
 /** The set's references by sheet, zone, label, and by where they point. */
 final class RefIndex {
 
-    private record Spot(String sheet, Object at) {}
+    private record Spot(String sheet, Object at) {
+        @Override
+        public boolean equals(Object o) {
+            return o instanceof Spot s && sheet.equals(s.sheet) && Objects.equals(at, s.at);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * sheet.hashCode() + Objects.hashCode(at);
+        }
+    }
 
     private final Map<String, List<PageDraft>> pages = new HashMap<>();
     private final Map<Spot, List<Ref>> byZone = new HashMap<>();

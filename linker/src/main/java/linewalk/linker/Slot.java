@@ -28,4 +28,14 @@ record Slot(Ref ref, int index) implements Comparable<Slot> {
         int byId = ref.id().compareTo(o.ref.id());
         return byId != 0 ? byId : Integer.compare(index, o.index);
     }
+
+    @Override
+    public boolean equals(Object o) {
+        return o instanceof Slot s && index == s.index && ref.equals(s.ref);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * ref.hashCode() + index;
+    }
 }

@@ -9,6 +9,7 @@ import linewalk.drawing.CycleChart;
 import linewalk.drawing.HandTag;
 import linewalk.drawing.Part;
 import linewalk.drawing.SetSettings;
+import linewalk.drawing.SheetReading;
 import linewalk.drawing.UserError;
 
 /** A set's folder: what people keep in it is read afresh at each call. */
@@ -37,6 +38,12 @@ public final class SetFolder {
     /** Opens or makes a set; the folder itself is made with the first file written. */
     public static SetFolder at(Path folder) {
         return new SetFolder(folder);
+    }
+
+    /** Builds the readers of a set's files; they are built at first use otherwise. */
+    public static void prepare() {
+        Json.MAPPER.readerFor(SheetReading.class);
+        Json.MAPPER.readerFor(SetSettings.class);
     }
 
     public Path path() {
