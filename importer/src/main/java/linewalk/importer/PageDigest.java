@@ -85,7 +85,10 @@ final class PageDigest {
         for (COSName name : dictionary.keySet()) {
             sorted.put(name.getName(), dictionary.getItem(name));
         }
-        sorted.keySet().removeAll(Set.of("Parent", "P", "StructParents", "Annots", "B"));
+        if (COSName.PAGE.equals(dictionary.getCOSName(COSName.TYPE))) {
+            sorted.keySet().removeAll(Set.of("Parent", "StructParents", "Annots", "B"));
+        }
+        sorted.remove("Parent");
         for (Map.Entry<String, COSBase> e : sorted.entrySet()) {
             digest.update(e.getKey().getBytes(StandardCharsets.UTF_8));
             update(digest, e.getValue(), path);

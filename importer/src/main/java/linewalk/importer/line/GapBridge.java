@@ -1,5 +1,6 @@
 package linewalk.importer.line;
 
+import java.util.ArrayList;
 import java.util.List;
 import linewalk.drawing.Box;
 import linewalk.drawing.Point;
@@ -10,7 +11,7 @@ import linewalk.importer.page.Segment;
 
 /**
  * Bridges gaps that a drafter left in a line for a text. Two free ends of one style that face each other in one straight
- * line, with a label between them that fills the gap, are one line.
+ * line, with a label between them that fills the gap, or a crossing line, are one line.
  */
 final class GapBridge {
 
@@ -19,14 +20,27 @@ final class GapBridge {
 
     private static final double LONGEST_PT = 400;
 
+    /** How wide a gap at a crossing may be, in tolerances. */
+    private static final double CROSSING_TOL = 12;
+
     private final List<Node> nodes;
     private final Near<Label> labels;
+    private final Near<Segment> pieces;
     private final double tolPt;
 
     GapBridge(List<Node> nodes, List<Label> labels, double tolPt) {
         this.nodes = nodes;
         this.labels = new Near<>(labels, Label::box);
         this.tolPt = tolPt;
+        List<Segment> all = new ArrayList<>();
+        for (Node n : nodes) {
+            for (Run r : n.runs()) {
+                for (int i = 1; i < r.points().size() && r.from() == n; i++) {
+                    all.add(new Segment(r.points().get(i - 1), r.points().get(i)));
+                }
+            }
+        }
+        this.pieces = new Near<>(all, Segment::box);
     }
 
     void bridge() {
@@ -43,7 +57,7 @@ final class GapBridge {
                     best = b;
                 }
             }
-            if (best != null && textBetween(a.place(), best.place())) {
+            if (best != null && (textBetween(a.place(), best.place()) || crossedBetween(a, best))) {
                 join(a, best);
             }
         }
@@ -76,6 +90,19 @@ final class GapBridge {
             double text = Math.max(l.box().widthPt(), l.box().heightPt());
             return gap < text + SLACK * l.sizePt()
                     && l.box().grow(0.2 * l.sizePt()).contains(between.nearest(l.center()));
+        });
+    }
+
+    /** A line may be broken where another one crosses it. */
+    private boolean crossedBetween(Node a, Node b) {
+        double gap = a.place().distancePt(b.place());
+        if (gap > CROSSING_TOL * tolPt) {
+            return false;
+        }
+        Segment between = new Segment(a.place(), b.place());
+        return pieces.touching(between.box()).stream().anyMatch(s -> {
+            Point x = s.crossing(between);
+            return x != null && x.distancePt(a.place()) > 0.2 * gap && x.distancePt(b.place()) > 0.2 * gap;
         });
     }
 

@@ -48,8 +48,8 @@ public final class NotLines {
         boolean atReference = n.nodes().stream().anyMatch(references::contains);
         boolean atBubble = n.nodes().stream().anyMatch(x -> x.flag() != null);
         boolean oblique = n.runs().stream().anyMatch(NotLines::oblique);
-        return !atReference
-                && (atBubble || oblique && n.contacts().size() <= 1 && n.runs().size() <= 3);
+        boolean line = atReference || n.contacts().size() > 1;
+        return !line && (atBubble || oblique && n.runs().size() <= 3 || ownArrow(n));
     }
 
     /** A short arrow that sticks out of a figure, such as the heat of a cooler. */

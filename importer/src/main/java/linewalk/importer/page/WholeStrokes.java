@@ -3,6 +3,7 @@ package linewalk.importer.page;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import linewalk.drawing.Point;
 
@@ -13,14 +14,46 @@ import linewalk.drawing.Point;
  */
 public final class WholeStrokes {
 
+    /** How many times longer than wide a bar is that stands for a line, and how wide a line is at most. */
+    private static final double BAR = 5;
+
+    private static final double WIDEST_PT = 5;
+
     private WholeStrokes() {}
 
     public static Marks of(Marks marks) {
         double tolPt = marks.tolerancePt();
-        List<Stroke> strokes = once(marks.strokes());
-        strokes = new DashedRuns(tolPt).join(strokes);
+        List<Stroke> drawn = new ArrayList<>(once(marks.strokes()));
+        List<Fill> fills = new ArrayList<>(marks.fills());
+        fills.removeIf(f -> thinBar(f).map(drawn::add).orElse(false));
+        List<Stroke> strokes = new DashedRuns(tolPt).join(drawn);
         strokes = new Chains(tolPt).join(strokes);
-        return new Marks(marks.widthPt(), marks.heightPt(), strokes, marks.fills(), marks.glyphs(), marks.pictures());
+        return new Marks(marks.widthPt(), marks.heightPt(), strokes, fills, marks.glyphs(), marks.pictures());
+    }
+
+    /** A filled rectangle many times longer than wide is a line. */
+    private static Optional<Stroke> thinBar(Fill f) {
+        List<Point> p = f.outline();
+        if (f.light() || f.curved() || p.size() != 4) {
+            return Optional.empty();
+        }
+        double one = p.get(0).distancePt(p.get(1));
+        double two = p.get(1).distancePt(p.get(2));
+        int start = one > two ? 0 : 1;
+        double length = Math.max(one, two);
+        double width = Math.min(one, two);
+        boolean even = Math.abs(p.get(2).distancePt(p.get(3)) - one) < 0.1 * one + 0.1
+                && Math.abs(p.get(3).distancePt(p.get(0)) - two) < 0.1 * two + 0.1;
+        if (!even || length < BAR * width || width > WIDEST_PT) {
+            return Optional.empty();
+        }
+        Point a = middle(p.get(start), p.get((start + 3) % 4));
+        Point b = middle(p.get(start + 1), p.get((start + 2) % 4));
+        return Optional.of(new Stroke(List.of(a, b), false, false, width, Dash.SOLID, false));
+    }
+
+    private static Point middle(Point a, Point b) {
+        return new Point((a.xPt() + b.xPt()) / 2, (a.yPt() + b.yPt()) / 2);
     }
 
     private static List<Stroke> once(List<Stroke> strokes) {

@@ -29,6 +29,9 @@ public final class Designations {
     /** How far a designation may stand from its figure, in text sizes. */
     private static final double REACH = 7;
 
+    /** "P1" may be a pump or the port of a manifold: only the nearest text of a figure without any other is taken. */
+    private static final double PORT_LETTER = 5;
+
     private Designations() {}
 
     public static boolean looksLike(String text) {
@@ -66,6 +69,11 @@ public final class Designations {
                 && l.text().substring(l.words().get(0).text().length()).matches(".*\\d.*");
     }
 
+    /** Printed beside a port mark on an enclosure's face. */
+    private static boolean nearPort(Label l, Symbols symbols) {
+        return symbols.portMarks().stream().anyMatch(m -> m.box().distancePt(l.box()) < 2 * l.sizePt());
+    }
+
     private static boolean fits(String text) {
         return FORM.matcher(text).matches();
     }
@@ -80,7 +88,7 @@ public final class Designations {
             cost += 5;
         }
         if (PORT.matcher(l.text()).matches()) {
-            cost += 8;
+            cost += PORT_LETTER;
         }
         return cost;
     }

@@ -28,6 +28,7 @@ final class FigureFinder {
     private final StrokeTouch touch;
     private final Set<Stroke> left = Collections.newSetFromMap(new IdentityHashMap<>());
     private final List<Body> bodies = new ArrayList<>();
+    private final List<Body> reservoirs = new ArrayList<>();
 
     FigureFinder(List<Outline> outlines, List<Outline> flags, List<Stroke> strokes, double tolPt) {
         this.outlines = outlines;
@@ -41,15 +42,16 @@ final class FigureFinder {
     List<Body> find() {
         outlines.forEach(o -> left.remove(o.stroke()));
         groupOutlines();
+        List<Stroke> open = strokes.stream().filter(left::contains).toList();
+        reservoirs.addAll(new ReservoirFinder(open, flags, touch, tolPt).find());
+        reservoirs.forEach(tank -> tank.marks().forEach(left::remove));
         for (Body b : bodies) {
             takeSurelyOwn(b);
         }
         for (Body b : bodies) {
             takeConnected(b);
         }
-        List<Stroke> open = strokes.stream().filter(left::contains).toList();
-        for (Body tank : new ReservoirFinder(open, flags, touch, tolPt).find()) {
-            tank.marks().forEach(left::remove);
+        for (Body tank : reservoirs) {
             strokes.stream()
                     .filter(s -> left.contains(s) && tank.box().contains(s.box()) && free(s, tank))
                     .toList()
@@ -145,6 +147,9 @@ final class FigureFinder {
 
     /** A straight stroke that leaves the outline is a short line rather than a mark of the figure. */
     private boolean reachesOut(Body b, Stroke s) {
+        if (reservoirs.stream().anyMatch(t -> t.covers(s.first()) || t.covers(s.last()))) {
+            return true;
+        }
         boolean straight = s.points().size() == 2;
         boolean startsAt = b.distancePt(s.first()) <= tolPt != b.distancePt(s.last()) <= tolPt;
         double size = Math.min(b.core().widthPt(), b.core().heightPt());

@@ -59,7 +59,8 @@ public final class FlagTest {
     private static boolean fits(Outline o, List<Label> inside) {
         Box words = inside.stream().map(Label::box).reduce(Box::union).orElseThrow();
         double size = inside.get(0).sizePt();
-        return o.box().widthPt() < words.widthPt() + 6 * size && o.box().heightPt() < words.heightPt() + 6 * size;
+        double room = (o.corners() == 4 || o.circle() ? 6 : 12) * size;
+        return o.box().widthPt() < words.widthPt() + room && o.box().heightPt() < words.heightPt() + room;
     }
 
     private boolean isFlag(Outline o, List<Label> inside, List<Label> labels) {
