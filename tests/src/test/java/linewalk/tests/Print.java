@@ -14,6 +14,7 @@ import linewalk.importer.page.PageGeometry;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 
@@ -23,7 +24,7 @@ import org.apache.pdfbox.text.TextPosition;
  * @param text all words in the order written, white space squeezed
  * @param pictures how often an image is painted
  * @param overlays how many strokes of the broad pen lie over the original to mark the path
- * @param capitalsMm heights of capitals in the print's own typeface
+ * @param capitalsMm heights of capitals of the print's own lettering; the original's within cuttings is left out
  */
 record Print(int pages, String text, int pictures, long overlays, List<Double> capitalsMm) {
 
@@ -43,20 +44,38 @@ record Print(int pages, String text, int pictures, long overlays, List<Double> c
                         .count();
             }
             List<Double> capitalsMm = new ArrayList<>();
-            String text = new PDFTextStripper() {
-                @Override
-                protected void processTextPosition(TextPosition t) {
-                    if (t.getFont().getName().contains("Liberation")) {
-                        double sizePt = Math.hypot(
-                                t.getTextMatrix().getShearX(), t.getTextMatrix().getScaleY());
-                        capitalsMm.add(sizePt * CAPITAL * 25.4 / 72);
-                    }
-                    super.processTextPosition(t);
-                }
-            }.getText(document);
+            String text = new OwnLettering(capitalsMm).getText(document);
             return new Print(document.getNumberOfPages(), text.replaceAll("\\s+", " "), pictures, overlays, capitalsMm);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Reads all words, and measures those that are not part of a placed original. */
+    private static final class OwnLettering extends PDFTextStripper {
+
+        private final List<Double> capitalsMm;
+        private int originals;
+
+        OwnLettering(List<Double> capitalsMm) {
+            this.capitalsMm = capitalsMm;
+        }
+
+        @Override
+        public void showForm(PDFormXObject form) throws IOException {
+            originals++;
+            super.showForm(form);
+            originals--;
+        }
+
+        @Override
+        protected void processTextPosition(TextPosition t) {
+            if (originals == 0) {
+                double sizePt = Math.hypot(
+                        t.getTextMatrix().getShearX(), t.getTextMatrix().getScaleY());
+                capitalsMm.add(sizePt * CAPITAL * 25.4 / 72);
+            }
+            super.processTextPosition(t);
         }
     }
 
