@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -26,6 +27,8 @@ class DemoPrintsTest {
     @TempDir
     static Path folder;
 
+    private static final Map<Path, Print> READ = new HashMap<>();
+
     private static Path demo;
 
     @BeforeAll
@@ -33,6 +36,11 @@ class DemoPrintsTest {
         demo = folder.resolve("demo");
         Run run = fine("demo", demo);
         assertThat(run.err()).isEmpty();
+    }
+
+    /** Read once for all tests. */
+    private static Print read(Path print) {
+        return READ.computeIfAbsent(print, p -> Print.of(p, demo.resolve("link-span.pdf")));
     }
 
     private static Stream<Path> prints() {
@@ -59,7 +67,7 @@ class DemoPrintsTest {
     @TestFactory
     Stream<DynamicTest> namesItsPartsInTableAndWalk() {
         return prints().map(p -> DynamicTest.dynamicTest(name(p), () -> {
-            String text = Print.of(p).text();
+            String text = read(p).text();
             String path = name(p).replaceFirst("-(drawn|cuttings)\\.pdf$", "");
             for (String tag : PATHS.get(path)) {
                 assertThat(text.split("\\b" + tag + "\\b", -1)).as(tag).hasSizeGreaterThan(3);
@@ -70,31 +78,28 @@ class DemoPrintsTest {
 
     @TestFactory
     Stream<DynamicTest> warnsOfWhatKills() {
-        return prints().map(p ->
-                DynamicTest.dynamicTest(name(p), () -> assertThat(Print.of(p).text())
-                        .contains(
-                                "Locking out is not enough",
-                                "Discharge accumulators",
-                                "Block every load that oil holds up",
-                                "Oil under pressure goes through skin",
-                                "may be wrong: check them on the machine",
-                                "Local codes")));
+        return prints().map(p -> DynamicTest.dynamicTest(name(p), () -> assertThat(read(p).text())
+                .contains(
+                        "Locking out is not enough",
+                        "Discharge accumulators",
+                        "Block every load that oil holds up",
+                        "Oil under pressure goes through skin",
+                        "may be wrong: check them on the machine",
+                        "Local codes")));
     }
 
     @TestFactory
     Stream<DynamicTest> isReadableAtArmsLength() {
-        return prints().map(p ->
-                DynamicTest.dynamicTest(name(p), () -> assertThat(Print.of(p).capitalsMm())
-                        .hasSizeGreaterThan(1000)
-                        .allMatch(mm -> mm >= 2.5)));
+        return prints().map(p -> DynamicTest.dynamicTest(
+                name(p),
+                () -> assertThat(read(p).capitalsMm()).hasSizeGreaterThan(1000).allMatch(mm -> mm >= 2.5)));
     }
 
     @TestFactory
     Stream<DynamicTest> marksThePathOnTheOriginalsOwnLines() {
         return prints().filter(p -> name(p).endsWith("-cuttings.pdf"))
-                .map(p -> DynamicTest.dynamicTest(
-                        name(p), () -> assertThat(Print.of(p).overlays())
-                                .as("more than the legend's sample")
-                                .isGreaterThan(5)));
+                .map(p -> DynamicTest.dynamicTest(name(p), () -> assertThat(read(p).overlays())
+                        .as("more than the legend's sample")
+                        .isGreaterThan(5)));
     }
 }

@@ -7,14 +7,16 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import linewalk.importer.page.MarkCollector;
 import linewalk.importer.page.Marks;
 import linewalk.importer.page.PageGeometry;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
-import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 
@@ -32,8 +34,9 @@ record Print(int pages, String text, int pictures, long overlays, List<Double> c
     /** Capital height of Liberation Sans as a share of its size. */
     private static final double CAPITAL = 1409.0 / 2048;
 
-    static Print of(Path pdf) {
-        try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+    static Print of(Path pdf, Path original) {
+        try (PDDocument document = Loader.loadPDF(pdf.toFile());
+                PDDocument drawn = Loader.loadPDF(original.toFile())) {
             int pictures = 0;
             long overlays = 0;
             for (PDPage page : document.getPages()) {
@@ -44,33 +47,37 @@ record Print(int pages, String text, int pictures, long overlays, List<Double> c
                         .count();
             }
             List<Double> capitalsMm = new ArrayList<>();
-            String text = new OwnLettering(capitalsMm).getText(document);
+            String text = new OwnLettering(fonts(drawn), capitalsMm).getText(document);
             return new Print(document.getNumberOfPages(), text.replaceAll("\\s+", " "), pictures, overlays, capitalsMm);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    /** Reads all words, and measures those that are not part of a placed original. */
+    private static Set<String> fonts(PDDocument document) throws IOException {
+        Set<String> names = new HashSet<>();
+        for (PDPage page : document.getPages()) {
+            for (COSName name : page.getResources().getFontNames()) {
+                names.add(page.getResources().getFont(name).getName());
+            }
+        }
+        return names;
+    }
+
+    /** Reads all words, and measures those in other fonts than the original's. */
     private static final class OwnLettering extends PDFTextStripper {
 
+        private final Set<String> originals;
         private final List<Double> capitalsMm;
-        private int originals;
 
-        OwnLettering(List<Double> capitalsMm) {
+        OwnLettering(Set<String> originals, List<Double> capitalsMm) {
+            this.originals = originals;
             this.capitalsMm = capitalsMm;
         }
 
         @Override
-        public void showForm(PDFormXObject form) throws IOException {
-            originals++;
-            super.showForm(form);
-            originals--;
-        }
-
-        @Override
         protected void processTextPosition(TextPosition t) {
-            if (originals == 0) {
+            if (!originals.contains(t.getFont().getName())) {
                 double sizePt = Math.hypot(
                         t.getTextMatrix().getShearX(), t.getTextMatrix().getScaleY());
                 capitalsMm.add(sizePt * CAPITAL * 25.4 / 72);

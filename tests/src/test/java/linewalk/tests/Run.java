@@ -9,10 +9,20 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import linewalk.app.CommandLineAccess;
 
 /** One run of the command line in this process: exit status and what it printed. */
 public record Run(int status, String out, String err) {
+
+    /** As the program's own start does it; held, since loggers nobody holds forget their level. */
+    private static final List<Logger> QUIET =
+            List.of(Logger.getLogger("org.apache.pdfbox"), Logger.getLogger("org.apache.fontbox"));
+
+    static {
+        QUIET.forEach(l -> l.setLevel(Level.OFF));
+    }
 
     /** Runs {@code linewalk ARGS}; paths may be given as they are. */
     public static Run linewalk(Object... args) {

@@ -76,7 +76,7 @@ class TagsAloneTest {
         TaggedSet.writeJson(set);
         Path print = folder.resolve("cuttings.pdf");
         fine("trace", set, "--from", "P1", "--via", "C1", "--step", "2", "--look", "cuttings", "--out", print);
-        Print read = Print.of(print);
+        Print read = Print.of(print, folder.resolve("press.pdf"));
         assertThat(read.pages()).isPositive();
         assertThat(read.pictures()).as("the noise of both sheets").isGreaterThanOrEqualTo(2);
         assertThat(read.text()).contains("sheet 10").contains("sheet 20").contains("C1");
@@ -91,7 +91,7 @@ class TagsAloneTest {
         TaggedSet.writeJson(set);
         Path print = folder.resolve("drawn.pdf");
         fine("trace", set, "--from", "P1", "--out", print);
-        assertThat(Print.of(print).text()).contains("P1", "V1", "TANK", "L-1");
+        assertThat(Print.of(print, folder.resolve("press.pdf")).text()).contains("P1", "V1", "TANK", "L-1");
         Print.isSound(print);
     }
 }

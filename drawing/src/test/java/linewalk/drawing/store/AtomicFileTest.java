@@ -2,6 +2,7 @@ package linewalk.drawing.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -30,6 +31,14 @@ class AtomicFileTest {
         assertThat(file).hasContent("new");
         assertThat(folder).isDirectoryContaining(f -> f.equals(file));
         assertThat(folder.toFile().list()).containsExactly("a.json");
+    }
+
+    @Test
+    void isOpenToThoseToWhomOtherFilesAre() throws IOException {
+        Path file = folder.resolve("print.pdf");
+        AtomicFile.write(file, out -> out.write(NEW));
+        assumeTrue(Files.getFileStore(folder).supportsFileAttributeView("posix"), "skipped: no such permissions here");
+        assertThat(Files.getPosixFilePermissions(file)).isEqualTo(Files.getPosixFilePermissions(old()));
     }
 
     @Test
