@@ -64,7 +64,7 @@ final class ReferenceScore {
             }
         }
         long apartRead = apart.stream().filter(match::containsKey).count();
-        long wanted = known.size() - apart.size();
+        int wanted = known.size() - apart.size();
         long found = match.size() - apartRead;
         long right = match.entrySet().stream()
                 .filter(e -> !apart.contains(e.getKey()))
