@@ -51,7 +51,39 @@ final class SheetReader {
 
     SheetReading read(PDPage page, PageKey key) throws IOException {
         PageGeometry geometry = PageGeometry.of(page);
-        return read(WholeStrokes.of(MarkCollector.collect(page, geometry)), geometry, key);
+        try {
+            return read(WholeStrokes.of(MarkCollector.collect(page, geometry)), geometry, key);
+        } catch (MarkCollector.TooDense e) {
+            return unread(geometry, key, e.getMessage());
+        }
+    }
+
+    /** An empty sheet and the reason; part of a page would be taken for all of it. */
+    private static SheetReading unread(PageGeometry geometry, PageKey key, String why) {
+        Finding doubt = new Finding(
+                Rule.UNREAD,
+                key,
+                null,
+                List.of(),
+                List.of(),
+                "this page was not read: " + why,
+                "export it again without pictures drawn as lines, or tag it by hand");
+        return new SheetReading(
+                key,
+                geometry.widthPt(),
+                geometry.heightPt(),
+                geometry.toPage(),
+                List.of(),
+                null,
+                null,
+                null,
+                null,
+                null,
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(doubt));
     }
 
     private SheetReading read(Marks marks, PageGeometry geometry, PageKey key) {

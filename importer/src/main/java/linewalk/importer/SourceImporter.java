@@ -16,6 +16,7 @@ import linewalk.drawing.SheetReading;
 import linewalk.drawing.UserError;
 import linewalk.drawing.store.ReadingCache;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
 
 /** Reads a source file: pages in parallel, one document handle a worker, readings in page order, unchanged pages from the cache. */
 public final class SourceImporter {
@@ -95,9 +96,10 @@ public final class SourceImporter {
         try (PDDocument document = Source.open(file)) {
             for (int i = next.getAndIncrement(); i < out.length; i = next.getAndIncrement()) {
                 PageKey page = new PageKey(name, i + 1);
-                String key = digest.of(document.getPage(i));
+                PDPage drawn = page(document, i, file);
+                String key = digest.of(drawn);
                 Optional<SheetReading> known = cache.find(key, page);
-                SheetReading reading = known.isPresent() ? known.get() : reader.read(document.getPage(i), page);
+                SheetReading reading = known.isPresent() ? known.get() : reader.read(drawn, page);
                 if (known.isEmpty()) {
                     cache.keep(key, reading);
                 }
@@ -106,6 +108,16 @@ public final class SourceImporter {
             }
         } catch (IOException e) {
             throw new UserError(file + " cannot be read to its end (" + e.getMessage() + "); copy it again", e);
+        }
+    }
+
+    private static PDPage page(PDDocument document, int index, Path file) {
+        try {
+            return document.getPage(index);
+        } catch (IllegalStateException e) {
+            // PDFBox tells so of a page tree that leads back to itself
+            throw new UserError(
+                    file + ": page " + (index + 1) + " cannot be found (" + e.getMessage() + "); export it again", e);
         }
     }
 }

@@ -7,6 +7,8 @@ import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.UUID;
 import linewalk.drawing.UserError;
 
 /** Writes a file whole or not at all: a temporary file beside it, then a move onto its name. */
@@ -25,8 +27,10 @@ public final class AtomicFile {
         Path temporary = null;
         try {
             Files.createDirectories(folder);
-            temporary = Files.createTempFile(folder, "." + file.getFileName(), ".part");
-            try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(temporary))) {
+            // not createTempFile, whose files are shut to everyone but the owner: a print is for the crew
+            temporary = folder.resolve("." + file.getFileName() + "." + UUID.randomUUID() + ".part");
+            try (OutputStream out =
+                    new BufferedOutputStream(Files.newOutputStream(temporary, StandardOpenOption.CREATE_NEW))) {
                 content.writeTo(out);
             }
             move(temporary, file);

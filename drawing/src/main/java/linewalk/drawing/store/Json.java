@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.DatabindException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.exc.UnrecognizedPropertyException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -53,6 +54,9 @@ final class Json {
     }
 
     private static String firstLine(JacksonException e) {
+        if (e instanceof UnrecognizedPropertyException u) {
+            return "there is no field '" + u.getPropertyName() + "'; known are " + u.getKnownPropertyIds();
+        }
         String text = e instanceof DatabindException && e.getCause() != null
                 ? e.getCause().getMessage()
                 : e.getOriginalMessage();

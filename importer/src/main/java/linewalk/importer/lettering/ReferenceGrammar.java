@@ -45,8 +45,14 @@ public final class ReferenceGrammar {
             Pattern.compile("[\\u2190-\\u21FF\\u25B2-\\u25C5\\u27F5-\\u27F8]|<-+|-+>|<<|>>");
     private static final Pattern PLANT = Pattern.compile("^([=+][A-Z0-9=+.-]+)/(.*)$");
 
-    private static final Pattern SHEET_ZONE = Pattern.compile(
-            "(" + SHEET + ")(?: ?[./:] ?| - | ?, ?|-)\\(?\\[?(" + ZONE + ")\\)?\\]?|(\\d{1,3}) (" + ZONE + ")");
+    private static final Pattern SHEET_ZONE =
+            Pattern.compile("(" + SHEET + ")(?: ?[./:] ?| - | ?, ?|-)[(\\[]?(" + ZONE + ")[)\\]]?");
+    private static final Pattern BLANK_BETWEEN = Pattern.compile("(\\d{1,3}) (" + ZONE + ")");
+    private static final Pattern SHEET_BRACKETED =
+            Pattern.compile("[(\\[](" + SHEET + ")[)\\]] ?[./-]? ?(" + ZONE + ")");
+    private static final Pattern GLUED = Pattern.compile("(\\d{1,2})([A-Z]\\d{1,2})");
+    private static final Pattern LINE_NUMBER =
+            Pattern.compile("^(.*\\S)[ ,]+(LINE ?(?:NO\\.? ?)?[A-Z]{0,3}-?\\d{1,4})$");
     private static final Pattern ZONE_SHEET = Pattern.compile("(" + ZONE + ") ?[/:] ?(" + SHEET + ")");
     private static final Pattern NAMED = Pattern.compile("(\\S.*?\\S|\\S)/(" + SHEET + ")[.:](" + ZONE + ")");
     private static final Pattern WORDED = Pattern.compile(
@@ -80,9 +86,24 @@ public final class ReferenceGrammar {
         if (plain.startsWith("/")) {
             plain = plain.substring(1);
         }
-        String bare = plain;
+        Matcher numbered = LINE_NUMBER.matcher(plain);
+        String number = numbered.matches() ? numbered.group(2) : null;
+        String bare = number == null ? plain : numbered.group(1);
         return parsePlain(bare)
-                .map(p -> led ? new Parsed("w" + p.form(), p.readings(), p.label(), true, p.zoned()) : p);
+                .map(p -> new Parsed(
+                        (led ? "w" : "") + p.form(),
+                        p.readings(),
+                        number != null ? number : p.label(),
+                        led || p.words(),
+                        p.zoned()));
+    }
+
+    /** Inside a flag, sheet and zone may be printed without anything between: {@code 3H4}. */
+    public Optional<Parsed> glued(String text) {
+        Matcher m = GLUED.matcher(text.strip().toUpperCase(Locale.ROOT));
+        return m.matches()
+                ? Optional.of(parsed(text, Map.of(target(m.group(1), m.group(2)), 1.0), false))
+                : Optional.empty();
     }
 
     /** A drawing number beside a flag with a number or letter names the sheet that the line goes on to. */
@@ -145,12 +166,13 @@ public final class ReferenceGrammar {
 
     private static Optional<Parsed> compact(String text) {
         Map<Target, Double> targets = new LinkedHashMap<>();
-        Matcher m = SHEET_ZONE.matcher(text);
-        if (m.matches()) {
-            boolean blank = m.group(1) == null;
-            targets.put(target(m.group(blank ? 3 : 1), m.group(blank ? 4 : 2)), 1.0);
+        for (Pattern sheetFirst : List.of(SHEET_ZONE, BLANK_BETWEEN, SHEET_BRACKETED)) {
+            Matcher m = sheetFirst.matcher(text);
+            if (m.matches()) {
+                targets.put(target(m.group(1), m.group(2)), 1.0);
+            }
         }
-        m = ZONE_SHEET.matcher(text);
+        Matcher m = ZONE_SHEET.matcher(text);
         if (m.matches()) {
             targets.put(target(m.group(2), m.group(1)), 1.0);
         }

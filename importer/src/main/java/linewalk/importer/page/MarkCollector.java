@@ -24,6 +24,18 @@ public final class MarkCollector extends PDFGraphicsStreamEngine {
 
     private static final float LIGHT = 0.93f;
 
+    /** Corners of paths, with curves flattened; the densest drawings seen hold a tenth. More is no drawing but a trap. */
+    private static final int MOST_POINTS = 500_000;
+
+    /** A page with more on it than can be read in a sensible time. */
+    public static final class TooDense extends IOException {
+        private static final long serialVersionUID = 1L;
+
+        TooDense() {
+            super("more than " + MOST_POINTS + " points are drawn on it");
+        }
+    }
+
     private final PageGeometry geometry;
     private final List<Stroke> strokes = new ArrayList<>();
     private final List<Fill> fills = new ArrayList<>();
@@ -31,6 +43,7 @@ public final class MarkCollector extends PDFGraphicsStreamEngine {
     private final List<Subpath> path = new ArrayList<>();
     private Point2D.Float current = new Point2D.Float();
     private int pictures;
+    private int drawnPoints;
 
     private static final class Subpath {
         final List<Point> points = new ArrayList<>();
@@ -50,7 +63,7 @@ public final class MarkCollector extends PDFGraphicsStreamEngine {
     }
 
     @Override
-    public void appendRectangle(Point2D p0, Point2D p1, Point2D p2, Point2D p3) {
+    public void appendRectangle(Point2D p0, Point2D p1, Point2D p2, Point2D p3) throws IOException {
         moveTo((float) p0.getX(), (float) p0.getY());
         lineTo((float) p1.getX(), (float) p1.getY());
         lineTo((float) p2.getX(), (float) p2.getY());
@@ -59,7 +72,8 @@ public final class MarkCollector extends PDFGraphicsStreamEngine {
     }
 
     @Override
-    public void moveTo(float x, float y) {
+    public void moveTo(float x, float y) throws IOException {
+        count();
         Subpath s = new Subpath();
         s.points.add(geometry.display(x, y));
         path.add(s);
@@ -67,13 +81,13 @@ public final class MarkCollector extends PDFGraphicsStreamEngine {
     }
 
     @Override
-    public void lineTo(float x, float y) {
+    public void lineTo(float x, float y) throws IOException {
         add(geometry.display(x, y));
         current = new Point2D.Float(x, y);
     }
 
     @Override
-    public void curveTo(float x1, float y1, float x2, float y2, float x3, float y3) {
+    public void curveTo(float x1, float y1, float x2, float y2, float x3, float y3) throws IOException {
         if (path.isEmpty()) {
             moveTo(x1, y1);
         }
@@ -90,7 +104,14 @@ public final class MarkCollector extends PDFGraphicsStreamEngine {
         current = new Point2D.Float(x3, y3);
     }
 
-    private void add(Point p) {
+    private void count() throws TooDense {
+        if (++drawnPoints > MOST_POINTS) {
+            throw new TooDense();
+        }
+    }
+
+    private void add(Point p) throws IOException {
+        count();
         if (path.isEmpty()) {
             path.add(new Subpath());
         }

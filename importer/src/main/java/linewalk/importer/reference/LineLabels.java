@@ -25,6 +25,7 @@ public final class LineLabels {
 
     private static final Pattern NUMBER = Pattern.compile(
             "(?:[0-9/-]{1,7}\"?-)?[A-Z]{1,4}-?\\d{1,4}[A-Z]?(?:-\\d{1,4})?|[A-Z]{1,4}\\d?-\\d{1,4}(?:-[A-Z0-9]+)*");
+    private static final Pattern WORDED = Pattern.compile("LINE ?(?:NO\\.? ?)?[A-Z]{0,3}-?\\d{1,4}");
     private static final Pattern SIZE = Pattern.compile(
             "(?:DN ?\\d{1,3}|G ?\\d(?:[/-]\\d){0,2}|\\d{1,3} ?[xX] ?\\d{1,2}(?:[.,]\\d)?|\\d(?:-\\d/\\d)?\")");
 
@@ -93,7 +94,8 @@ public final class LineLabels {
         }
         for (On o : found) {
             Optional<String> n = number(o.label());
-            if (n.isPresent() && (n.get().contains("-") || forms.get(form(n.get())) > 1)) {
+            if (n.isPresent()
+                    && (n.get().contains("-") || n.get().startsWith("LINE") || forms.get(form(n.get())) > 1)) {
                 numbers.computeIfAbsent(o.net(), k -> new java.util.ArrayList<>())
                         .add(o);
             }
@@ -101,6 +103,10 @@ public final class LineLabels {
     }
 
     private static Optional<String> number(Label l) {
+        String text = l.text().toUpperCase(Locale.ROOT);
+        if (WORDED.matcher(text).matches()) {
+            return Optional.of(text);
+        }
         String first = l.words().get(0).text().toUpperCase(Locale.ROOT);
         return l.words().size() <= 3
                         && NUMBER.matcher(first).matches()

@@ -131,7 +131,7 @@ public final class ReferenceFinder {
     }
 
     private Optional<Parsed> zoned(Outline flag) {
-        return FlagTest.parse(grammar, FlagTest.inside(flag, labels)).filter(p -> p.zoned() && p.label() == null);
+        return FlagTest.parse(grammar, flag, FlagTest.inside(flag, labels)).filter(p -> p.zoned() && p.label() == null);
     }
 
     private void addRow(List<Outline> row) {
@@ -156,7 +156,7 @@ public final class ReferenceFinder {
             return;
         }
         Label text = TextBlocks.joined(inside);
-        Optional<Parsed> parsed = FlagTest.parse(grammar, inside);
+        Optional<Parsed> parsed = FlagTest.parse(grammar, flag, inside);
         if (parsed.isPresent()) {
             addFlag(flag, inside, text, parsed.get());
         } else if (inside.size() == 1 && MATCH_LETTER.matcher(text.text()).matches()) {

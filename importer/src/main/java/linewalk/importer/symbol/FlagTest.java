@@ -39,6 +39,24 @@ public final class FlagTest {
         return flags;
     }
 
+    /** Open brackets around a text, closed by the side that is left out. */
+    List<Outline> brackets(List<Stroke> strokes, List<Label> labels, double tolPt) {
+        List<Outline> found = new ArrayList<>();
+        for (Stroke s : strokes) {
+            if (s.closed() || s.curved() || s.points().size() != 4 || !s.dash().solid()) {
+                continue;
+            }
+            Outline o = Outline.bracket(s);
+            List<Label> inside = o.rectangle() ? inside(o, labels) : List.of();
+            if (inside.size() == 1
+                    && fits(o, inside)
+                    && parse(grammar, o, inside).isPresent()) {
+                found.add(o);
+            }
+        }
+        return found;
+    }
+
     public static List<Label> inside(Outline o, List<Label> labels) {
         return labels.stream()
                 .filter(l -> o.box().contains(l.center()) && o.covers(l.center()))
@@ -48,11 +66,18 @@ public final class FlagTest {
     }
 
     /** What the words inside an outline say together; one above the other they may be sheet and zone. */
-    public static Optional<Parsed> parse(ReferenceGrammar grammar, List<Label> inside) {
-        Optional<Parsed> joined = grammar.parse(inside.stream().map(Label::text).collect(Collectors.joining(" ")));
-        return joined.isPresent() || inside.size() != 2
-                ? joined
-                : grammar.parse(inside.get(0).text() + "/" + inside.get(1).text());
+    public static Optional<Parsed> parse(ReferenceGrammar grammar, Outline o, List<Label> inside) {
+        String text = inside.stream().map(Label::text).collect(Collectors.joining(" "));
+        Optional<Parsed> joined = grammar.parse(text);
+        if (joined.isPresent()) {
+            return joined;
+        } else if (inside.size() == 2) {
+            return grammar.parse(inside.get(0).text() + "/" + inside.get(1).text());
+        }
+        // a box around "2A1" may well be a part of that name; hexagons, pentagons and brackets are drawn for references
+        return inside.size() == 1 && (o.corners() != 4 && !o.circle() || o.bracket())
+                ? grammar.glued(text)
+                : Optional.empty();
     }
 
     /** An outline drawn for its words is not much larger than they are. */
@@ -65,7 +90,7 @@ public final class FlagTest {
 
     private boolean isFlag(Outline o, List<Label> inside, List<Label> labels) {
         String text = inside.stream().map(Label::text).collect(Collectors.joining(" "));
-        if (parse(grammar, inside).isPresent()) {
+        if (parse(grammar, o, inside).isPresent()) {
             return true;
         }
         boolean letter = inside.size() == 1 && MATCH_LETTER.matcher(text).matches();

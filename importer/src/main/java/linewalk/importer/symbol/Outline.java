@@ -5,11 +5,21 @@ import linewalk.drawing.Point;
 import linewalk.importer.page.Segment;
 import linewalk.importer.page.Stroke;
 
-/** A closed stroke seen as a region. */
-public record Outline(Stroke stroke, Box box) {
+/**
+ * A closed stroke seen as a region.
+ *
+ * @param bracket drawn open on one side
+ */
+public record Outline(Stroke stroke, Box box, boolean bracket) {
 
     static Outline of(Stroke stroke) {
-        return new Outline(stroke, stroke.box());
+        return new Outline(stroke, stroke.box(), false);
+    }
+
+    /** An open stroke of three sides, seen as the box that it stands for. */
+    static Outline bracket(Stroke s) {
+        Stroke closed = new Stroke(s.points(), true, false, s.widthPt(), s.dash(), false);
+        return new Outline(closed, closed.box(), true);
     }
 
     public int corners() {

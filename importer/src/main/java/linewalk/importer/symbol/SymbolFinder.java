@@ -74,7 +74,10 @@ public final class SymbolFinder {
         take(closed, detail);
         List<Outline> flags = flagTest.flags(closed, labels, strokes, tolPt);
         take(closed, flags);
-        left.removeIf(s -> flags.stream().anyMatch(f -> f.box().grow(tolPt).contains(s.box())));
+        flags = new ArrayList<>(flags);
+        flags.addAll(flagTest.brackets(inOrder(), labels, tolPt));
+        List<Outline> around = List.copyOf(flags);
+        left.removeIf(s -> around.stream().anyMatch(f -> f.box().grow(tolPt).contains(s.box())));
         closed.addAll(Throttles.find(inOrder()));
         List<Stroke> remaining = inOrder();
         FigureFinder figures = new FigureFinder(closed, flags, remaining, tolPt);

@@ -5,7 +5,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import linewalk.drawing.Box;
+import linewalk.drawing.Point;
 import linewalk.importer.lettering.Label;
+import linewalk.importer.page.Corners;
 import linewalk.importer.page.Segment;
 
 /**
@@ -14,6 +16,7 @@ import linewalk.importer.page.Segment;
  */
 final class Tables {
 
+    private static final double SAME_EXTENT_PT = 1.5;
     private static final int RULES = 3;
     private static final int LABELS = 3;
     private static final double ROW_HEIGHTS = 6;
@@ -21,12 +24,13 @@ final class Tables {
     private Tables() {}
 
     static List<Box> find(List<Segment> segments, List<Label> labels) {
-        Map<Long, List<Segment>> byExtent = new HashMap<>();
+        Corners extents = new Corners(SAME_EXTENT_PT);
+        Map<Point, List<Segment>> byExtent = new HashMap<>();
         for (Segment s : segments) {
             if (s.horizontal()) {
                 double x0 = Math.min(s.a().xPt(), s.b().xPt());
                 double x1 = Math.max(s.a().xPt(), s.b().xPt());
-                byExtent.computeIfAbsent(Math.round(x0) * 100_000 + Math.round(x1), k -> new ArrayList<>())
+                byExtent.computeIfAbsent(extents.at(new Point(x0, x1)), k -> new ArrayList<>())
                         .add(s);
             }
         }
