@@ -100,10 +100,15 @@ public final class ReferenceGrammar {
 
     /** Inside a flag, sheet and zone may be printed without anything between: {@code 3H4}. */
     public Optional<Parsed> glued(String text) {
-        Matcher m = GLUED.matcher(text.strip().toUpperCase(Locale.ROOT));
-        return m.matches()
-                ? Optional.of(parsed(text, Map.of(target(m.group(1), m.group(2)), 1.0), false))
-                : Optional.empty();
+        List<Target> targets = new ArrayList<>();
+        for (String part : SEVERAL.split(text.strip().toUpperCase(Locale.ROOT))) {
+            Matcher m = GLUED.matcher(part);
+            if (!m.matches()) {
+                return Optional.empty();
+            }
+            targets.add(target(m.group(1), m.group(2)));
+        }
+        return Optional.of(new Parsed(form(text), List.of(new Says(targets, 1)), null, false, true));
     }
 
     /** A drawing number beside a flag with a number or letter names the sheet that the line goes on to. */
