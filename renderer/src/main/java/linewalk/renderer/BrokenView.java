@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import linewalk.drawing.Box;
 import linewalk.drawing.Point;
+import linewalk.drawing.Reference;
 import linewalk.drawing.Sheet;
 
 /**
@@ -40,11 +41,13 @@ final class BrokenView {
     final List<Box> keys;
 
     final List<Cell> cells = new ArrayList<>();
+    private final List<Box> phrases;
     private final BrokenAxis across;
     private final BrokenAxis down;
 
     BrokenView(Stay stay, Sheet sheet, List<SourceLetters.Letter> letters) {
         this.stay = stay;
+        phrases = SourceLetters.phrases(letters);
         Box page = new Box(0, 0, sheet.widthPt(), sheet.heightPt());
         scale = scale(stay.keys(letters, 1), letters);
         keys = stay.keys(letters, scale).stream().map(k -> within(k, page)).toList();
@@ -172,6 +175,11 @@ final class BrokenView {
             stretches.add(new Stretch(points, seen));
         }
         return stretches;
+    }
+
+    /** A reference with all of its lettering, in the view. */
+    Rectangle2D map(Reference r) {
+        return map(Stay.whole(r.box(), phrases, r.box().widthPt() + r.box().heightPt()));
     }
 
     boolean seen(Point p) {

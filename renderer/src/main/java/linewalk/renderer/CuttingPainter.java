@@ -7,11 +7,14 @@ import java.awt.geom.NoninvertibleTransformException;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import linewalk.drawing.Point;
+import linewalk.drawing.Position;
 import linewalk.drawing.Reference;
 import linewalk.drawing.Sheet;
 import linewalk.linker.Leg;
@@ -32,6 +35,7 @@ final class CuttingPainter {
     private final PdfBook.Page page;
     private final Rectangle2D area;
     private final Canvas c;
+    private final Map<String, Position> switched = new HashMap<>();
 
     CuttingPainter(PrintJob job, Doubts doubts, SourcePages sources, PdfBook.Page page, Rectangle2D area) {
         this.job = job;
@@ -40,6 +44,11 @@ final class CuttingPainter {
         this.page = page;
         this.area = area;
         c = page.canvas();
+        for (FlowGraph.Stop s : new FlowGraph(job).stops) {
+            if (s.part != null && s.active != null && !s.active.isRest()) {
+                switched.put(s.part.id(), s.active);
+            }
+        }
     }
 
     void paint(Panel p, List<PanelCuts.Mark> cuts) {
@@ -176,14 +185,17 @@ final class CuttingPainter {
             Rectangle2D outline = p.view().map(Stay.anchor(t));
             if (p.shows(ViewCuts.center(outline)) && done.add(t.component().id())) {
                 Rectangle2D near = placed(p, at, Stay.anchor(t));
-                number(
-                        near,
-                        words.balloon(t.component()),
-                        isNamed(t) ? "" : t.component().tag(),
-                        notes);
+                number(near, words.balloon(t.component()), beside(t), notes);
             }
         }
         doubts(p, at, notes);
+    }
+
+    /** The original shows valves at rest: what is switched on this path must be said. */
+    private String beside(Leg.Through t) {
+        String tag = isNamed(t) ? "" : t.component().tag() + " ";
+        Position active = switched.get(t.component().id());
+        return (tag + (active == null ? "" : "on: " + String.join(" or ", active.by()))).strip();
     }
 
     /** The designation stands on the original, near enough to be in the cutting. */

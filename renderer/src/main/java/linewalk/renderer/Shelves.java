@@ -137,11 +137,16 @@ final class Shelves {
             return null;
         }
         List<Leg.Along> alongs = view.stay.alongs();
-        Point end = alongs.isEmpty()
-                ? null
-                : entry
-                        ? alongs.get(0).from().place()
-                        : alongs.get(alongs.size() - 1).to().place();
-        return CuttingPort.of(view, part, reference, end);
+        if (alongs.isEmpty()) {
+            return CuttingPort.of(view, part, reference, null, null);
+        }
+        Leg.Along along = entry ? alongs.get(0) : alongs.get(alongs.size() - 1);
+        Point end = (entry ? along.from() : along.to()).place();
+        // lettering may stand beside the line: its last straight part says which way it goes
+        return view.stay
+                .lastBend(end)
+                .map(bend -> CuttingPort.of(view, part, reference, bend, end))
+                .orElseGet(() -> CuttingPort.of(
+                        view, part, reference, end, reference.box().center()));
     }
 }

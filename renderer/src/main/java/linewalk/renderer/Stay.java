@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import linewalk.drawing.Box;
 import linewalk.drawing.Component;
 import linewalk.drawing.PageKey;
@@ -119,7 +120,7 @@ record Stay(
     }
 
     /** An area grown to the end of the words that it would cut. */
-    private static Box whole(Box key, List<Box> phrases, double mostPt) {
+    static Box whole(Box key, List<Box> phrases, double mostPt) {
         Box grown = key;
         Box most = key.grow(mostPt);
         for (Box p : phrases) {
@@ -128,6 +129,21 @@ record Stay(
             }
         }
         return grown;
+    }
+
+    /** The bend, or the other end, before a place where a course starts or stops; empty where none does. */
+    Optional<Point> lastBend(Point end) {
+        for (List<Point> course : courses.values()) {
+            List<Point> corners = Outline.of(course, HOP_PT);
+            int n = corners.size();
+            if (n > 1 && corners.get(0).distancePt(end) < 1) {
+                return Optional.of(corners.get(1));
+            }
+            if (n > 1 && corners.get(n - 1).distancePt(end) < 1) {
+                return Optional.of(corners.get(n - 2));
+            }
+        }
+        return Optional.empty();
     }
 
     private static Box around(Leg.Through t, double less) {

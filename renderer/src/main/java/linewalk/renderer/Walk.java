@@ -106,17 +106,17 @@ final class Walk {
         String shift = leg.shift() == null ? "" : "; " + words.shift(leg.component(), leg.shift());
         if (leg.component().kind().isActuator()) {
             return "Moves " + words.placed(leg.component()) + ": oil in at "
-                    + name(leg.component(), leg.in()) + ", the other side's oil out at "
-                    + name(leg.component(), leg.out()) + shift;
+                    + name(leg.component(), leg.in(), "one port") + ", the other side's oil out at "
+                    + name(leg.component(), leg.out(), "the other port") + shift;
         }
         return "Through " + words.placed(leg.component()) + Words.ports(leg) + (setting.isEmpty() ? "" : ", " + setting)
                 + Words.opening(leg.passage())
-                + (Words.isWayUnread(leg) ? "; that it lets oil pass this way was not read" : "")
+                + (Words.isWayUnread(leg) ? "; which way it lets oil through was not read" : "")
                 + shift;
     }
 
-    private static String name(Component c, Port port) {
-        String name = port.name() == null ? "one port" : port.name();
+    private static String name(Component c, Port port, String unnamed) {
+        String name = port.name() == null ? unnamed : port.name();
         return switch (CylinderEnds.of(c, port.id())) {
             case ROD -> name + " (rod side)";
             case CAP -> name + " (cap side)";
