@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import linewalk.drawing.Box;
 import linewalk.drawing.Point;
+import linewalk.drawing.Reference;
 import linewalk.drawing.Sheet;
 
 /**
@@ -15,14 +16,14 @@ import linewalk.drawing.Sheet;
  */
 final class BrokenView {
 
-    /** Empty stretches shorter than this are kept. */
-    private static final double LEAST_GAP_PT = 60;
+    /** Empty stretches shorter than this, on the print, are kept. */
+    private static final double LEAST_GAP_PT = 52;
     /** Lettering of the original is brought to 2.5 mm capital height. */
     private static final double READABLE_CAP_PT = 7.09;
     /** Smaller print on the original than this is not what the path is read by. */
     private static final double FINE_PRINT_PT = 4.2;
 
-    /** How much of the original is shown on both sides of a line. */
+    /** How much of the original is shown on both sides of a line, on the print. */
     private static final double BESIDE_PT = 20;
 
     private static final double LEAST_SCALE = 0.6;
@@ -40,18 +41,20 @@ final class BrokenView {
     final List<Box> keys;
 
     final List<Cell> cells = new ArrayList<>();
+    private final List<Box> phrases;
     private final BrokenAxis across;
     private final BrokenAxis down;
 
     BrokenView(Stay stay, Sheet sheet, List<SourceLetters.Letter> letters) {
         this.stay = stay;
+        phrases = SourceLetters.phrases(letters);
         Box page = new Box(0, 0, sheet.widthPt(), sheet.heightPt());
-        keys = stay.keys(letters).stream().map(k -> within(k, page)).toList();
-        scale = scale(keys, letters);
+        scale = scale(stay.keys(letters, 1), letters);
+        keys = stay.keys(letters, scale).stream().map(k -> within(k, page)).toList();
         across = new BrokenAxis(
-                keys.stream().map(k -> new double[] {k.x0Pt(), k.x1Pt()}).toList(), scale, LEAST_GAP_PT);
+                keys.stream().map(k -> new double[] {k.x0Pt(), k.x1Pt()}).toList(), scale, LEAST_GAP_PT / scale);
         down = new BrokenAxis(
-                keys.stream().map(k -> new double[] {k.y0Pt(), k.y1Pt()}).toList(), scale, LEAST_GAP_PT);
+                keys.stream().map(k -> new double[] {k.y0Pt(), k.y1Pt()}).toList(), scale, LEAST_GAP_PT / scale);
         for (BrokenAxis.Kept row : down.kept) {
             for (BrokenAxis.Kept column : across.kept) {
                 cell(row, column);
@@ -108,14 +111,11 @@ final class BrokenView {
         return used == null ? part : used.createUnion(part);
     }
 
-    private static Rectangle2D strip(Point2D p, Point2D q) {
+    private Rectangle2D strip(Point2D p, Point2D q) {
+        double beside = BESIDE_PT / scale;
         Rectangle2D r = new Rectangle2D.Double();
         r.setFrameFromDiagonal(p, q);
-        r.setRect(
-                r.getX() - BESIDE_PT,
-                r.getY() - BESIDE_PT,
-                r.getWidth() + 2 * BESIDE_PT,
-                r.getHeight() + 2 * BESIDE_PT);
+        r.setRect(r.getX() - beside, r.getY() - beside, r.getWidth() + 2 * beside, r.getHeight() + 2 * beside);
         return r;
     }
 
@@ -175,6 +175,11 @@ final class BrokenView {
             stretches.add(new Stretch(points, seen));
         }
         return stretches;
+    }
+
+    /** A reference with all of its lettering, in the view. */
+    Rectangle2D map(Reference r) {
+        return map(Stay.whole(r.box(), phrases, r.box().widthPt() + r.box().heightPt()));
     }
 
     boolean seen(Point p) {

@@ -25,8 +25,12 @@ final class ConnectorPainter {
         this.page = page;
     }
 
-    void paint(List<Connector> all, List<Stay> stays, List<Panel> panels) {
-        panels.stream().filter(p -> p.page() == page).forEach(p -> frames.add(onPage(p.frame())));
+    void paint(List<Connector> all, List<Stay> stays, List<Panel> panels, List<Rectangle2D> marks) {
+        panels.stream().filter(p -> p.page() == page).forEach(p -> {
+            frames.add(onPage(p.frame()));
+            frames.add(onPage(p.captionBox()));
+        });
+        marks.forEach(m -> frames.add(onPage(m)));
         List<Connector> here =
                 all.stream().filter(k -> k.isDrawn() && k.from().page() == page).toList();
         for (Connector k : here) {

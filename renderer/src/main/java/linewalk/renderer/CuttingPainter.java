@@ -2,15 +2,20 @@ package linewalk.renderer;
 
 import java.awt.Color;
 import java.awt.geom.AffineTransform;
+import java.awt.geom.Line2D;
 import java.awt.geom.NoninvertibleTransformException;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import linewalk.drawing.Point;
+import linewalk.drawing.Position;
+import linewalk.drawing.Reference;
 import linewalk.drawing.Sheet;
 import linewalk.linker.Leg;
 import linewalk.renderer.sheet.Canvas;
@@ -30,6 +35,7 @@ final class CuttingPainter {
     private final PdfBook.Page page;
     private final Rectangle2D area;
     private final Canvas c;
+    private final Map<String, Position> switched = new HashMap<>();
 
     CuttingPainter(PrintJob job, Doubts doubts, SourcePages sources, PdfBook.Page page, Rectangle2D area) {
         this.job = job;
@@ -38,6 +44,11 @@ final class CuttingPainter {
         this.page = page;
         this.area = area;
         c = page.canvas();
+        for (FlowGraph.Stop s : new FlowGraph(job).stops) {
+            if (s.part != null && s.active != null && !s.active.isRest()) {
+                switched.put(s.part.id(), s.active);
+            }
+        }
     }
 
     void paint(Panel p, List<PanelCuts.Mark> cuts) {
@@ -48,7 +59,7 @@ final class CuttingPainter {
         List<Rectangle2D> lettering = lettering(p, at);
         List<List<Point2D>> lines = overlay(p, at, lettering);
         notes(p, at, lines, lettering);
-        cuts.forEach(m -> mark(p, at, m));
+        cuts.forEach(m -> mark(p, m));
     }
 
     private void original(Panel p, AffineTransform at) {
@@ -76,7 +87,7 @@ final class CuttingPainter {
         try {
             AffineTransform all = new AffineTransform(at);
             all.concatenate(toView);
-            all.concatenate(SourceLetters.transform(sheet.toPage()).createInverse());
+            all.concatenate(SourceReader.transform(sheet.toPage()).createInverse());
             page.place(form, all, clip);
         } catch (NoninvertibleTransformException e) {
             throw new IllegalStateException("sheet " + sheet.name() + " has a transform that cannot be turned back", e);
@@ -142,15 +153,29 @@ final class CuttingPainter {
     }
 
     private List<Rectangle2D> lettering(Panel p, AffineTransform at) {
-        return sources.letters(job.set().getSheet(p.view().stay.page())).stream()
+        return sources.marks(job.set().getSheet(p.view().stay.page())).letters().stream()
                 .filter(l -> p.view().seen(l.box().center()))
                 .map(l -> placed(p, at, l.box()))
                 .toList();
     }
 
+    private List<Line2D> ink(Panel p, AffineTransform at) {
+        List<Line2D> ink = new ArrayList<>();
+        for (Line2D l : sources.marks(job.set().getSheet(p.view().stay.page())).ink()) {
+            Point from = new Point(l.getX1(), l.getY1());
+            Point to = new Point(l.getX2(), l.getY2());
+            if (p.view().seen(from) || p.view().seen(to)) {
+                ink.add(new Line2D.Double(
+                        at.transform(p.view().map(from), null),
+                        at.transform(p.view().map(to), null)));
+            }
+        }
+        return ink;
+    }
+
     private void notes(Panel p, AffineTransform at, List<List<Point2D>> lines, List<Rectangle2D> lettering) {
         Rectangle2D frame = at.createTransformedShape(p.part()).getBounds2D();
-        Notes notes = new Notes(frame, lettering, lines);
+        Notes notes = new Notes(frame, lettering, lines, ink(p, at));
         Words words = new Words(job);
         Set<String> done = new LinkedHashSet<>();
         for (Leg.Through t : p.view().stay.parts()) {
@@ -160,14 +185,39 @@ final class CuttingPainter {
             Rectangle2D outline = p.view().map(Stay.anchor(t));
             if (p.shows(ViewCuts.center(outline)) && done.add(t.component().id())) {
                 Rectangle2D near = placed(p, at, Stay.anchor(t));
-                String number = words.balloon(t.component());
-                double w = Math.max(19, Lettering.widthPt(number, Lettering.TEXT_PT) + 7);
-                Point2D place = notes.place(near, w, 19);
-                leader(near, place);
-                StopFigure.balloon(c, number, place.getX(), place.getY());
+                number(near, words.balloon(t.component()), beside(t), notes);
             }
         }
         doubts(p, at, notes);
+    }
+
+    /** The original shows valves at rest: what is switched on this path must be said. */
+    private String beside(Leg.Through t) {
+        String tag = isNamed(t) ? "" : t.component().tag() + " ";
+        Position active = switched.get(t.component().id());
+        return (tag + (active == null ? "" : "on: " + String.join(" or ", active.by()))).strip();
+    }
+
+    /** The designation stands on the original, near enough to be in the cutting. */
+    private boolean isNamed(Leg.Through t) {
+        List<SourceLetters.Letter> letters =
+                sources.marks(job.set().getSheet(t.component().page())).letters();
+        return SourceLetters.word(t.component().tag(), letters, Stay.anchor(t), Stay.DESIGNATION_REACH_PT)
+                .isPresent();
+    }
+
+    private void number(Rectangle2D near, String number, String tag, Notes notes) {
+        double ring = Math.max(19, Lettering.widthPt(number, Lettering.TEXT_PT) + 7);
+        double w = tag.isEmpty() ? ring : ring + 3 + Lettering.widthPt(tag, Lettering.TEXT_PT);
+        Point2D place = notes.place(near, w, 19);
+        double x = place.getX() - w / 2 + ring / 2;
+        leader(near, new Point2D.Double(x, place.getY()));
+        StopFigure.balloon(c, number, x, place.getY());
+        if (!tag.isEmpty()) {
+            c.fill(Color.WHITE, new Rectangle2D.Double(x + ring / 2 + 2, place.getY() - 6, w - ring, 12));
+            c.pen(Ink.BLACK, Ink.line(1));
+            c.text(tag, x + ring / 2 + 3, place.getY() + 3.6, Lettering.TEXT_PT);
+        }
     }
 
     private static Rectangle2D placed(Panel p, AffineTransform at, linewalk.drawing.Box box) {
@@ -175,9 +225,13 @@ final class CuttingPainter {
     }
 
     private void leader(Rectangle2D near, Point2D from) {
+        c.pen(Ink.BLACK, Ink.line(0.9));
+        leaderTo(near, from);
+    }
+
+    private void leaderTo(Rectangle2D near, Point2D from) {
         double x = Math.max(near.getMinX(), Math.min(near.getMaxX(), from.getX()));
         double y = Math.max(near.getMinY(), Math.min(near.getMaxY(), from.getY()));
-        c.pen(Ink.BLACK, Ink.line(0.9));
         c.line(from.getX(), from.getY(), x, y);
     }
 
@@ -187,16 +241,25 @@ final class CuttingPainter {
             for (Doubts.Doubt d : doubts.at(leg)) {
                 Point2D place = place(stay, d).map(p.view()::map).orElse(null);
                 if (place != null && p.shows(place)) {
-                    Point2D on = at.transform(place, null);
-                    Rectangle2D near = new Rectangle2D.Double(on.getX() - 3, on.getY() - 3, 6, 6);
+                    Rectangle2D near = doubted(p, at, d, place);
                     Point2D mark = notes.place(near, 36, 24);
                     c.pen(Ink.DOUBT, Ink.line(1.4));
-                    c.line(mark.getX(), mark.getY(), on.getX(), on.getY());
-                    c.fill(Ink.DOUBT, Canvas.disc(on.getX(), on.getY(), 3));
+                    leaderTo(near, mark);
                     StopFigure.doubtMark(c, d.mark(), mark.getX(), mark.getY());
                 }
             }
         }
+    }
+
+    /** A reference in doubt keeps its lettering free; other places get a dot. */
+    private Rectangle2D doubted(Panel p, AffineTransform at, Doubts.Doubt d, Point2D place) {
+        if (job.trace().legs().get(d.leg()) instanceof Leg.Across x) {
+            Reference r = d.leg() < p.view().stay.firstLeg() ? x.to() : x.from();
+            return placed(p, at, r.box());
+        }
+        Point2D on = at.transform(place, null);
+        c.fill(Ink.DOUBT, Canvas.disc(on.getX(), on.getY(), 3));
+        return new Rectangle2D.Double(on.getX() - 3, on.getY() - 3, 6, 6);
     }
 
     /** Where a doubt stands on this stay's sheet: its own place, else the reference, part or line it is tied to. */
@@ -218,15 +281,25 @@ final class CuttingPainter {
                 : Optional.of(((Leg.Through) leg).component().place());
     }
 
-    private void mark(Panel p, AffineTransform at, PanelCuts.Mark m) {
-        Point2D on = at.transform(m.place(), null);
+    private void mark(Panel p, PanelCuts.Mark m) {
+        Point2D on = markAt(p, m);
+        int page = m.otherPage() == p.page() ? 0 : m.otherPage() + 1;
+        MatchMarks.paint(c, m.letter(), area.getX() + on.getX(), area.getY() + on.getY(), page, isBeside(p, m));
+    }
+
+    static boolean isBeside(Panel p, PanelCuts.Mark m) {
+        return m.place().getX() <= p.part().getMinX() + 0.01
+                || m.place().getX() >= p.part().getMaxX() - 0.01;
+    }
+
+    /** The middle of a letter, just outside the cutting, on the picture area. */
+    static Point2D markAt(Panel p, PanelCuts.Mark m) {
         double r = MatchMarks.RADIUS_PT;
         Rectangle2D part = p.part();
-        boolean left = m.place().getX() <= part.getMinX() + 0.01;
-        boolean right = m.place().getX() >= part.getMaxX() - 0.01;
-        double dx = left ? -r : right ? r : 0;
-        double dy = dx != 0 ? 0 : m.place().getY() <= part.getMinY() + 0.01 ? -r : r;
-        int page = m.otherPage() == p.page() ? 0 : m.otherPage() + 1;
-        MatchMarks.paint(c, m.letter(), on.getX() + dx, on.getY() + dy, page, dx != 0);
+        Point2D on = p.place(m.place());
+        if (isBeside(p, m)) {
+            return new Point2D.Double(on.getX() + (m.place().getX() > part.getCenterX() ? r : -r), on.getY());
+        }
+        return new Point2D.Double(on.getX(), on.getY() + (m.place().getY() > part.getCenterY() ? r : -r));
     }
 }

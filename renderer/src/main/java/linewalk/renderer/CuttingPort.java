@@ -26,12 +26,15 @@ record CuttingPort(Rectangle2D reference, Edge edge) {
     /** How far outside its cutting a connector's lane begins. */
     private static final double OUT_PT = 3 * LaneRouter.PITCH_PT;
 
-    /** @param lineEnd where the line stops before the reference, or null */
-    static CuttingPort of(BrokenView view, Rectangle2D part, Reference reference, Point lineEnd) {
-        Rectangle2D box = view.map(reference.box());
+    /**
+     * @param before a place on the line before its end at the reference, such as its last bend; or null
+     * @param end where the line stops, or the reference's middle where it runs into it
+     */
+    static CuttingPort of(BrokenView view, Rectangle2D part, Reference reference, Point before, Point end) {
+        Rectangle2D box = view.map(reference);
         Edge edge = nearest(part, box);
-        if (lineEnd != null) {
-            Edge ahead = ahead(lineEnd, reference.box().center());
+        if (before != null) {
+            Edge ahead = ahead(before, end);
             edge = depth(part, box, ahead) <= DEEP_PT ? ahead : edge;
         }
         return new CuttingPort(box, edge);

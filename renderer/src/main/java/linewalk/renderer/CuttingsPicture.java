@@ -1,9 +1,11 @@
 package linewalk.renderer;
 
+import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import linewalk.drawing.PageKey;
 import linewalk.drawing.Reference;
@@ -24,7 +26,7 @@ final class CuttingsPicture implements Picture {
     private final MatchMarks marks = new MatchMarks();
     private final PanelCuts cuts;
 
-    private CuttingsPicture(PrintJob job, Doubts doubts, Rectangle2D area, SourcePages sources) {
+    private CuttingsPicture(PrintJob job, Doubts doubts, PrintAreas areas, SourcePages sources) {
         this.job = job;
         this.doubts = doubts;
         this.sources = sources;
@@ -32,19 +34,19 @@ final class CuttingsPicture implements Picture {
         List<String> captions = new ArrayList<>();
         for (Stay s : stays) {
             Sheet sheet = job.set().getSheet(s.page());
-            views.add(new BrokenView(s, sheet, sources.letters(sheet)));
+            views.add(new BrokenView(s, sheet, sources.marks(sheet).letters()));
             captions.add(caption(s, sheet));
         }
-        panels = views.isEmpty() ? List.of() : Shelves.set(views, captions, area.getWidth(), area.getHeight());
+        panels = views.isEmpty() ? List.of() : Shelves.set(views, captions, areas);
         cuts = new PanelCuts(panels, marks);
         for (int page = 0; page < pages(); page++) {
-            connect(page, area);
+            connect(page, areas.on(page));
         }
         nameFarConnectors();
     }
 
-    static Picture layOut(PrintJob job, Doubts doubts, Rectangle2D area, SourcePages sources) {
-        return new CuttingsPicture(job, doubts, area, sources);
+    static Picture layOut(PrintJob job, Doubts doubts, PrintAreas areas, SourcePages sources) {
+        return new CuttingsPicture(job, doubts, areas, sources);
     }
 
     private String caption(Stay s, Sheet sheet) {
@@ -69,7 +71,8 @@ final class CuttingsPicture implements Picture {
         List<Rectangle2D> obstacles = panels.stream()
                 .filter(p -> p.page() == page)
                 .flatMap(p -> Stream.of(p.frame(), p.captionBox()))
-                .toList();
+                .collect(Collectors.toCollection(ArrayList::new));
+        obstacles.addAll(markBoxes(page));
         LaneRouter router = new LaneRouter(area.getWidth(), area.getHeight(), obstacles);
         for (int i = 1; i < stays.size(); i++) {
             Panel from = panelOf(i - 1, stays.get(i - 1).exit());
@@ -78,6 +81,33 @@ final class CuttingsPicture implements Picture {
                 connectors.add(between(i, from, to, router));
             }
         }
+    }
+
+    /** Where the letters of the page stand, with their words. */
+    private List<Rectangle2D> markBoxes(int page) {
+        List<Rectangle2D> boxes = new ArrayList<>();
+        for (int i = 1; i < stays.size(); i++) {
+            Panel from = panelOf(i - 1, stays.get(i - 1).exit());
+            Panel to = panelOf(i, stays.get(i).entry());
+            if (from.page() == page && to.page() != page) {
+                boxes.add(markBox(from.exit().out(from)));
+            }
+            if (to.page() == page && from.page() != page) {
+                boxes.add(markBox(to.entry().out(to)));
+            }
+        }
+        for (Panel p : panels) {
+            if (p.page() == page) {
+                cuts.on(p)
+                        .forEach(m ->
+                                boxes.add(MatchMarks.box(CuttingPainter.markAt(p, m), CuttingPainter.isBeside(p, m))));
+            }
+        }
+        return boxes;
+    }
+
+    private static Rectangle2D markBox(List<Point2D> stub) {
+        return MatchMarks.box(stub.get(1), stub.get(0).getY() == stub.get(1).getY());
     }
 
     private void nameFarConnectors() {
@@ -121,7 +151,7 @@ final class CuttingsPicture implements Picture {
                 painter.paint(p, cuts.on(p));
             }
         }
-        new ConnectorPainter(job, c, area, page).paint(connectors, stays, panels);
+        new ConnectorPainter(job, c, area, page).paint(connectors, stays, panels, markBoxes(page));
     }
 
     @Override

@@ -10,6 +10,7 @@ import linewalk.drawing.End;
 import linewalk.drawing.Finding;
 import linewalk.drawing.PageKey;
 import linewalk.drawing.Point;
+import linewalk.drawing.Severity;
 import linewalk.linker.Leg;
 
 /** The doubts of a trace, numbered as on the print, each tied to the leg it concerns where that can be told. */
@@ -42,11 +43,11 @@ final class Doubts {
 
     static Doubts of(PrintJob job) {
         Doubts doubts = new Doubts(job);
-        for (Finding f : job.trace().doubts()) {
-            String remedy = f.remedy() == null ? "" : " To settle it: " + f.remedy();
-            doubts.add(
-                    f.message() + remedy, f.page(), f.place(), doubts.legOf(f).orElse(-1));
-        }
+        job.trace().doubts().forEach(doubts::add);
+        job.set().findings().stream()
+                .filter(f -> f.severity() != Severity.NOTE && doubts.isOfACrossing(f))
+                .filter(f -> doubts.all.stream().noneMatch(d -> d.text().startsWith(f.message())))
+                .forEach(doubts::add);
         for (int i = 0; i < job.trace().legs().size(); i++) {
             doubts.addUnsaid(i);
         }
@@ -65,6 +66,19 @@ final class Doubts {
     String mention(int leg) {
         String marks = at(leg).stream().map(Doubt::mark).collect(Collectors.joining(", "));
         return marks.isEmpty() ? "" : " (in doubt: " + marks + ")";
+    }
+
+    private void add(Finding f) {
+        String remedy = f.remedy() == null ? "" : " To settle it: " + f.remedy();
+        add(f.message() + remedy, f.page(), f.place(), legOf(f).orElse(-1));
+    }
+
+    /** Where the drafter's two ends do not agree, the path's reader should know even if the mate itself is sure. */
+    private boolean isOfACrossing(Finding f) {
+        return job.trace().legs().stream()
+                .anyMatch(l -> l instanceof Leg.Across x
+                        && (f.references().contains(x.from().id())
+                                || f.references().contains(x.to().id())));
     }
 
     private void add(String text, PageKey page, Point place, int leg) {

@@ -2,161 +2,127 @@ package linewalk.renderer;
 
 import java.awt.Color;
 import java.awt.Stroke;
-import java.awt.geom.AffineTransform;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
 import linewalk.drawing.LineKind;
 import linewalk.renderer.sheet.Canvas;
 import linewalk.renderer.sheet.Ink;
+import linewalk.renderer.sheet.Lettering;
 import linewalk.renderer.sheet.PdfBook;
 
-/** The path drawn anew: laid out once, cut into tiles that fit the page, lines joined over the cuts by letters. */
+/** The path drawn anew in columns; lines from page to page are joined by letters. */
 final class DrawnPicture implements Picture {
 
     private static final double LINE_PT = 2.6;
-    /** A match mark with its page. */
-    private static final double WORDS_PT = 56;
 
     private final Doubts doubts;
     private final FlowGraph graph;
-    private final LayeredLayout layout;
-    private final List<Tile> tiles;
+    private final ColumnLayout layout;
     private final LineLabels labels;
     private final MatchMarks marks = new MatchMarks();
-    private final Map<String, List<Integer>> cutTiles = new HashMap<>();
 
-    private DrawnPicture(PrintJob job, Doubts doubts, Rectangle2D area) {
+    private DrawnPicture(PrintJob job, Doubts doubts, PrintAreas areas) {
         this.doubts = doubts;
         graph = new FlowGraph(job);
         List<StopFigure> figures = new ArrayList<>();
         for (FlowGraph.Stop s : graph.stops) {
             figures.add(new StopFigure(s, job, doubts));
         }
-        layout = new LayeredLayout(figures, graph.edges);
-        tiles = figures.isEmpty() ? List.of() : new Tiling(layout, area.getWidth(), area.getHeight()).tiles();
+        layout = new ColumnLayout(figures, graph.edges, areas);
         labels = new LineLabels(layout, doubts);
-        nameCuts();
+        layout.cuts.keySet().forEach(e -> marks.letter(key(e)));
     }
 
-    static Picture layOut(PrintJob job, Doubts doubts, Rectangle2D area) {
-        return new DrawnPicture(job, doubts, area);
+    static Picture layOut(PrintJob job, Doubts doubts, PrintAreas areas) {
+        return new DrawnPicture(job, doubts, areas);
     }
 
     /** Letters run in the order of the walk. */
-    private void nameCuts() {
-        for (int e = 0; e < graph.edges.size(); e++) {
-            List<Point2D> course = layout.lines.get(graph.edges.get(e));
-            Set<String> keys = new LinkedHashSet<>();
-            Map<String, Double> order = new HashMap<>();
-            for (int t = 0; t < tiles.size(); t++) {
-                for (Clip.Cut cut : new Clip(course, tiles.get(t).part()).cuts) {
-                    String key = key(e, cut);
-                    keys.add(key);
-                    order.put(key, cut.atPt());
-                    cutTiles.computeIfAbsent(key, k -> new ArrayList<>()).add(t);
-                }
-            }
-            keys.stream()
-                    .sorted(java.util.Comparator.comparingDouble(order::get))
-                    .forEach(marks::letter);
-        }
-    }
-
-    private static String key(int edge, Clip.Cut cut) {
-        return edge + ":" + Math.round(cut.atPt());
+    private String key(FlowGraph.Edge e) {
+        return "edge " + graph.edges.indexOf(e);
     }
 
     @Override
     public int pages() {
-        return tiles.isEmpty() ? 1 : tiles.get(tiles.size() - 1).page() + 1;
+        return layout.pages();
     }
 
     @Override
     public void paint(int page, PdfBook.Page on, Rectangle2D area) {
         Canvas c = on.canvas();
-        for (int t = 0; t < tiles.size(); t++) {
-            if (tiles.get(t).page() == page) {
-                paintLines(c, t, tiles.get(t).onPage(area));
-                paintCuts(c, t, tiles.get(t).onPage(area));
+        layout.lines.forEach((edge, drawn) -> {
+            if (drawn.page() == page) {
+                paintLine(c, edge, drawn);
             }
+        });
+        layout.boxes.forEach((figure, placed) -> {
+            if (placed.page() == page) {
+                figure.paint(c, placed.box().getX(), placed.box().getY());
+            }
+        });
+        layout.cuts.forEach((edge, ends) -> {
+            for (int i = 0; i < 2; i++) {
+                if (ends.get(i).page() == page) {
+                    paintCut(c, edge, ends.get(i), ends.get(1 - i).page());
+                }
+            }
+        });
+    }
+
+    private void paintLine(Canvas c, FlowGraph.Edge edge, ColumnLayout.Drawn drawn) {
+        // a line that crosses another interrupts it, so that nobody turns off at the crossing
+        c.pen(Color.WHITE, Ink.line(LINE_PT + 6));
+        c.polyline(drawn.course());
+        c.pen(Ink.PATH, stroke(edge));
+        c.polyline(drawn.course());
+        List<Doubts.Doubt> here = edge.leg() < 0 ? List.of() : doubts.at(edge.leg());
+        arrows(c, edge, drawn);
+        int l = longest(drawn.course());
+        Point2D p = drawn.course().get(l - 1);
+        Point2D q = drawn.course().get(l);
+        for (int i = 0; i < here.size(); i++) {
+            double share = (i + 1.0) / (here.size() + 1);
+            StopFigure.doubtMark(
+                    c,
+                    here.get(i).mark(),
+                    p.getX() + share * (q.getX() - p.getX()),
+                    p.getY() + share * (q.getY() - p.getY()));
         }
-        for (Tile tile : tiles) {
-            if (tile.page() == page) {
-                paintFigures(c, tile, tile.onPage(area));
-            }
+        labels.paint(c, edge, drawn);
+    }
+
+    /** The letter stands at the stub's end; its page beside it, on the side away from the part's other ports. */
+    private void paintCut(Canvas c, FlowGraph.Edge edge, ColumnLayout.Stub stub, int otherPage) {
+        Point2D p = stub.port();
+        double away = Math.signum(stub.out().getY() - p.getY());
+        Point2D at = new Point2D.Double(p.getX(), p.getY() + away * MatchMarks.STUB_PT);
+        c.pen(Ink.PATH, stroke(edge));
+        c.line(p.getX(), p.getY(), at.getX(), at.getY());
+        String letter = marks.letter(key(edge));
+        MatchMarks.paint(c, letter, at.getX(), at.getY(), 0, false);
+        if (otherPage != stub.page()) {
+            String text = "page " + (otherPage + 1);
+            double w = Lettering.widthPt(text, Lettering.TEXT_PT);
+            Rectangle2D right = new Rectangle2D.Double(at.getX() + MatchMarks.RADIUS_PT + 3, at.getY() - 6, w, 12);
+            boolean isFree = layout.isFree(stub.page(), right) && noneOf(edge, stub, right);
+            double x = isFree ? right.getX() : at.getX() - MatchMarks.RADIUS_PT - 3 - w;
+            c.pen(Ink.BLACK, Ink.line(1));
+            c.text(text, x, at.getY() + 3.6, Lettering.TEXT_PT);
+        }
+        for (Doubts.Doubt d : edge.leg() < 0 ? List.<Doubts.Doubt>of() : doubts.at(edge.leg())) {
+            StopFigure.doubtMark(c, d.mark(), at.getX() - 30, at.getY());
         }
     }
 
-    private void paintLines(Canvas c, int t, AffineTransform at) {
-        for (int e = 0; e < graph.edges.size(); e++) {
-            FlowGraph.Edge edge = graph.edges.get(e);
-            Clip clip = new Clip(layout.lines.get(edge), tiles.get(t).part());
-            for (List<Point2D> piece : clip.pieces) {
-                List<Point2D> placed =
-                        piece.stream().map(p -> at.transform(p, null)).toList();
-                // a line that crosses another interrupts it, so that nobody turns off at the crossing
-                c.pen(Color.WHITE, Ink.line(LINE_PT + 6));
-                c.polyline(placed);
-                c.pen(Ink.PATH, stroke(edge));
-                c.polyline(placed);
-                arrow(c, placed);
-            }
-            doubtsOn(c, edge, clip, at);
-            labels.paint(c, edge, clip, at);
-        }
-    }
-
-    /** Marks that stand close together step outwards, the right-hand one first, so that their words have room. */
-    private void paintCuts(Canvas c, int t, AffineTransform at) {
-        List<Integer> edges = new ArrayList<>();
-        List<Clip.Cut> cuts = new ArrayList<>();
-        for (int e = 0; e < graph.edges.size(); e++) {
-            for (Clip.Cut cut :
-                    new Clip(layout.lines.get(graph.edges.get(e)), tiles.get(t).part()).cuts) {
-                edges.add(e);
-                cuts.add(cut);
-            }
-        }
-        for (int i = 0; i < cuts.size(); i++) {
-            paintCut(c, t, edges.get(i), cuts.get(i), step(cuts.get(i), cuts), at);
-        }
-    }
-
-    private static int step(Clip.Cut cut, List<Clip.Cut> all) {
-        return all.stream()
-                .filter(o -> Math.abs(o.place().getY() - cut.place().getY()) < 0.01)
-                .filter(o -> o.place().getX() > cut.place().getX()
-                        && o.place().getX() < cut.place().getX() + WORDS_PT)
-                .mapToInt(o -> step(o, all) + 1)
-                .max()
-                .orElse(0);
-    }
-
-    private void paintCut(Canvas c, int t, int edge, Clip.Cut cut, int step, AffineTransform at) {
-        Point2D p = at.transform(cut.place(), null);
-        Rectangle2D part = tiles.get(t).part();
-        boolean left = Math.abs(cut.place().getX() - part.getMinX()) < 0.01;
-        boolean right = Math.abs(cut.place().getX() - part.getMaxX()) < 0.01;
-        double r = MatchMarks.RADIUS_PT;
-        double dx = left ? -r : right ? r : 0;
-        double out = r + step * Tiling.STEP_PT;
-        double dy = dx != 0 ? 0 : cut.place().getY() > part.getCenterY() ? out : -out;
-        c.pen(Ink.PATH, stroke(graph.edges.get(edge)));
-        c.line(p.getX(), p.getY(), p.getX() + dx, p.getY() + dy);
-        String key = key(edge, cut);
-        int other = cutTiles.get(key).stream()
-                .filter(o -> o != t)
-                .map(o -> tiles.get(o).page())
-                .findFirst()
-                .orElse(tiles.get(t).page());
-        int page = other == tiles.get(t).page() ? 0 : other + 1;
-        MatchMarks.paint(c, marks.letter(key), p.getX() + dx, p.getY() + dy, page, dx != 0);
+    private boolean noneOf(FlowGraph.Edge edge, ColumnLayout.Stub stub, Rectangle2D room) {
+        return layout.cuts.entrySet().stream()
+                .filter(e -> e.getKey() != edge)
+                .flatMap(e -> e.getValue().stream())
+                .filter(s -> s.page() == stub.page())
+                .noneMatch(s -> room.intersects(
+                        s.port().getX() - 10, Math.min(s.port().getY(), s.out().getY()) - 10, 20, 40));
     }
 
     private static Stroke stroke(FlowGraph.Edge edge) {
@@ -171,17 +137,28 @@ final class DrawnPicture implements Picture {
         return kind == LineKind.DRAIN ? Ink.dashed(LINE_PT, 4, 3) : Ink.line(LINE_PT);
     }
 
-    /** At the middle of the longest straight part. */
-    private static void arrow(Canvas c, List<Point2D> piece) {
-        int longest = longest(piece);
-        Point2D p = piece.get(longest - 1);
-        Point2D q = piece.get(longest);
-        double length = p.distance(q);
-        if (length > 12) {
-            double dx = (q.getX() - p.getX()) / length;
-            double dy = (q.getY() - p.getY()) / length;
-            c.pen(Ink.PATH, Ink.line(1));
-            c.arrow((p.getX() + q.getX()) / 2 + dx * 6, (p.getY() + q.getY()) / 2 + dy * 6, dx, dy, 12);
+    /** On every long straight part, so that the direction is never far to seek; not where another line passes. */
+    private void arrows(Canvas c, FlowGraph.Edge edge, ColumnLayout.Drawn drawn) {
+        List<Point2D> course = drawn.course();
+        int longest = longest(course);
+        for (int i = 1; i < course.size(); i++) {
+            Point2D p = course.get(i - 1);
+            Point2D q = course.get(i);
+            double length = p.distance(q);
+            if (length > (i == longest ? 12 : 90)) {
+                double dx = (q.getX() - p.getX()) / length;
+                double dy = (q.getY() - p.getY()) / length;
+                for (double share : new double[] {0.5, 0.35, 0.65, 0.2, 0.8}) {
+                    double x = p.getX() + share * length * dx + dx * 6;
+                    double y = p.getY() + share * length * dy + dy * 6;
+                    Rectangle2D room = new Rectangle2D.Double(x - dx * 6 - 9, y - dy * 6 - 9, 18, 18);
+                    if (share == 0.8 || !layout.isCrossed(edge, room)) {
+                        c.pen(Ink.PATH, Ink.line(1));
+                        c.arrow(x, y, dx, dy, 12);
+                        break;
+                    }
+                }
+            }
         }
     }
 
@@ -193,34 +170,6 @@ final class DrawnPicture implements Picture {
             }
         }
         return best;
-    }
-
-    private void doubtsOn(Canvas c, FlowGraph.Edge edge, Clip clip, AffineTransform at) {
-        if (edge.leg() < 0 || clip.pieces.isEmpty() || clip.cuts.stream().anyMatch(x -> !x.leaving())) {
-            return;
-        }
-        List<Point2D> piece = clip.pieces.get(0);
-        int l = longest(piece);
-        Point2D p = at.transform(piece.get(l - 1), null);
-        Point2D q = at.transform(piece.get(l), null);
-        List<Doubts.Doubt> here = doubts.at(edge.leg());
-        for (int i = 0; i < here.size(); i++) {
-            double share = (i + 1.0) / (here.size() + 1);
-            StopFigure.doubtMark(
-                    c,
-                    here.get(i).mark(),
-                    p.getX() + share * (q.getX() - p.getX()),
-                    p.getY() + share * (q.getY() - p.getY()));
-        }
-    }
-
-    private void paintFigures(Canvas c, Tile tile, AffineTransform at) {
-        layout.boxes.forEach((figure, box) -> {
-            if (tile.part().contains(box.getCenterX(), box.getCenterY())) {
-                Point2D corner = at.transform(new Point2D.Double(box.getX(), box.getY()), null);
-                figure.paint(c, corner.getX(), corner.getY());
-            }
-        });
     }
 
     @Override

@@ -28,6 +28,7 @@ final class FlowGraph {
         Position active;
         Position shift;
         boolean against;
+        private boolean wayUnread;
 
         private Stop(int firstLeg, Component part, Leg.Across crossing) {
             this.firstLeg = firstLeg;
@@ -37,6 +38,10 @@ final class FlowGraph {
 
         boolean isOpenEnd() {
             return part == null && crossing == null;
+        }
+
+        boolean isWayUnread() {
+            return wayUnread;
         }
 
         private void use(String key, String name, boolean in) {
@@ -131,6 +136,7 @@ final class FlowGraph {
         } else if (stop.active == null) {
             stop.active = activeIn(t.component(), t.passage());
         }
+        stop.wayUnread |= Words.isWayUnread(t);
         if (t.passage() != null && t.passage().opens() == Passage.Opens.PILOT) {
             stop.against = true;
         }

@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.PriorityQueue;
 
-/** Finds right-angled ways between cuttings through the lanes, with few bends, off the cuttings and off each other. */
+/** Finds right-angled ways through the lanes between figures, with few bends, off the figures and off each other. */
 final class LaneRouter {
 
     static final double PITCH_PT = 7;
@@ -19,16 +19,22 @@ final class LaneRouter {
     private static final double BEND = 6;
     private static final double CROSSING = 25;
 
-    private final int columns;
-    private final int rows;
+    private final double[] xs;
+    private final double[] ys;
     private final boolean[] shut;
     private final boolean[] used;
 
+    /** Lanes {@link #PITCH_PT} apart. */
     LaneRouter(double widthPt, double heightPt, List<Rectangle2D> obstacles) {
-        columns = (int) (widthPt / PITCH_PT) + 1;
-        rows = (int) (heightPt / PITCH_PT) + 1;
-        shut = new boolean[columns * rows];
-        used = new boolean[columns * rows];
+        this(even(widthPt), even(heightPt), obstacles);
+    }
+
+    /** Lanes at the places given, in rising order; a lane must lie farther than 4 from an obstacle. */
+    LaneRouter(double[] xs, double[] ys, List<Rectangle2D> obstacles) {
+        this.xs = xs.clone();
+        this.ys = ys.clone();
+        shut = new boolean[xs.length * ys.length];
+        used = new boolean[shut.length];
         for (Rectangle2D o : obstacles) {
             for (int i = 0; i < shut.length; i++) {
                 Point2D p = point(i);
@@ -40,18 +46,47 @@ final class LaneRouter {
         }
     }
 
+    private static double[] even(double lengthPt) {
+        double[] at = new double[(int) (lengthPt / PITCH_PT) + 1];
+        Arrays.setAll(at, i -> i * PITCH_PT);
+        return at;
+    }
+
     static double snap(double at) {
         return Math.round(at / PITCH_PT) * PITCH_PT;
     }
 
     private Point2D point(int node) {
-        return new Point2D.Double(node % columns * PITCH_PT, node / columns * PITCH_PT);
+        return new Point2D.Double(xs[node % xs.length], ys[node / xs.length]);
     }
 
     private int node(Point2D p) {
-        int x = (int) Math.round(p.getX() / PITCH_PT);
-        int y = (int) Math.round(p.getY() / PITCH_PT);
-        return x < 0 || y < 0 || x >= columns || y >= rows ? -1 : y * columns + x;
+        int x = nearest(xs, p.getX());
+        int y = nearest(ys, p.getY());
+        return x < 0 || y < 0 ? -1 : y * xs.length + x;
+    }
+
+    /** The lane that a place lies on, or -1. */
+    private static int nearest(double[] lanes, double at) {
+        int best = -1;
+        double least = PITCH_PT / 2;
+        for (int i = 0; i < lanes.length; i++) {
+            if (Math.abs(lanes[i] - at) <= least) {
+                least = Math.abs(lanes[i] - at);
+                best = i;
+            }
+        }
+        return best;
+    }
+
+    /** Lets ways cross a straight line drawn otherwise, but not run along it. */
+    void use(Point2D from, Point2D to) {
+        for (int i = 0; i < used.length; i++) {
+            Point2D p = point(i);
+            used[i] |=
+                    java.awt.geom.Line2D.ptSegDist(from.getX(), from.getY(), to.getX(), to.getY(), p.getX(), p.getY())
+                            < 1;
+        }
     }
 
     /** Both places must lie in a lane; empty where there is no way. The way's nodes count as used afterwards. */
@@ -61,7 +96,7 @@ final class LaneRouter {
         if (a < 0 || b < 0 || shut[a] || shut[b]) {
             return Optional.empty();
         }
-        double[] cost = new double[columns * rows * 4];
+        double[] cost = new double[shut.length * 4];
         int[] before = new int[cost.length];
         Arrays.fill(cost, Double.MAX_VALUE);
         Arrays.fill(before, -1);
@@ -88,17 +123,18 @@ final class LaneRouter {
     private void step(int state, double[] cost, int[] before, PriorityQueue<double[]> open) {
         int n = state / 4;
         for (int d = 0; d < 4; d++) {
-            int x = n % columns + DX[d];
-            int y = n / columns + DY[d];
-            if (x < 0 || y < 0 || x >= columns || y >= rows || shut[y * columns + x]) {
+            int x = n % xs.length + DX[d];
+            int y = n / xs.length + DY[d];
+            if (x < 0 || y < 0 || x >= xs.length || y >= ys.length || shut[y * xs.length + x]) {
                 continue;
             }
-            int next = (y * columns + x) * 4 + d;
-            double c = cost[state] + 1 + (d == state % 4 ? 0 : BEND) + (used[y * columns + x] ? CROSSING : 0);
-            if (c < cost[next]) {
-                cost[next] = c;
-                before[next] = state;
-                open.add(new double[] {next, c});
+            int next = y * xs.length + x;
+            double length = point(n).distance(point(next)) / PITCH_PT;
+            double c = cost[state] + length + (d == state % 4 ? 0 : BEND) + (used[next] ? CROSSING : 0);
+            if (c < cost[next * 4 + d]) {
+                cost[next * 4 + d] = c;
+                before[next * 4 + d] = state;
+                open.add(new double[] {next * 4 + d, c});
             }
         }
     }

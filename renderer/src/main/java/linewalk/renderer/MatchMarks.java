@@ -1,5 +1,7 @@
 package linewalk.renderer;
 
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import linewalk.renderer.sheet.Canvas;
@@ -10,6 +12,8 @@ import linewalk.renderer.sheet.Lettering;
 final class MatchMarks {
 
     static final double RADIUS_PT = 9;
+    /** From a port to the middle of its mark. */
+    static final double STUB_PT = 19;
 
     private final Map<String, String> letters = new LinkedHashMap<>();
 
@@ -26,6 +30,14 @@ final class MatchMarks {
         String alphabet = "ABCDEFGHJKLMNPQRSTUVWXYZ";
         String last = alphabet.substring(n % alphabet.length(), n % alphabet.length() + 1);
         return n < alphabet.length() ? last : name(n / alphabet.length() - 1) + last;
+    }
+
+    /** The room that a mark takes with its words. */
+    static Rectangle2D box(Point2D at, boolean pageBelow) {
+        double r = RADIUS_PT + 1;
+        return pageBelow
+                ? new Rectangle2D.Double(at.getX() - 22, at.getY() - r, 44, 2 * r + 15)
+                : new Rectangle2D.Double(at.getX() - r, at.getY() - r, 2 * r + 44, 2 * r);
     }
 
     /**

@@ -6,7 +6,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Finds room beside a place for a balloon or a doubt mark, off lettering, off the path and off other notes. */
+/** Finds room beside a place for a balloon or a doubt mark, off lettering and strokes, off the path and off other notes. */
 final class Notes {
 
     private static final int DIRECTIONS = 16;
@@ -14,12 +14,14 @@ final class Notes {
     private final Rectangle2D frame;
     private final List<Rectangle2D> lettering;
     private final List<List<Point2D>> lines;
+    private final List<Line2D> ink;
     private final List<Rectangle2D> taken = new ArrayList<>();
 
-    Notes(Rectangle2D frame, List<Rectangle2D> lettering, List<List<Point2D>> lines) {
+    Notes(Rectangle2D frame, List<Rectangle2D> lettering, List<List<Point2D>> lines, List<Line2D> ink) {
         this.frame = frame;
         this.lettering = lettering;
         this.lines = lines;
+        this.ink = ink;
     }
 
     void keepOff(Rectangle2D place) {
@@ -55,12 +57,25 @@ final class Notes {
         for (Rectangle2D l : lettering) {
             cost += l.intersects(r) ? 40 : 0;
         }
-        Rectangle2D wide = new Rectangle2D.Double(r.getX() - 3, r.getY() - 3, r.getWidth() + 6, r.getHeight() + 6);
+        // hiding one stroke of the original is bad, two hardly worse
+        cost += Math.min(
+                90,
+                60
+                        * ink.stream()
+                                .filter(l -> l.intersects(grown(r, 2)))
+                                .limit(2)
+                                .count());
+        Rectangle2D wide = grown(r, 6);
         for (List<Point2D> line : lines) {
             for (int i = 1; i < line.size(); i++) {
                 cost += new Line2D.Double(line.get(i - 1), line.get(i)).intersects(wide) ? 100 : 0;
             }
         }
         return cost;
+    }
+
+    private static Rectangle2D grown(Rectangle2D r, double byPt) {
+        return new Rectangle2D.Double(
+                r.getX() - byPt, r.getY() - byPt, r.getWidth() + 2 * byPt, r.getHeight() + 2 * byPt);
     }
 }

@@ -65,7 +65,7 @@ final class Sections {
         rows.addAll(text.heading("Doubts"));
         if (!Words.arrives(job.trace())) {
             rows.addAll(text.paragraph("!", 26, "This walk stops before it arrives: see its last sentence."));
-        } else if (doubts.all().isEmpty()) {
+        } else if (doubts.all().isEmpty() && unread().isEmpty()) {
             rows.addAll(text.paragraph("", 0, "None on this path. That does not prove the drawing right."));
         }
         for (Doubts.Doubt d : doubts.all()) {
@@ -79,7 +79,24 @@ final class Sections {
             rows.addAll(text.paragraph(
                     d.mark(), 26, d.text() + where + (d.leg() < 0 ? " (not marked in the picture)" : "")));
         }
+        if (!unread().isEmpty()) {
+            rows.addAll(text.paragraph(
+                    "!",
+                    26,
+                    "Which way these let oil through was not read: " + String.join(", ", unread())
+                            + ". The path takes it to be along its arrows: look at their symbols on the drawing."));
+        }
         remarks.forEach(r -> rows.addAll(text.paragraph("!", 26, r)));
+    }
+
+    private Set<String> unread() {
+        Set<String> parts = new LinkedHashSet<>();
+        for (Leg leg : job.trace().legs()) {
+            if (leg instanceof Leg.Through t && Words.isWayUnread(t)) {
+                parts.add(words.called(t.component()));
+            }
+        }
+        return parts;
     }
 
     private void table() {
@@ -138,9 +155,13 @@ final class Sections {
     private void sheets() {
         rows.addAll(text.heading("Source sheets"));
         for (Sheet s : sheets(job)) {
-            String title = s.title() == null ? "" : " " + s.title();
+            String title = s.title() == null ? "no title read" : s.title();
             String revision = s.revision() == null ? ", no revision read" : ", revision " + s.revision();
-            rows.addAll(text.paragraph(s.name(), 26, title + revision + " (" + s.page() + ")"));
+            String file = s.page().source().replaceFirst("^.*[/\\\\]", "");
+            rows.addAll(text.paragraph(
+                    s.name(),
+                    34,
+                    title + revision + " (" + file + " page " + s.page().page() + ")"));
         }
     }
 

@@ -17,24 +17,30 @@ final class Shelves {
     /** Room at the rim, for connectors and match marks. */
     private static final double RIM_PT = 40;
 
-    private final double widthPt;
-    private final double heightPt;
+    private final PrintAreas areas;
     private final boolean byColumns;
     private final List<Panel> panels = new ArrayList<>();
     private int page;
     private final List<Rectangle2D> taken = new ArrayList<>();
 
-    private Shelves(double widthPt, double heightPt, boolean byColumns) {
-        this.widthPt = widthPt;
-        this.heightPt = heightPt;
+    private Shelves(PrintAreas areas, boolean byColumns) {
+        this.areas = areas;
         this.byColumns = byColumns;
     }
 
     /** By rows or by columns, whichever takes fewer pages. */
-    static List<Panel> set(List<BrokenView> views, List<String> captions, double widthPt, double heightPt) {
-        List<Panel> rows = set(new Shelves(widthPt, heightPt, false), views, captions);
-        List<Panel> columns = set(new Shelves(widthPt, heightPt, true), views, captions);
+    static List<Panel> set(List<BrokenView> views, List<String> captions, PrintAreas areas) {
+        List<Panel> rows = set(new Shelves(areas, false), views, captions);
+        List<Panel> columns = set(new Shelves(areas, true), views, captions);
         return last(columns).page() < last(rows).page() ? columns : rows;
+    }
+
+    private double widthPt() {
+        return areas.on(page).getWidth();
+    }
+
+    private double heightPt() {
+        return areas.on(page).getHeight();
     }
 
     private static Panel last(List<Panel> panels) {
@@ -49,8 +55,8 @@ final class Shelves {
     }
 
     private void add(int stay, BrokenView view, String caption) {
-        double roomX = widthPt - 2 * RIM_PT;
-        double roomY = heightPt - 2 * RIM_PT - 3 * Panel.Caption.LINE_PT - 4 * MatchMarks.RADIUS_PT;
+        double roomX = widthPt() - 2 * RIM_PT;
+        double roomY = heightPt() - 2 * RIM_PT - 3 * Panel.Caption.LINE_PT - 4 * MatchMarks.RADIUS_PT;
         List<Rectangle2D> parts = ViewCuts.parts(view, roomX, roomY);
         for (int i = 0; i < parts.size(); i++) {
             String text = parts.size() == 1 ? caption : caption + " (part " + (i + 1) + " of " + parts.size() + ")";
@@ -81,7 +87,7 @@ final class Shelves {
     }
 
     private Panel.Caption caption(String text, double frameWidth, boolean below, boolean divided) {
-        double most = Math.max(frameWidth, Math.min(240, widthPt - 2 * RIM_PT));
+        double most = Math.max(frameWidth, Math.min(240, widthPt() - 2 * RIM_PT));
         List<String> lines = Lettering.wrap(text, Lettering.TEXT_PT, most);
         double w = lines.stream()
                 .mapToDouble(l -> Lettering.widthPt(l, Lettering.TEXT_PT))
@@ -118,7 +124,7 @@ final class Shelves {
     private boolean isFree(double x, double y, double w, double h) {
         Rectangle2D lanes =
                 new Rectangle2D.Double(x - LANE_PT + 1, y - LANE_PT + 1, w + 2 * LANE_PT - 2, h + 2 * LANE_PT - 2);
-        boolean fits = x + w <= widthPt - RIM_PT && y + h <= heightPt - RIM_PT;
+        boolean fits = x + w <= widthPt() - RIM_PT && y + h <= heightPt() - RIM_PT;
         return taken.isEmpty() || fits && taken.stream().noneMatch(lanes::intersects);
     }
 
@@ -131,11 +137,16 @@ final class Shelves {
             return null;
         }
         List<Leg.Along> alongs = view.stay.alongs();
-        Point end = alongs.isEmpty()
-                ? null
-                : entry
-                        ? alongs.get(0).from().place()
-                        : alongs.get(alongs.size() - 1).to().place();
-        return CuttingPort.of(view, part, reference, end);
+        if (alongs.isEmpty()) {
+            return CuttingPort.of(view, part, reference, null, null);
+        }
+        Leg.Along along = entry ? alongs.get(0) : alongs.get(alongs.size() - 1);
+        Point end = (entry ? along.from() : along.to()).place();
+        // lettering may stand beside the line: its last straight part says which way it goes
+        return view.stay
+                .lastBend(end)
+                .map(bend -> CuttingPort.of(view, part, reference, bend, end))
+                .orElseGet(() -> CuttingPort.of(
+                        view, part, reference, end, reference.box().center()));
     }
 }

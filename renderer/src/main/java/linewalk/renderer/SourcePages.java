@@ -6,7 +6,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import linewalk.drawing.PageKey;
@@ -17,13 +16,13 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.apache.pdfbox.util.Matrix;
 
-/** Opens the originals and hands out their pages as forms of one book, and the lettering that stands on them. */
+/** Opens the originals and hands out their pages as forms of one book, and the marks that stand on them. */
 final class SourcePages implements Closeable {
 
     private final PrintJob job;
     private final Map<String, Optional<PDDocument>> open = new LinkedHashMap<>();
     private final Map<PageKey, Optional<PDFormXObject>> forms = new HashMap<>();
-    private final Map<PageKey, List<SourceLetters.Letter>> letters = new HashMap<>();
+    private final Map<PageKey, SourceReader.Marks> marks = new HashMap<>();
     private LayerUtility layers;
 
     SourcePages(PrintJob job) {
@@ -39,12 +38,12 @@ final class SourcePages implements Closeable {
         return forms.computeIfAbsent(page, this::importForm);
     }
 
-    /** Empty for pages without a text layer. */
-    List<SourceLetters.Letter> letters(Sheet sheet) {
-        return letters.computeIfAbsent(sheet.page(), key -> document(key.source())
+    /** No letters for pages without a text layer. */
+    SourceReader.Marks marks(Sheet sheet) {
+        return marks.computeIfAbsent(sheet.page(), key -> document(key.source())
                 .filter(d -> key.page() <= d.getNumberOfPages())
-                .map(d -> SourceLetters.read(d, sheet))
-                .orElse(List.of()));
+                .map(d -> SourceReader.read(d.getPage(key.page() - 1), sheet))
+                .orElse(SourceReader.Marks.NONE));
     }
 
     private Optional<PDFormXObject> importForm(PageKey key) {

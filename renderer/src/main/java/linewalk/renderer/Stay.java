@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import linewalk.drawing.Box;
 import linewalk.drawing.Component;
 import linewalk.drawing.PageKey;
@@ -34,10 +35,13 @@ record Stay(
 
     private static final double AROUND_PART_PT = 36;
     /** How far from a part its designation is looked for, and what is shown about it. */
-    private static final double DESIGNATION_REACH_PT = 90;
+    static final double DESIGNATION_REACH_PT = 90;
 
     private static final double AROUND_DESIGNATION_PT = 14;
     private static final double AROUND_PORT_PT = 45;
+    /** Lettering that sticks out farther than this is cut. */
+    private static final double MOST_LETTERING_PT = 90;
+
     private static final double AROUND_REFERENCE_PT = 12;
     private static final double AROUND_BEND_PT = 22;
     /** A course that strays less than this is straight: it hops over another line. */
@@ -80,39 +84,74 @@ record Stay(
         return new Stay(page, entry, exit, from, to, parts, alongs, courses);
     }
 
-    /** The areas that must be seen: parts with their designations, references, ends and bends. */
-    List<Box> keys(List<SourceLetters.Letter> letters) {
+    /**
+     * The areas that must be seen: parts with their designations, references, ends and bends.
+     *
+     * @param scale of the cutting; a larger one needs less about each thing
+     */
+    List<Box> keys(List<SourceLetters.Letter> letters, double scale) {
+        double less = 1 / Math.max(1, scale);
         List<Box> keys = new ArrayList<>();
         for (Leg.Through t : parts) {
-            Box around = around(t);
+            Box around = around(t, less);
             keys.add(SourceLetters.word(t.component().tag(), letters, anchor(t), DESIGNATION_REACH_PT)
-                    .map(w -> around.union(w.grow(AROUND_DESIGNATION_PT)))
+                    .map(w -> around.union(w.grow(AROUND_DESIGNATION_PT * less)))
                     .orElse(around));
         }
         for (Reference r : new Reference[] {entry, exit}) {
             if (r != null) {
-                keys.add(r.box().grow(AROUND_REFERENCE_PT));
+                keys.add(r.box().grow(AROUND_REFERENCE_PT * less));
             }
         }
         for (Leg.Along a : alongs) {
-            keys.add(Box.around(a.from().place()).grow(AROUND_BEND_PT));
-            keys.add(Box.around(a.to().place()).grow(AROUND_BEND_PT));
+            keys.add(Box.around(a.from().place()).grow(AROUND_BEND_PT * less));
+            keys.add(Box.around(a.to().place()).grow(AROUND_BEND_PT * less));
         }
         for (List<Point> course : courses.values()) {
             List<Point> corners = Outline.of(course, HOP_PT);
             for (int i = 1; i < corners.size() - 1; i++) {
-                keys.add(Box.around(corners.get(i)).grow(AROUND_BEND_PT));
+                keys.add(Box.around(corners.get(i)).grow(AROUND_BEND_PT * less));
             }
         }
-        return keys;
+        List<Box> phrases = SourceLetters.phrases(letters);
+        return keys.stream()
+                .map(k -> whole(k, phrases, MOST_LETTERING_PT * less))
+                .toList();
     }
 
-    private static Box around(Leg.Through t) {
+    /** An area grown to the end of the words that it would cut. */
+    static Box whole(Box key, List<Box> phrases, double mostPt) {
+        Box grown = key;
+        Box most = key.grow(mostPt);
+        for (Box p : phrases) {
+            if (p.intersects(key) && most.contains(p)) {
+                grown = grown.union(p.grow(2));
+            }
+        }
+        return grown;
+    }
+
+    /** The bend, or the other end, before a place where a course starts or stops; empty where none does. */
+    Optional<Point> lastBend(Point end) {
+        for (List<Point> course : courses.values()) {
+            List<Point> corners = Outline.of(course, HOP_PT);
+            int n = corners.size();
+            if (n > 1 && corners.get(0).distancePt(end) < 1) {
+                return Optional.of(corners.get(1));
+            }
+            if (n > 1 && corners.get(n - 1).distancePt(end) < 1) {
+                return Optional.of(corners.get(n - 2));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Box around(Leg.Through t, double less) {
         Component c = t.component();
         if (c.box().widthPt() < LARGE_PT && c.box().heightPt() < LARGE_PT) {
-            return c.box().grow(AROUND_PART_PT);
+            return c.box().grow(AROUND_PART_PT * less);
         }
-        return anchor(t).grow(AROUND_PORT_PT);
+        return anchor(t).grow(AROUND_PORT_PT * less);
     }
 
     /** The part's outline, or its used ports where the outline is large. */

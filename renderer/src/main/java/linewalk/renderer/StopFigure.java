@@ -2,17 +2,23 @@ package linewalk.renderer;
 
 import java.util.ArrayList;
 import java.util.List;
+import linewalk.drawing.Kind;
 import linewalk.linker.Leg;
 import linewalk.renderer.sheet.Canvas;
 import linewalk.renderer.sheet.Ink;
 import linewalk.renderer.sheet.Lettering;
+import linewalk.renderer.symbol.CylinderEnds;
 import linewalk.renderer.symbol.Side;
 import linewalk.renderer.symbol.Symbol;
 
 /** A stop of the drawn look: symbol or crossing mark on the left, its words on the right. */
 final class StopFigure {
 
-    private static final double WORDS_PT = 118;
+    private static final double WORDS_PT = 112;
+    /** Beside a wide symbol. */
+    private static final double FEW_WORDS_PT = 92;
+
+    private static final double WIDE_PT = 80;
     private static final double GAP_PT = 6;
     private static final double CROSS_WIDTH_PT = 30;
     private static final double CROSS_HEIGHT_PT = 40;
@@ -55,6 +61,13 @@ final class StopFigure {
         if (!setting.isEmpty()) {
             wrap(setting);
         }
+        if (stop.part.kind() == Kind.CYLINDER
+                && stop.uses.stream().anyMatch(u -> CylinderEnds.of(stop.part, u.key()) == CylinderEnds.UNTOLD)) {
+            wrap("rod side not read");
+        }
+        if (stop.isWayUnread()) {
+            wrap("way through not read");
+        }
         if (stop.shift != null) {
             wrap("SHIFT: " + String.join(" or ", stop.shift.by()));
         } else if (stop.active != null && !stop.active.isRest()) {
@@ -64,7 +77,7 @@ final class StopFigure {
     }
 
     private void wrap(String text) {
-        words.addAll(Lettering.wrap(text, Lettering.TEXT_PT, WORDS_PT));
+        words.addAll(Lettering.wrap(text, Lettering.TEXT_PT, symbol.widthPt() > WIDE_PT ? FEW_WORDS_PT : WORDS_PT));
     }
 
     private void crossingWords(Words names, PrintJob job) {
@@ -95,7 +108,7 @@ final class StopFigure {
     }
 
     private double wordsHeightPt() {
-        return words.size() * Lettering.LEADING_PT + 4 + (doubts.isEmpty() ? 0 : 24);
+        return words.size() * Lettering.LEADING_PT + 4 + (doubts.isEmpty() ? 0 : 28);
     }
 
     double widthPt() {
@@ -112,6 +125,13 @@ final class StopFigure {
 
     double offsetPt(String key) {
         return symbol == null ? CROSS_WIDTH_PT / 2 : symbol.offsetPt(key);
+    }
+
+    /** Where the path first meets the figure, from its left edge. */
+    double axisPt() {
+        return stop.uses.isEmpty()
+                ? symbolWidthPt() / 2
+                : offsetPt(stop.uses.get(0).key());
     }
 
     void paint(Canvas c, double xPt, double yPt) {
@@ -201,7 +221,7 @@ final class StopFigure {
             y += Lettering.LEADING_PT + (head ? 4 : 0);
         }
         for (int i = 0; i < doubts.size(); i++) {
-            doubtMark(c, doubts.get(i).mark(), xPt + 18 + i * 38, y + 12);
+            doubtMark(c, doubts.get(i).mark(), xPt + 18 + i * 38, y + 16);
         }
     }
 

@@ -20,7 +20,8 @@ public final class TracePrint {
     private final double innerHeightPt;
     private final int columnsAcross;
     private final double columnPt;
-    private final Rectangle2D pictureArea;
+    private final Rectangle2D beside;
+    private final Rectangle2D whole;
 
     private TracePrint(PrintJob job) {
         this.job = job;
@@ -29,7 +30,8 @@ public final class TracePrint {
         columnsAcross = job.paper().isWide() ? 3 : 2;
         columnPt = (innerWidthPt - (columnsAcross - 1) * GUTTER_PT) / columnsAcross;
         double pictureWidth = job.paper().isWide() ? innerWidthPt - columnPt - GUTTER_PT : innerWidthPt;
-        pictureArea = new Rectangle2D.Double(MARGIN_PT, MARGIN_PT, pictureWidth, innerHeightPt);
+        beside = new Rectangle2D.Double(MARGIN_PT, MARGIN_PT, pictureWidth, innerHeightPt);
+        whole = new Rectangle2D.Double(MARGIN_PT, MARGIN_PT, innerWidthPt, innerHeightPt);
     }
 
     /** Writes a PDF. The same job gives the same bytes. */
@@ -47,25 +49,42 @@ public final class TracePrint {
         try (SourcePages sources = new SourcePages(job);
                 PdfBook book = new PdfBook(job.paper().widthPt(), job.paper().heightPt())) {
             sources.into(book.document());
-            Picture picture = job.look() == Look.DRAWN
-                    ? DrawnPicture.layOut(job, doubts, pictureArea)
-                    : CuttingsPicture.layOut(job, doubts, pictureArea, sources);
-            List<Column> columns = Flow.pour(Sections.of(job, doubts, picture, columnPt), innerHeightPt);
-            paintAll(book, picture, columns, doubts.all().size());
+            PrintAreas areas = new PrintAreas(beside, whole, Integer.MAX_VALUE);
+            Picture picture = picture(doubts, areas, sources);
+            List<Column> columns = columns(doubts, picture);
+            if (picture.pages() > columns.size()) {
+                // pages that have no words beside the picture give it their whole width
+                areas = new PrintAreas(beside, whole, columns.size());
+                picture = picture(doubts, areas, sources);
+                columns = columns(doubts, picture);
+            }
+            paintAll(book, picture, areas, columns, doubts.all().size());
             book.write(job.setTitle() + ": " + Words.route(job.trace().question()), job.date(), out);
         }
     }
 
-    private void paintAll(PdfBook book, Picture picture, List<Column> columns, int doubts) throws IOException {
-        int beside = job.paper().isWide() ? Math.min(picture.pages(), columns.size()) : 0;
-        int after = (columns.size() - beside + columnsAcross - 1) / columnsAcross;
+    private Picture picture(Doubts doubts, PrintAreas areas, SourcePages sources) {
+        return job.look() == Look.DRAWN
+                ? DrawnPicture.layOut(job, doubts, areas)
+                : CuttingsPicture.layOut(job, doubts, areas, sources);
+    }
+
+    private List<Column> columns(Doubts doubts, Picture picture) {
+        return Flow.pour(Sections.of(job, doubts, picture, columnPt), innerHeightPt);
+    }
+
+    private void paintAll(PdfBook book, Picture picture, PrintAreas areas, List<Column> columns, int doubts)
+            throws IOException {
+        int most = Math.min(areas.pagesBeside(), columns.size());
+        int withWords = job.paper().isWide() ? Math.min(picture.pages(), most) : 0;
+        int after = (columns.size() - withWords + columnsAcross - 1) / columnsAcross;
         int pages = picture.pages() + after;
         int next = 0;
         for (int p = 0; p < pages; p++) {
             PdfBook.Page page = book.newPage();
             if (p < picture.pages()) {
-                picture.paint(p, page, pictureArea);
-                if (p < beside) {
+                picture.paint(p, page, areas.on(p));
+                if (p < withWords) {
                     paint(page, columns.get(next++), columnsAcross - 1);
                 }
             } else {

@@ -2,7 +2,10 @@ package linewalk.renderer;
 
 import java.util.ArrayList;
 import java.util.List;
+import linewalk.drawing.Component;
+import linewalk.drawing.Port;
 import linewalk.linker.Leg;
+import linewalk.renderer.symbol.CylinderEnds;
 
 /** The trace in sentences that can be read out beside the machine. */
 final class Walk {
@@ -103,14 +106,21 @@ final class Walk {
         String shift = leg.shift() == null ? "" : "; " + words.shift(leg.component(), leg.shift());
         if (leg.component().kind().isActuator()) {
             return "Moves " + words.placed(leg.component()) + ": oil in at "
-                    + name(leg.in().name()) + ", the other side's oil out at "
-                    + name(leg.out().name()) + shift;
+                    + name(leg.component(), leg.in(), "one port") + ", the other side's oil out at "
+                    + name(leg.component(), leg.out(), "the other port") + shift;
         }
         return "Through " + words.placed(leg.component()) + Words.ports(leg) + (setting.isEmpty() ? "" : ", " + setting)
-                + Words.opening(leg.passage()) + shift;
+                + Words.opening(leg.passage())
+                + (Words.isWayUnread(leg) ? "; which way it lets oil through was not read" : "")
+                + shift;
     }
 
-    private static String name(String port) {
-        return port == null ? "one port" : port;
+    private static String name(Component c, Port port, String unnamed) {
+        String name = port.name() == null ? unnamed : port.name();
+        return switch (CylinderEnds.of(c, port.id())) {
+            case ROD -> name + " (rod side)";
+            case CAP -> name + " (cap side)";
+            case UNTOLD -> name;
+        };
     }
 }

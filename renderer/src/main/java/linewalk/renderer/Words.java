@@ -76,8 +76,11 @@ final class Words {
         if (c.setting() == null) {
             return listed == null ? "" : listed;
         }
-        if (listed == null || squeezed(listed).equals(squeezed(c.setting()))) {
+        if (listed == null || squeezed(c.setting()).contains(squeezed(listed))) {
             return c.setting();
+        }
+        if (squeezed(listed).contains(squeezed(c.setting()))) {
+            return listed;
         }
         return "drawn " + c.setting() + ", parts list " + listed;
     }
@@ -98,7 +101,7 @@ final class Words {
     static String ports(Leg.Through leg) {
         String in = name(leg.in());
         String out = name(leg.out());
-        return in == null || out == null ? "" : " from " + in + " to " + out;
+        return in == null || out == null || in.equalsIgnoreCase(out) ? "" : " from " + in + " to " + out;
     }
 
     private static String name(Port port) {
@@ -125,6 +128,24 @@ final class Words {
                     : "; it opens only by its pilot";
         }
         return passage.throttled() ? "; throttled this way" : "";
+    }
+
+    /** Oil is taken to pass a part that lets it through one way only, and the drawing's way was not read. */
+    static boolean isWayUnread(Leg.Through leg) {
+        if (leg.in() == null || leg.out() == null || leg.passage() != null) {
+            return false;
+        }
+        return switch (leg.component().kind()) {
+            case CHECK_VALVE,
+                    PILOT_CHECK_VALVE,
+                    PREFILL_VALVE,
+                    RELIEF_VALVE,
+                    SEQUENCE_VALVE,
+                    UNLOADING_VALVE,
+                    REDUCING_VALVE,
+                    COUNTERBALANCE_VALVE -> true;
+            default -> false;
+        };
     }
 
     static String capital(String text) {

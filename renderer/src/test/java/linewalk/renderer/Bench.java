@@ -52,6 +52,7 @@ final class Bench {
 
     final List<Leg> legs = new ArrayList<>();
     final List<Finding> doubts = new ArrayList<>();
+    final List<Finding> findings = new ArrayList<>();
     final Map<String, Integer> items = new HashMap<>();
     final Map<String, Part> parts = new HashMap<>();
     private final List<Sheet> sheets = new ArrayList<>();
@@ -226,7 +227,7 @@ final class Bench {
     }
 
     PrintJob job() {
-        DrawingSet set = new DrawingSet(sheets, references, components, List.of(), lines, List.of());
+        DrawingSet set = new DrawingSet(sheets, references, components, List.of(), lines, findings);
         Question q =
                 new Question("0P1", List.of("1A1"), "TANK", step == null ? null : step.number(), anyPosition, true, 1);
         Trace trace = new Trace(q, legs, List.of("1", "2", "3", "2", "1"), doubts);

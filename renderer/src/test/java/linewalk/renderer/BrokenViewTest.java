@@ -72,4 +72,21 @@ class BrokenViewTest {
         assertThat(view(List.of()).cells).noneMatch(c -> c.source().contains(word));
         assertThat(view(tag).cells).anyMatch(c -> c.source().contains(word));
     }
+
+    @Test
+    void cutsNoWordThatStandsAtItsEdge() {
+        // begins inside the window about V1 and ends outside
+        List<SourceLetters.Letter> note = letters("NOTE", 145, 70, 8);
+        Box word = SourceLetters.phrases(note).get(0);
+        assertThat(view(List.of()).cells).noneMatch(c -> c.source().contains(word));
+        assertThat(view(note).cells).anyMatch(c -> c.source().contains(word));
+    }
+
+    @Test
+    void joinsLettersToPhrasesOverABlankButNotOverAGap() {
+        List<SourceLetters.Letter> text = new ArrayList<>(letters("10", 100, 50, 8));
+        text.addAll(letters("um", 121, 50, 8));
+        text.addAll(letters("P", 160, 50, 8));
+        assertThat(SourceLetters.phrases(text)).hasSize(2);
+    }
 }

@@ -1,6 +1,7 @@
 package linewalk.renderer.symbol;
 
 import java.util.List;
+import linewalk.drawing.Component;
 import linewalk.drawing.Kind;
 import linewalk.renderer.sheet.Canvas;
 import linewalk.renderer.sheet.Ink;
@@ -8,12 +9,14 @@ import linewalk.renderer.sheet.Ink;
 /** A symbol without moving squares. */
 final class PlainSymbol implements Symbol {
 
+    private final Component part;
     private final Kind kind;
     private final List<Use> uses;
     private final boolean against;
 
-    PlainSymbol(Kind kind, List<Use> uses, boolean against) {
-        this.kind = kind;
+    PlainSymbol(Component part, List<Use> uses, boolean against) {
+        this.part = part;
+        kind = part.kind();
         this.uses = List.copyOf(uses);
         this.against = against;
     }
@@ -31,16 +34,10 @@ final class PlainSymbol implements Symbol {
         return 52;
     }
 
+    /** Oil enters on top and leaves below, whatever the drawing, so that the eye can follow. */
     @Override
     public Side side(String key) {
-        return allOnTop() || find(key).in() ? Side.TOP : Side.BOTTOM;
-    }
-
-    private boolean allOnTop() {
-        return switch (kind) {
-            case CYLINDER, TANK, ACCUMULATOR, GAUGE, TEST_POINT, BRAKE, SWITCH, PLUG -> true;
-            default -> false;
-        };
+        return find(key).in() ? Side.TOP : Side.BOTTOM;
     }
 
     private Use find(String key) {
@@ -53,16 +50,31 @@ final class PlainSymbol implements Symbol {
         int n = same.size();
         int i = same.indexOf(find(key));
         if (kind == Kind.CYLINDER) {
-            return n == 1 ? 14 : 14 + i * (54.0 / (n - 1));
+            return cylinderOffsetPt(key);
         }
         return n == 1 ? widthPt() / 2 : 12 + i * (widthPt() - 24) / (n - 1);
+    }
+
+    /** The cap is on the left; where the sides are not told, oil enters on the left. */
+    private double cylinderOffsetPt(String key) {
+        CylinderEnds end = CylinderEnds.of(part, key);
+        boolean left = end == CylinderEnds.UNTOLD ? find(key).in() : end == CylinderEnds.CAP;
+        return left ? 14 : 68;
+    }
+
+    private boolean isRodTold() {
+        return uses.stream().allMatch(u -> CylinderEnds.of(part, u.key()) != CylinderEnds.UNTOLD);
     }
 
     @Override
     public void paint(Canvas c, double xPt, double yPt) {
         c.pen(Ink.BLACK, Ink.line(1.3));
         SymbolArt art = new SymbolArt(c, xPt, yPt, against);
-        art.draw(kind);
+        if (kind == Kind.CYLINDER && !isRodTold()) {
+            art.cylinderWithoutRod();
+        } else {
+            art.draw(kind);
+        }
         double[] reach = art.reach();
         c.pen(Ink.PATH, Ink.line(2.6));
         for (Use u : uses) {

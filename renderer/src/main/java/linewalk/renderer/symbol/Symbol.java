@@ -42,6 +42,6 @@ public interface Symbol {
         if (c.kind() == Kind.DIRECTIONAL_VALVE || c.kind() == Kind.PROPORTIONAL_VALVE) {
             return new SpoolSymbol(c, uses, active);
         }
-        return new PlainSymbol(c.kind(), uses, against);
+        return new PlainSymbol(c, uses, against);
     }
 }

@@ -78,8 +78,18 @@ final class SymbolArt {
         c.line(x + 2, y + 28, x + 12, y + 28);
     }
 
+    /** Which side has the rod is not known. */
+    void cylinderWithoutRod() {
+        topPt = 16;
+        bottomPt = 42;
+        c.rect(x + 4, y + 16, 74, 26);
+        c.line(x + 38.5, y + 16, x + 38.5, y + 42);
+        c.line(x + 43.5, y + 16, x + 43.5, y + 42);
+    }
+
     private void cylinder() {
         topPt = 16;
+        bottomPt = 42;
         c.rect(x + 4, y + 16, 74, 26);
         c.line(x + 30, y + 16, x + 30, y + 42);
         c.line(x + 35, y + 16, x + 35, y + 42);
@@ -90,6 +100,7 @@ final class SymbolArt {
 
     private void brake() {
         topPt = 14;
+        bottomPt = 40;
         c.rect(x + 14, y + 14, 32, 26);
         c.line(x + 14, y + 22, x + 46, y + 22);
         c.line(x + 14, y + 25, x + 46, y + 25);
@@ -175,6 +186,7 @@ final class SymbolArt {
     }
 
     private void accumulator() {
+        bottomPt = 46;
         c.draw(new RoundRectangle2D.Double(x + 19, y + 8, 22, 38, 22, 22));
         c.line(x + 19, y + 27, x + 41, y + 27);
     }
