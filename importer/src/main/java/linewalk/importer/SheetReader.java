@@ -93,7 +93,8 @@ final class SheetReader {
         Symbols symbols = SymbolFinder.find(marks, labels, frame, new FlagTest(grammar));
         List<Net> nets = NetworkBuilder.build(symbols, marks.fills(), ReferenceFinder.others(labels, grammar));
         References references = ReferenceFinder.find(labels, frame, symbols, nets, grammar);
-        List<Net> lines = new NotLines(symbols.tolerancePt(), references.at().keySet(), symbols.arrows()).without(nets);
+        List<Net> lines =
+                new NotLines(symbols.tolerancePt(), references.at().keySet(), symbols.arrows(), labels).without(nets);
 
         Set<Label> taken = new HashSet<>(references.used());
         taken.addAll(frame.labels());

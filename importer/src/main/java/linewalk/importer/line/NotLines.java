@@ -7,6 +7,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
 import linewalk.drawing.Box;
+import linewalk.importer.lettering.Label;
 import linewalk.importer.page.Near;
 import linewalk.importer.page.Segment;
 import linewalk.importer.symbol.Arrowhead;
@@ -21,12 +22,14 @@ public final class NotLines {
     private final double tolPt;
     private final Set<Node> references;
     private final Near<Arrowhead> arrows;
+    private final Near<Label> labels;
 
     /** @param references line ends at references; a line that ends at any other outline is a leader */
-    public NotLines(double tolPt, Set<Node> references, List<Arrowhead> arrows) {
+    public NotLines(double tolPt, Set<Node> references, List<Arrowhead> arrows, List<Label> labels) {
         this.tolPt = tolPt;
         this.references = references;
         this.arrows = new Near<>(arrows, Arrowhead::box);
+        this.labels = new Near<>(labels, Label::box);
     }
 
     public List<Net> without(List<Net> nets) {
@@ -141,13 +144,20 @@ public final class NotLines {
             }
             List<Run> way = Net.leg(end);
             Run last = way.get(way.size() - 1);
-            boolean points =
-                    way.stream().anyMatch(NotLines::oblique) && (pointedAt(last.from()) || pointedAt(last.to()));
+            boolean says = pointedAt(last.from()) || pointedAt(last.to()) || textAt(end);
+            boolean points = says && way.stream().anyMatch(NotLines::oblique);
             if (end.flag() != null || points) {
                 dropped.addAll(way);
             }
         }
         return without(n, dropped);
+    }
+
+    /** A free end beside a text that is no reference. */
+    private boolean textAt(Node end) {
+        return end.free()
+                && labels.within(end.place(), 12 * tolPt).stream()
+                        .anyMatch(l -> l.box().distancePt(end.place()) < 0.6 * l.sizePt());
     }
 
     private boolean pointedAt(Node n) {

@@ -17,6 +17,9 @@ public final class FlagTest {
 
     private static final Pattern MATCH_LETTER = Pattern.compile("[A-Z]{1,2}\\d?|\\d{1,4}");
 
+    /** An item number in a balloon. */
+    private static final Pattern ITEM = Pattern.compile("\\d{1,3}");
+
     /** How far "SH 4" may stand from the letter it belongs to, in text sizes. */
     private static final double BESIDE = 1.5;
 
@@ -93,8 +96,9 @@ public final class FlagTest {
         if (parse(grammar, o, inside).isPresent()) {
             return true;
         }
+        boolean balloon = inside.size() == 1 && o.circle() && ITEM.matcher(text).matches();
         boolean letter = inside.size() == 1 && MATCH_LETTER.matcher(text).matches();
-        return letter && saidNearby(o, labels);
+        return balloon || letter && saidNearby(o, labels);
     }
 
     /** A circle divided by a bar between two words. */
