@@ -63,6 +63,9 @@ public final class ReferenceGrammar {
     private static final Pattern DRAWING_NUMBER = Pattern.compile("[A-Z]{2,6}[-.]\\d{4,}(?:-\\d+)*");
     private static final Pattern SEVERAL = Pattern.compile(" ?[/,;&+] | [/,;&+] ?|[,;&]");
 
+    private static final Pattern LEAD_BETWEEN = Pattern.compile(" (?=(?:TO|FROM|SEE) )");
+    private static final Pattern BLANKS = Pattern.compile(" ");
+
     private final List<Pattern> own;
 
     /** @param ownPatterns the set's own forms, see {@link linewalk.drawing.SetSettings#patterns} */
@@ -189,15 +192,23 @@ public final class ReferenceGrammar {
         return Optional.of(parsed(text, targets, false));
     }
 
+    /** Separated by a sign, by the word that leads each, or, where each is a single word, by blanks. */
     private static Optional<Parsed> several(String text) {
-        String[] parts = SEVERAL.split(text);
-        if (parts.length < 2) {
-            return Optional.empty();
+        for (Pattern between : List.of(SEVERAL, LEAD_BETWEEN, BLANKS)) {
+            String[] parts = between.split(text);
+            Optional<Parsed> all = parts.length < 2 ? Optional.empty() : several(text, parts);
+            if (all.isPresent()) {
+                return all;
+            }
         }
+        return Optional.empty();
+    }
+
+    private static Optional<Parsed> several(String text, String[] parts) {
         List<Target> targets = new ArrayList<>();
         boolean words = false;
         for (String part : parts) {
-            Optional<Parsed> one = single(part.strip());
+            Optional<Parsed> one = single(LEAD.matcher(part.strip()).replaceFirst(""));
             if (one.isEmpty()) {
                 return Optional.empty();
             }

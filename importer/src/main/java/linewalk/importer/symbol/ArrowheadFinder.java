@@ -23,6 +23,7 @@ final class ArrowheadFinder {
 
     private final double tolPt;
     private final Near<Stroke> straight;
+    private final Near<Stroke> closed;
     private final List<Arrowhead> found = new ArrayList<>();
     private final Set<Stroke> strokes = Collections.newSetFromMap(new IdentityHashMap<>());
 
@@ -30,9 +31,12 @@ final class ArrowheadFinder {
         this.tolPt = tolPt;
         this.straight = new Near<>(
                 strokes.stream().filter(s -> !s.closed() && !s.curved()).toList(), Stroke::box);
+        this.closed = new Near<>(strokes.stream().filter(Stroke::closed).toList(), Stroke::box);
         fills.forEach(this::filled);
         for (Stroke s : strokes) {
-            if (!s.closed() && s.dash().solid()) {
+            if (s.closed() && s.points().size() == 3) {
+                outlined(s);
+            } else if (!s.closed() && s.dash().solid()) {
                 open(s);
             }
         }
@@ -49,20 +53,49 @@ final class ArrowheadFinder {
 
     private void filled(Fill f) {
         if (!f.light() && f.outline().size() == 3) {
-            List<Point> t = f.outline();
-            int tip = 0;
-            double least = Double.MAX_VALUE;
-            for (int i = 0; i < 3; i++) {
-                // the tip's two sides are the most alike
-                double unlike = Math.abs(
-                        t.get(i).distancePt(t.get((i + 1) % 3)) - t.get(i).distancePt(t.get((i + 2) % 3)));
-                if (unlike < least) {
-                    least = unlike;
-                    tip = i;
-                }
-            }
-            found.add(head(t.get(tip), t.get((tip + 1) % 3), t.get((tip + 2) % 3)));
+            found.add(triangle(f.outline()));
         }
+    }
+
+    /** A small triangle of its own at the end of a line; those within symbols belong to them. */
+    private void outlined(Stroke s) {
+        Box b = s.box();
+        boolean small = Math.max(b.widthPt(), b.heightPt()) < LONGEST_ARM_TOL * tolPt;
+        boolean alone = closed.touching(b.grow(tolPt)).stream().allMatch(o -> o == s);
+        if (!small || !alone) {
+            return;
+        }
+        Arrowhead head = triangle(s.points());
+        double depth = s.points().stream()
+                .mapToDouble(p -> -head.direction().ahead(head.tip(), p))
+                .max()
+                .orElse(0);
+        Point base = head.tip()
+                .plus(-head.direction().dx() * depth, -head.direction().dy() * depth);
+        if (endsAt(base) || endsAt(head.tip())) {
+            found.add(head);
+            strokes.add(s);
+        }
+    }
+
+    private boolean endsAt(Point p) {
+        return straight.within(p, tolPt).stream()
+                .anyMatch(o -> o.first().distancePt(p) <= tolPt || o.last().distancePt(p) <= tolPt);
+    }
+
+    private static Arrowhead triangle(List<Point> t) {
+        int tip = 0;
+        double least = Double.MAX_VALUE;
+        for (int i = 0; i < 3; i++) {
+            // the tip's two sides are the most alike
+            double unlike =
+                    Math.abs(t.get(i).distancePt(t.get((i + 1) % 3)) - t.get(i).distancePt(t.get((i + 2) % 3)));
+            if (unlike < least) {
+                least = unlike;
+                tip = i;
+            }
+        }
+        return head(t.get(tip), t.get((tip + 1) % 3), t.get((tip + 2) % 3));
     }
 
     private void open(Stroke s) {
