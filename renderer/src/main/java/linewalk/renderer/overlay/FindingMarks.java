@@ -43,7 +43,7 @@ final class FindingMarks {
         double size = 2 * marks.numberRadiusPt(n.number());
         double r = scale.pt(5);
         Rectangle2D near = new Rectangle2D.Double(p.xPt() - r, p.yPt() - r, 2 * r, 2 * r);
-        Rectangle2D at = labels.place(near, size, size);
+        Rectangle2D at = labels.place(near, size, size, Labels.FAR);
         Line2D leader = new Line2D.Double(at.getCenterX(), at.getCenterY(), p.xPt(), p.yPt());
         canvas.pen(Ink.DOUBT, Ink.line(scale.pt(0.8)));
         canvas.draw(leader);

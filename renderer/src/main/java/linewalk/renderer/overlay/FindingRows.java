@@ -1,8 +1,10 @@
 package linewalk.renderer.overlay;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import linewalk.drawing.Finding;
 import linewalk.drawing.Sheet;
 import linewalk.renderer.sheet.Ink;
@@ -19,13 +21,24 @@ final class FindingRows {
     /** @param sheet on which they stand, or null for those about the whole set */
     static List<Row> of(List<Numbered> findings, Sheet sheet, double width) {
         List<Row> rows = new ArrayList<>();
+        Map<String, Integer> remedies = new HashMap<>();
         for (Numbered n : findings) {
-            rows.addAll(of(n, sheet, width));
+            rows.addAll(of(n, sheet, remedy(n, remedies), width));
         }
         return rows;
     }
 
-    private static List<Row> of(Numbered n, Sheet sheet, double width) {
+    /** Many findings of one kind have one remedy: it is written once. */
+    private static String remedy(Numbered n, Map<String, Integer> before) {
+        String remedy = n.finding().remedy();
+        if (remedy == null) {
+            return null;
+        }
+        Integer first = before.putIfAbsent(remedy, n.number());
+        return "Likely remedy: " + (first == null ? remedy : "as for " + first) + ".";
+    }
+
+    private static List<Row> of(Numbered n, Sheet sheet, String remedy, double width) {
         Finding f = n.finding();
         String zone = sheet == null ? null : Words.zone(sheet, f.place());
         String where = f.place() == null ? "" : zone == null ? "" : ", " + zone;
@@ -33,8 +46,8 @@ final class FindingRows {
         lines.add(f.severity().name().toLowerCase(Locale.ROOT) + ", "
                 + f.rule().word().replace('-', ' ') + where + (f.place() == null ? " (no one place)" : ""));
         lines.addAll(Lettering.wrap(f.message(), Lettering.TEXT_PT, width - INDENT));
-        if (f.remedy() != null) {
-            lines.addAll(Lettering.wrap("Likely remedy: " + f.remedy() + ".", Lettering.TEXT_PT, width - INDENT));
+        if (remedy != null) {
+            lines.addAll(Lettering.wrap(remedy, Lettering.TEXT_PT, width - INDENT));
         }
         double height = lines.size() * Lettering.LEADING_PT + 6;
         return List.of(new Row(height, false, (c, x, y) -> {

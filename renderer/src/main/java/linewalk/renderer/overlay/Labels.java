@@ -9,6 +9,11 @@ import java.util.List;
 /** Finds room for labels beside what they speak of: off each other, off boxes and lines, off the original's ink. */
 final class Labels {
 
+    /** Beside a box or a point of a finding: as far as it takes. */
+    static final double FAR = 62;
+    /** A port's letter or a line's number says little where it stands off. */
+    static final double CLOSE = 14;
+
     private static final double[] GAPS_ON_A3_PT = {1.5, 4, 8, 14, 22, 32, 46, 62};
 
     private final Rectangle2D page;
@@ -32,13 +37,17 @@ final class Labels {
         lines.addAll(course);
     }
 
-    /** The best place for a label of the size given, near a box; it is taken from then on. */
-    Rectangle2D place(Rectangle2D near, double widthPt, double heightPt) {
+    /**
+     * The best place for a label of the size given, near a box; it is taken from then on.
+     *
+     * @param reachOnA3 how far off it may stand
+     */
+    Rectangle2D place(Rectangle2D near, double widthPt, double heightPt, double reachOnA3) {
         Rectangle2D best = null;
         double least = Double.MAX_VALUE;
         for (double gap : GAPS_ON_A3_PT) {
             for (Rectangle2D r : around(near, widthPt, heightPt, scale.pt(gap))) {
-                double cost = gap >= least ? least : gap + cost(r, near);
+                double cost = gap > reachOnA3 || gap >= least ? Double.MAX_VALUE : gap + cost(r, near);
                 if (cost < least - 1e-9) {
                     least = cost;
                     best = r;

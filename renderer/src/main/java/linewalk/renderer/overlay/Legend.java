@@ -38,6 +38,10 @@ final class Legend {
         row(rows, "A part: designation and setting; kind and confidence, 0 to 1.", (c, x, y) -> {
             box(c, x, y, Tint.PART, false);
         });
+        row(rows, "What a part joins at rest, as drawn; arrow: one way; dotted: only when pushed open.", (c, x, y) -> {
+            passage(c, x, y - 3, true, false);
+            passage(c, x, y + 4, false, true);
+        });
         row(
                 rows,
                 "An off-page reference: where it says its line goes on (sheet/zone), label, flow seen from its own"
@@ -101,6 +105,10 @@ final class Legend {
     private static void stroke(Canvas c, Color color, double widthPt, double x, double y, double length) {
         c.pen(Tint.see(color, 0xD0), Ink.line(widthPt));
         c.line(x, y, x + length, y);
+    }
+
+    private static void passage(Canvas c, double x, double y, boolean oneWay, boolean pushed) {
+        new PassageOverlay(c, UNIT).join(new Point(x + 4, y), new Point(x + 42, y), oneWay, pushed);
     }
 
     private static void box(Canvas c, double x, double y, Color color, boolean doubt) {

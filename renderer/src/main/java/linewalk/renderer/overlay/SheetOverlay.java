@@ -61,6 +61,8 @@ final class SheetOverlay {
         colours.forEach(this::course);
         parts.forEach(c -> box(c.box(), Tint.PART, Doubt.of(c)));
         references.forEach(r -> box(r.box(), Tint.REFERENCE, Doubt.of(r)));
+        PassageOverlay passages = new PassageOverlay(canvas, scale);
+        parts.forEach(passages::paint);
         parts.forEach(c -> c.ports().forEach(p -> marks.bare(p.place())));
         colours.forEach((line, color) -> line.ends().forEach(e -> marks.end(e, color)));
         FindingMarks numbers = new FindingMarks(canvas, marks, labels, scale);
@@ -101,13 +103,13 @@ final class SheetOverlay {
     }
 
     private void tag(List<String> rows, Color color, Box near) {
-        new Tag(rows, color, scale.textPt()).stand(canvas, labels, rectangle(near));
+        new Tag(rows, color, scale.textPt()).stand(canvas, labels, rectangle(near), Labels.FAR);
     }
 
     private void name(Port port) {
         if (port.name() != null) {
             Rectangle2D near = rectangle(Box.around(port.place()).grow(scale.pt(2)));
-            new Tag(List.of(port.name()), Tint.PART, scale.smallTextPt()).stand(canvas, labels, near);
+            new Tag(List.of(port.name()), Tint.PART, scale.smallTextPt()).stand(canvas, labels, near, Labels.CLOSE);
         }
     }
 
@@ -119,7 +121,7 @@ final class SheetOverlay {
         if (!text.isEmpty() && longest != null) {
             Point middle = new Point((longest.getX1() + longest.getX2()) / 2, (longest.getY1() + longest.getY2()) / 2);
             new Tag(List.of(text), Doubt.of(line) ? Ink.DOUBT : color.darker(), scale.smallTextPt())
-                    .stand(canvas, labels, rectangle(Box.around(middle).grow(scale.pt(1))));
+                    .stand(canvas, labels, rectangle(Box.around(middle).grow(scale.pt(1))), Labels.CLOSE);
         }
     }
 
@@ -127,7 +129,7 @@ final class SheetOverlay {
         Box b = e.box();
         Box corner = new Box(b.x0Pt(), b.y0Pt(), b.x0Pt() + scale.pt(20), b.y0Pt() + scale.pt(1));
         String text = "enclosure" + (e.tag() == null ? "" : " " + e.tag());
-        new Tag(List.of(text), Tint.ENCLOSURE, scale.textPt()).stand(canvas, labels, rectangle(corner));
+        new Tag(List.of(text), Tint.ENCLOSURE, scale.textPt()).stand(canvas, labels, rectangle(corner), Labels.CLOSE);
     }
 
     private static double lengthPt(Line2D line) {

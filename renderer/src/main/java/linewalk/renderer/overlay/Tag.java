@@ -31,8 +31,8 @@ record Tag(List<String> rows, Color color, double sizePt) {
     }
 
     /** Finds its place and draws itself there. */
-    void stand(Canvas canvas, Labels labels, Rectangle2D near) {
-        Rectangle2D at = labels.place(near, widthPt(), heightPt());
+    void stand(Canvas canvas, Labels labels, Rectangle2D near, double reachOnA3) {
+        Rectangle2D at = labels.place(near, widthPt(), heightPt(), reachOnA3);
         Line2D leader = Labels.leader(at, near);
         if (leader.getP1().distance(leader.getP2()) > sizePt) {
             canvas.pen(Tint.see(color, 0xA0), Ink.line(sizePt * 0.09));

@@ -29,6 +29,7 @@ final class Tint {
     static final Color GRID_LABEL = new Color(0x40, 0x60, 0x80);
     static final Color PART = new Color(0x20, 0x20, 0x20);
     static final Color REFERENCE = Ink.PATH;
+    static final Color PASSAGE = new Color(0x00, 0x6B, 0x4F);
     static final Color ENCLOSURE = new Color(0x70, 0x4A, 0x20);
     private static final Color WARNING = new Color(0xFF, 0xD9, 0x66);
 
