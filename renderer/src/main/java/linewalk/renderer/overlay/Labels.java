@@ -86,17 +86,24 @@ final class Labels {
 
     private double cost(Rectangle2D r, Rectangle2D near) {
         double cost = page.contains(r) ? 0 : 500;
-        cost += 120 * ink.share(r);
+        cost += 220 * ink.share(r);
         for (Rectangle2D l : labels) {
             cost += 200 * overlap(r, l);
         }
         for (Rectangle2D b : boxes) {
-            cost += b.equals(near) ? 0 : 70 * overlap(r, b);
+            cost += b.equals(near) ? 0 : 70 * overlap(r, b) + (mistakable(r, b) ? 15 : 0);
         }
         for (Line2D line : lines) {
             cost += line.intersects(r) ? 12 : 0;
         }
         return cost;
+    }
+
+    /** Close to another box than its own, a label may be taken for that one's. */
+    private boolean mistakable(Rectangle2D r, Rectangle2D other) {
+        double close = scale.pt(5);
+        return other.intersects(
+                r.getX() - close, r.getY() - close, r.getWidth() + 2 * close, r.getHeight() + 2 * close);
     }
 
     /** A touch counts too: half-covered text is no text. */

@@ -48,6 +48,14 @@ class LabelsTest {
     }
 
     @Test
+    void doNotStandBetweenTheirOwnBoxAndAnother() {
+        Labels labels = labelsWithRoomOnlyIn(0, 0, 400, 300);
+        Rectangle2D above = new Rectangle2D.Double(190, 110, 20, 10);
+        labels.keepOff(above);
+        assertThat(labels.place(THING, 20, 12, Labels.FAR).getMinY()).isGreaterThanOrEqualTo(above.getMaxY() + 5);
+    }
+
+    @Test
     void stayWithinReach() {
         Rectangle2D at = labelsWithRoomOnlyIn(0, 0, 400, 80).place(THING, 40, 12, Labels.CLOSE);
         assertThat(at.getMaxY()).isGreaterThanOrEqualTo(THING.getMinY() - Labels.CLOSE);
