@@ -49,7 +49,15 @@ class OverlayPlaceTest {
     @Test
     void onATurnedPageOfWhichAPartIsShown() throws IOException {
         check(90, new PDRectangle(50, 30, 400, 600), new Affine(0, 1, 50, 1, 0, 30));
+    }
+
+    @Test
+    void onAPageTurnedTheOtherWay() throws IOException {
         check(270, new PDRectangle(50, 30, 400, 600), new Affine(0, -1, 450, -1, 0, 630));
+    }
+
+    @Test
+    void onAPageUpsideDown() throws IOException {
         check(180, new PDRectangle(50, 30, 600, 400), new Affine(-1, 0, 650, 0, 1, 30));
     }
 
