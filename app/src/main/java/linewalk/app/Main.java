@@ -2,6 +2,7 @@ package linewalk.app;
 
 import java.io.PrintWriter;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.logging.Level;
 import java.util.logging.Logger;
@@ -27,8 +28,13 @@ public final class Main implements Runnable {
         COMMANDS.put("import", ImportCommand.class);
         COMMANDS.put("check", CheckCommand.class);
         COMMANDS.put("trace", TraceCommand.class);
+        COMMANDS.put("overlay", OverlayCommand.class);
         COMMANDS.put("export", ExportCommand.class);
     }
+
+    /** Held on to: a logger that nobody holds is collected, and its level with it. */
+    private static final List<Logger> TALKATIVE =
+            List.of(Logger.getLogger("org.apache.pdfbox"), Logger.getLogger("org.apache.fontbox"));
 
     private static final int WRONG_USE = 2;
     private static final int OUR_ERROR = 3;
@@ -38,8 +44,7 @@ public final class Main implements Runnable {
     public static void main(String[] args) {
         System.setProperty("java.awt.headless", "true");
         // PDFBox tells of every font that a drawing does not embed
-        Logger.getLogger("org.apache.pdfbox").setLevel(Level.OFF);
-        Logger.getLogger("org.apache.fontbox").setLevel(Level.OFF);
+        TALKATIVE.forEach(logger -> logger.setLevel(Level.OFF));
         // building the command line and the readers of a set's files takes equally long: side by side
         Thread readers = new Thread(SetFolder::prepare, "readers");
         readers.setDaemon(true);
