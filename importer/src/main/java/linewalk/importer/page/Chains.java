@@ -102,7 +102,7 @@ final class Chains {
             return null;
         }
         Stroke other = there.get(0) == current ? there.get(1) : there.get(0);
-        boolean samePen = other.dash().equals(current.dash())
+        boolean samePen = other.dash().like(current.dash())
                 && Math.abs(other.widthPt() - current.widthPt()) <= SAME_PEN * current.widthPt();
         boolean ends = other == current || other.curved() || used.contains(other) || !samePen;
         return ends || passed(at, current, other) ? null : other;

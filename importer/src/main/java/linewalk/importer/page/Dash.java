@@ -31,6 +31,11 @@ public record Dash(double onPt, boolean chain) {
         return new Dash(longest, longest > 1.8 * shortest);
     }
 
+    /** Drawn with the same pattern, as far as single dashes tell. */
+    boolean like(Dash o) {
+        return chain == o.chain && Math.abs(onPt - o.onPt) <= 0.25 * Math.max(onPt, o.onPt);
+    }
+
     public boolean solid() {
         return onPt == 0;
     }

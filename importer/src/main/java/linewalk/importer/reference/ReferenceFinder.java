@@ -227,7 +227,7 @@ public final class ReferenceFinder {
                 continue;
             }
             List<Label> lines = new ArrayList<>(List.of(l));
-            for (int n = 1; n <= 3; n++) {
+            for (int n = 1; n <= 4; n++) {
                 List<Label> block = List.copyOf(lines);
                 grammar.parse(TextBlocks.joined(block).text())
                         .filter(p -> p.zoned() || p.words())

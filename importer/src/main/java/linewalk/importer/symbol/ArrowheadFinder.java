@@ -25,6 +25,7 @@ final class ArrowheadFinder {
     private final Near<Stroke> straight;
     private final Near<Stroke> closed;
     private final List<Arrowhead> found = new ArrayList<>();
+    private final List<Stroke> shafts = new ArrayList<>();
     private final Set<Stroke> strokes = Collections.newSetFromMap(new IdentityHashMap<>());
 
     ArrowheadFinder(List<Stroke> strokes, List<Fill> fills, double tolPt) {
@@ -44,6 +45,11 @@ final class ArrowheadFinder {
 
     List<Arrowhead> found() {
         return found;
+    }
+
+    /** What the line would be under an outlined head, which leaves it out. */
+    List<Stroke> shafts() {
+        return shafts;
     }
 
     /** The strokes that open heads are drawn with. */
@@ -75,6 +81,9 @@ final class ArrowheadFinder {
         if (endsAt(base) || endsAt(head.tip())) {
             found.add(head);
             strokes.add(s);
+            if (endsAt(base)) {
+                shafts.add(new Stroke(List.of(base, head.tip()), false, false, s.widthPt(), s.dash(), false));
+            }
         }
     }
 

@@ -41,7 +41,7 @@ public final class SymbolFinder {
         this.labels = labels;
         this.frame = frame;
         this.tolPt = marks.tolerancePt();
-        this.strokes = new Loops(tolPt, marks.widthPt()).close(marks.strokes());
+        this.strokes = new ArrayList<>(new Loops(tolPt, marks.widthPt()).close(marks.strokes()));
     }
 
     public static Symbols find(Marks marks, List<Label> labels, Frame frame, FlagTest flags) {
@@ -60,6 +60,8 @@ public final class SymbolFinder {
         }
         ArrowheadFinder arrows = new ArrowheadFinder(inOrder(), marks.fills(), tolPt);
         left.removeAll(arrows.strokes());
+        strokes.addAll(arrows.shafts());
+        left.addAll(arrows.shafts());
         List<Outline> closed = closedOutlines();
         List<Outline> enclosing = closed.stream().filter(o -> encloses(o)).toList();
         closed.removeAll(enclosing);
