@@ -38,8 +38,7 @@ class MatchLinesTest {
         String text = Prints.text(Prints.print(chain(40).job(), "chain-40"));
         for (int i = 0; i < 40; i++) {
             // beside its symbol; the table has the item number before and a zone after
-            assertThat(text.split("V" + i + " Check valve", -1))
-                    .hasSize(2);
+            assertThat(text.split("V" + i + " Check valve", -1)).hasSize(2);
         }
     }
 
