@@ -175,7 +175,8 @@ final class CuttingPainter {
 
     private void notes(Panel p, AffineTransform at, List<List<Point2D>> lines, List<Rectangle2D> lettering) {
         Rectangle2D frame = at.createTransformedShape(p.part()).getBounds2D();
-        Notes notes = new Notes(frame, lettering, lines, ink(p, at));
+        List<Line2D> ink = ink(p, at);
+        Notes notes = new Notes(frame, lettering, lines, ink);
         Words words = new Words(job);
         Set<String> done = new LinkedHashSet<>();
         for (Leg.Through t : p.view().stay.parts()) {
@@ -185,7 +186,7 @@ final class CuttingPainter {
             Rectangle2D outline = p.view().map(Stay.anchor(t));
             if (p.shows(ViewCuts.center(outline)) && done.add(t.component().id())) {
                 Rectangle2D near = placed(p, at, Stay.anchor(t));
-                number(near, words.balloon(t.component()), beside(t), notes);
+                number(near, words.balloon(t.component()), beside(t), notes, ink);
             }
         }
         doubts(p, at, notes);
@@ -206,12 +207,12 @@ final class CuttingPainter {
                 .isPresent();
     }
 
-    private void number(Rectangle2D near, String number, String tag, Notes notes) {
+    private void number(Rectangle2D near, String number, String tag, Notes notes, List<Line2D> ink) {
         double ring = Math.max(19, Lettering.widthPt(number, Lettering.TEXT_PT) + 7);
         double w = tag.isEmpty() ? ring : ring + 3 + Lettering.widthPt(tag, Lettering.TEXT_PT);
         Point2D place = notes.place(near, w, 19);
         double x = place.getX() - w / 2 + ring / 2;
-        leader(near, new Point2D.Double(x, place.getY()));
+        leader(near, new Point2D.Double(x, place.getY()), ink);
         StopFigure.balloon(c, number, x, place.getY());
         if (!tag.isEmpty()) {
             c.fill(Color.WHITE, new Rectangle2D.Double(x + ring / 2 + 2, place.getY() - 6, w - ring, 12));
@@ -224,15 +225,27 @@ final class CuttingPainter {
         return at.createTransformedShape(p.view().map(box)).getBounds2D();
     }
 
-    private void leader(Rectangle2D near, Point2D from) {
+    /** To the edge of the part's box, and on towards its middle where the symbol itself does not reach the edge. */
+    private void leader(Rectangle2D near, Point2D from, List<Line2D> ink) {
         c.pen(Ink.BLACK, Ink.line(0.9));
-        leaderTo(near, from);
+        Point2D edge = edge(near, from);
+        Point2D end = edge;
+        for (double share = 0; share < 0.7; share += 0.04) {
+            Point2D on = new Point2D.Double(
+                    edge.getX() + share * (near.getCenterX() - edge.getX()),
+                    edge.getY() + share * (near.getCenterY() - edge.getY()));
+            if (ink.stream().anyMatch(l -> l.ptSegDist(on) < 1.2)) {
+                end = on;
+                break;
+            }
+        }
+        c.line(from.getX(), from.getY(), end.getX(), end.getY());
     }
 
-    private void leaderTo(Rectangle2D near, Point2D from) {
-        double x = Math.max(near.getMinX(), Math.min(near.getMaxX(), from.getX()));
-        double y = Math.max(near.getMinY(), Math.min(near.getMaxY(), from.getY()));
-        c.line(from.getX(), from.getY(), x, y);
+    private static Point2D edge(Rectangle2D near, Point2D from) {
+        return new Point2D.Double(
+                Math.max(near.getMinX(), Math.min(near.getMaxX(), from.getX())),
+                Math.max(near.getMinY(), Math.min(near.getMaxY(), from.getY())));
     }
 
     private void doubts(Panel p, AffineTransform at, Notes notes) {
@@ -244,7 +257,8 @@ final class CuttingPainter {
                     Rectangle2D near = doubted(p, at, d, place);
                     Point2D mark = notes.place(near, 36, 24);
                     c.pen(Ink.DOUBT, Ink.line(1.4));
-                    leaderTo(near, mark);
+                    Point2D edge = edge(near, mark);
+                    c.line(mark.getX(), mark.getY(), edge.getX(), edge.getY());
                     StopFigure.doubtMark(c, d.mark(), mark.getX(), mark.getY());
                 }
             }

@@ -35,8 +35,10 @@ final class Notes {
         for (double gap = 6; gap <= 42; gap += 9) {
             for (int i = 0; i < DIRECTIONS; i++) {
                 double angle = -Math.PI / 4 + 2 * Math.PI * i / DIRECTIONS;
-                double x = near.getCenterX() + Math.cos(angle) * (near.getWidth() / 2 + widthPt / 2 + gap);
-                double y = near.getCenterY() + Math.sin(angle) * (near.getHeight() / 2 + heightPt / 2 + gap);
+                // all around a rectangle, so that no place lies over the box itself
+                double reach = 1 / Math.max(Math.abs(Math.cos(angle)), Math.abs(Math.sin(angle)));
+                double x = near.getCenterX() + reach * Math.cos(angle) * (near.getWidth() / 2 + widthPt / 2 + gap);
+                double y = near.getCenterY() + reach * Math.sin(angle) * (near.getHeight() / 2 + heightPt / 2 + gap);
                 Rectangle2D r = new Rectangle2D.Double(x - widthPt / 2, y - heightPt / 2, widthPt, heightPt);
                 double cost = cost(r) + gap * 0.4;
                 if (cost < least - 1e-9) {

@@ -17,6 +17,11 @@ final class Shelves {
     /** Room at the rim, for connectors and match marks. */
     private static final double RIM_PT = 40;
 
+    /** A cutting is divided no further than this to save a page. */
+    private static final int MOST_PARTS = 3;
+
+    private static final double LEAST_PART_PT = 200;
+
     private final PrintAreas areas;
     private final boolean byColumns;
     private final List<Panel> panels = new ArrayList<>();
@@ -54,10 +59,58 @@ final class Shelves {
         return s.panels;
     }
 
+    /** Whole on this page; else in few parts on this page, where a letter is found sooner; else on the next. */
     private void add(int stay, BrokenView view, String caption) {
         double roomX = widthPt() - 2 * RIM_PT;
         double roomY = heightPt() - 2 * RIM_PT - 3 * Panel.Caption.LINE_PT - 4 * MatchMarks.RADIUS_PT;
-        List<Rectangle2D> parts = ViewCuts.parts(view, roomX, roomY);
+        List<Rectangle2D> whole = ViewCuts.parts(view, roomX, roomY);
+        if (taken.isEmpty() || staysOnPage(stay, view, caption, whole)) {
+            if (taken.isEmpty()) {
+                place(stay, view, caption, whole);
+            }
+            return;
+        }
+        for (double[] room : rooms(roomX, roomY)) {
+            List<Rectangle2D> parts = ViewCuts.parts(view, room[0], room[1]);
+            if (parts.size() <= MOST_PARTS && staysOnPage(stay, view, caption, parts)) {
+                return;
+            }
+        }
+        place(stay, view, caption, whole);
+    }
+
+    /** What is left beside and below the cuttings of this page, widths and heights. */
+    private List<double[]> rooms(double roomX, double roomY) {
+        List<double[]> rooms = new ArrayList<>();
+        for (Rectangle2D t : taken) {
+            double beside = widthPt() - RIM_PT - t.getMaxX() - LANE_PT;
+            double below =
+                    heightPt() - RIM_PT - t.getMaxY() - LANE_PT - 3 * Panel.Caption.LINE_PT - 4 * MatchMarks.RADIUS_PT;
+            rooms.add(new double[] {beside, roomY});
+            rooms.add(new double[] {roomX, below});
+            rooms.add(new double[] {beside, roomY / 2});
+        }
+        rooms.removeIf(r -> r[0] < LEAST_PART_PT || r[1] < LEAST_PART_PT);
+        return rooms;
+    }
+
+    /** Places the parts if they fit on the current page, else leaves all as it was. */
+    private boolean staysOnPage(int stay, BrokenView view, String caption, List<Rectangle2D> parts) {
+        int pageBefore = page;
+        int panelsBefore = panels.size();
+        List<Rectangle2D> takenBefore = new ArrayList<>(taken);
+        place(stay, view, caption, parts);
+        if (page == pageBefore) {
+            return true;
+        }
+        page = pageBefore;
+        panels.subList(panelsBefore, panels.size()).clear();
+        taken.clear();
+        taken.addAll(takenBefore);
+        return false;
+    }
+
+    private void place(int stay, BrokenView view, String caption, List<Rectangle2D> parts) {
         for (int i = 0; i < parts.size(); i++) {
             String text = parts.size() == 1 ? caption : caption + " (part " + (i + 1) + " of " + parts.size() + ")";
             place(stay, view, parts.get(i), text, parts.size() > 1);
