@@ -136,6 +136,8 @@ final class DeadEnds {
             return new Stop(w, s, Cause.SHUT, where + state.words(c) + " it joins nothing");
         } else if (moves.passes.closed(c)) {
             return new Stop(w, s, Cause.SHUT, where + "it is normally closed; name it with --via to pass it");
+        } else if (moves.passes.againstRelief(c, at.port())) {
+            return new Stop(w, s, Cause.SHUT, where + "a relief valve lets no oil back from its return side");
         } else if (moves.passes.known(c)) {
             return new Stop(w, s, Cause.LAST_PART, where + "no oil passes it that way");
         } else if (Passes.guessed(c) && c.ports().size() == 2) {

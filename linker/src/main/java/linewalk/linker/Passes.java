@@ -31,6 +31,7 @@ final class Passes {
 
     private final Circuit circuit;
     private final PortRoles roles;
+    private final ReturnLines returns;
     private final PumpSides pumps;
     private final MachineState state;
     private final boolean anyPosition;
@@ -40,6 +41,7 @@ final class Passes {
     Passes(Circuit circuit, PumpSides pumps, MachineState state, boolean anyPosition, Set<String> named) {
         this.circuit = circuit;
         this.roles = new PortRoles(circuit);
+        this.returns = new ReturnLines(circuit);
         this.pumps = pumps;
         this.state = state;
         this.anyPosition = anyPosition;
@@ -177,7 +179,17 @@ final class Passes {
             return;
         }
         Port out = ports.get(ports.get(0).equals(in) ? 1 : 0);
+        if (againstRelief(c, in)) {
+            return;
+        }
         passes.add(new Pass(c, in, out, null, null, null, untoldCost(c), guessed(c)));
+    }
+
+    /** A relief lets oil out to the return side, never back. */
+    boolean againstRelief(Component c, Port in) {
+        return c.kind() == Kind.RELIEF_VALVE
+                && returns.at(in)
+                && roles.passing(c).stream().anyMatch(out -> !out.equals(in) && !returns.at(out));
     }
 
     /** Passed untold, though what it joins depends on where it stands. */

@@ -146,10 +146,15 @@ final class PumpSides {
 
     private void beyond(Circuit.PortAt p, At at, Deque<At> queue) {
         Component c = p.component();
-        if (PASSIVE.contains(c.kind()) && c.ports().size() == 2 && !Passes.normallyClosed(c)) {
+        if (passive(c)) {
             Port other = c.ports().get(c.ports().get(0).equals(p.port()) ? 1 : 0);
             circuit.atPort(other).forEach(s -> queue.addLast(new At(s.line(), at.parts + 1, at.abroad)));
         }
+    }
+
+    /** Oil passes either way without being told to. */
+    static boolean passive(Component c) {
+        return PASSIVE.contains(c.kind()) && c.ports().size() == 2 && !Passes.normallyClosed(c);
     }
 
     /** The tank's ports from which pumps draw; all where none is known to. */

@@ -53,6 +53,31 @@ class TraceTest {
         assertThat(press().walk(in("2", "P1"))).isEqualTo(press().walk(in("retract", "P1")));
     }
 
+    /** Common practice, no source: oil in a return line goes to the tank, never back through the other pump's relief. */
+    @Test
+    void oilOnItsWayHomeDoesNotTurnBackIntoAnotherPumpsCircuit() {
+        Drawn twoPumps = Drawn.of("""
+                        sheet 1
+                        part T1 tank D1 S1 S2 R1 R2
+                        part P1 pump C1 P S
+                        part P2 pump C3 P S
+                        part V1 directional-valve B1 P T
+                        part V2 relief-valve C4 A B
+                        part A1 cylinder A3 A B
+                        part V3 flow-control A4 A B
+                        pos V1 rest P-T
+                        line T1:S1 P1:S
+                        line T1:S2 P2:S
+                        line P1:P V1:P
+                        line V1:T V2:B T1:R1
+                        line V3:B T1:R2
+                        line P2:P V2:A A1:A
+                        line A1:B V3:A
+                        """);
+        assertThat(twoPumps.walk(from("P2", "A1"))).isEqualTo("P2 A1 V3 T1");
+        assertThat(twoPumps.walk(from("P1", "A1"))).startsWith("stopped: ");
+    }
+
     @Test
     void inTheClosedCentreThePumpGoesOverTheReliefValve() {
         assertThat(press().walk(from("P1"))).isEqualTo("P1 V0 T1");
