@@ -78,7 +78,7 @@ final class ArrowheadFinder {
                 .orElse(0);
         Point base = head.tip()
                 .plus(-head.direction().dx() * depth, -head.direction().dy() * depth);
-        if (endsAt(base) || endsAt(head.tip())) {
+        if (endsAt(base) || endsAt(head.tip()) || shaft(head.tip(), base, s, s)) {
             found.add(head);
             strokes.add(s);
             if (endsAt(base)) {
