@@ -52,7 +52,7 @@ public final class DemoSet {
     }
 
     private static void writeAll(Path folder, DraftingStyle style) throws IOException {
-        Machine machine = LinkSpan.describe();
+        Machine machine = machine(style);
         List<DrawnSheet> sheets;
         try (OutputStream out = Files.newOutputStream(folder.resolve("link-span.pdf"))) {
             sheets = new SetDrawing(machine, style).write(out);
@@ -62,6 +62,10 @@ public final class DemoSet {
         writeJson(folder.resolve("tags.json"), new TagsWriter(machine, sheets).tags());
         Files.writeString(folder.resolve("cycle.csv"), charts.cycle());
         Files.writeString(folder.resolve("parts.csv"), charts.parts());
+    }
+
+    static Machine machine(DraftingStyle style) {
+        return style.deckGear() ? LinkSpan.describeWithDeckGear() : LinkSpan.describe();
     }
 
     private static void writeJson(Path file, Object tree) throws IOException {

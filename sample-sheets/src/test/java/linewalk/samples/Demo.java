@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
-import linewalk.samples.machine.LinkSpan;
 import linewalk.samples.sheet.DrawnSheet;
 import linewalk.samples.sheet.SetDrawing;
 import linewalk.samples.style.DraftingStyle;
@@ -38,7 +37,7 @@ record Demo(DraftingStyle style, Path folder, JsonNode truth, JsonNode tags) {
     }
 
     List<DrawnSheet> sheets() throws IOException {
-        return new SetDrawing(LinkSpan.describe(), style).write(new ByteArrayOutputStream());
+        return new SetDrawing(DemoSet.machine(style), style).write(new ByteArrayOutputStream());
     }
 
     Path pdf() {

@@ -63,7 +63,10 @@ class ReferencesPointBackTest {
                 case "label-differs" ->
                     assertThat(values(demo, defect, "label")).hasSize(2);
                 case "flow-clash" -> assertThat(values(demo, defect, "flow")).containsExactly("out");
-                case "same-place" -> assertThat(values(demo, defect, "text")).hasSize(1);
+                case "same-place" -> {
+                    assertThat(values(demo, defect, "to_sheet")).hasSize(1);
+                    assertThat(values(demo, defect, "to_zone")).hasSize(1);
+                }
                 default -> throw new AssertionError("unknown kind " + defect);
             }
         }

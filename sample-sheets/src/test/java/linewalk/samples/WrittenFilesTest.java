@@ -62,7 +62,7 @@ class WrittenFilesTest {
             assertThat(document.getNumberOfPages())
                     .isEqualTo(demo.list("sheets").size());
             document.getPages().forEach(page -> {
-                boolean turned = page.getRotation() == 90;
+                boolean turned = page.getRotation() % 180 == 90;
                 double across = turned
                         ? page.getCropBox().getHeight()
                         : page.getCropBox().getWidth();

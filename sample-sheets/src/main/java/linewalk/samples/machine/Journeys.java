@@ -6,8 +6,8 @@ import java.util.List;
 /** Flow paths written from the machine, in the order of flow. */
 final class Journeys {
     private static final String PUMP1 = "0P1 0V1 101 0Z4 ";
-    private static final String PUMP2 = "0P2 0V2 102 0Z5 120 ";
-    private static final String TO_TANK = " 0Z3 0Z2 135 TANK";
+    static final String PUMP2 = "0P2 0V2 102 0Z5 120 ";
+    static final String TO_TANK = " 0Z3 0Z2 135 TANK";
 
     private Journeys() {}
 
@@ -43,7 +43,7 @@ final class Journeys {
         return out;
     }
 
-    private static Journey journey(String state, String steps, String... via) {
+    static Journey journey(String state, String steps, String... via) {
         return new Journey(state, List.of(steps.split(" ")), List.of(via));
     }
 }

@@ -1,5 +1,6 @@
 package linewalk.samples.machine;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
@@ -8,11 +9,24 @@ public final class LinkSpan {
     private LinkSpan() {}
 
     public static Machine describe() {
-        List<SheetPlan> sheets = List.of(
-                PowerUnit.reservoirAndPumps(1),
-                PowerUnit.filtersAndReliefs(2),
-                PowerUnit.returnAndCooler(3),
-                PowerUnit.accumulatorAndTestPanel(4),
+        return machine(sheets(false), Cycle.states(), Journeys.all());
+    }
+
+    /** The same machine with one sheet more: a dense manifold of 25 valves for barriers, latches and fenders. */
+    public static Machine describeWithDeckGear() {
+        List<SheetPlan> sheets = new ArrayList<>(sheets(true));
+        sheets.add(DeckGear.manifold(14));
+        List<Journey> journeys = new ArrayList<>(Journeys.all());
+        journeys.addAll(DeckGear.journeys());
+        return machine(List.copyOf(sheets), DeckGear.states(Cycle.states()), List.copyOf(journeys));
+    }
+
+    private static List<SheetPlan> sheets(boolean deckGear) {
+        return List.of(
+                PowerUnit.reservoirAndPumps(1, deckGear),
+                PowerUnit.filtersAndReliefs(2, deckGear),
+                PowerUnit.returnAndCooler(3, deckGear),
+                TestPanel.accumulatorAndTestPanel(4),
                 ValveHouse.hoist(5),
                 ValveHouse.pinsAndFlap(6),
                 ValveHouse.winch(7),
@@ -22,12 +36,15 @@ public final class LinkSpan {
                 SpanAndQuay.lockPins(11),
                 SpanAndQuay.endFlap(12),
                 SpanAndQuay.winchAndBrake(13));
+    }
+
+    private static Machine machine(List<SheetPlan> sheets, List<State> states, List<Journey> journeys) {
         return new Machine(
                 "FERRY LINK-SPAN, BERTH 2 - HYDRAULIC INSTALLATION",
                 "FLS-2210-H",
                 sheets,
-                Cycle.states(),
-                Journeys.all(),
+                states,
+                journeys,
                 Cycle.misprints(),
                 lineSizes());
     }

@@ -10,11 +10,11 @@ import linewalk.samples.symbol.Pressure;
 import linewalk.samples.symbol.Spot;
 import linewalk.samples.symbol.Storage;
 
-/** Sheets of the power unit container. */
+/** Sheets of the power unit container; with {@code deckGear} they also serve the deck gear manifold. */
 final class PowerUnit {
     private PowerUnit() {}
 
-    static SheetPlan reservoirAndPumps(int number) {
+    static SheetPlan reservoirAndPumps(int number, boolean deckGear) {
         SheetPlan s = new SheetPlan(number, "POWER UNIT - RESERVOIR AND PUMPS");
         Map<String, Double> pipes = new LinkedHashMap<>();
         pipes.put("S1", -18.0);
@@ -34,7 +34,11 @@ final class PowerUnit {
                 .run("0P1.L", "x21", "y13", "x42", ">171")
                 .run("0P2.L", "x37", "@37,13")
                 .add();
-        s.drain().run("<171@63,21", "x50", "TANK.D1").add();
+        NetPlan drain = s.drain().run("<171@63,21", "x50", "TANK.D1");
+        if (deckGear) {
+            drain.run("<191@63,17", "x53", "@53,21");
+        }
+        drain.add();
         s.main("RRRRRRRR").run("<135@63,25", "x46", "TANK.R1").add();
         s.drain().run("TANK.R2", "y29", "x63", ">136").add();
         s.with(new Furniture.Leader(new Spot(8, 35), new Spot(5, 30), "6x M16x60-8.8 / TANK FEET"));
@@ -74,7 +78,7 @@ final class PowerUnit {
                 .add();
     }
 
-    static SheetPlan filtersAndReliefs(int number) {
+    static SheetPlan filtersAndReliefs(int number, boolean deckGear) {
         SheetPlan s = new SheetPlan(number, "POWER UNIT - PRESSURE FILTERS AND RELIEF VALVES");
         s.part("0Z4", "Pressure filter", InLine.filter(), 14, 12)
                 .turned(1)
@@ -112,11 +116,14 @@ final class PowerUnit {
                 .run("0V7.T", "@38,22")
                 .add();
         s.main("SSSSSSSS").run("<102@5,29", "0Z5.A").add();
-        s.main("SSSSSSSS")
+        NetPlan supply = s.main("SSSSSSSS")
                 .run("0Z5.B", "x63", ">120")
                 .run("@23,29", "0V6.P")
-                .run("@31,29", "MP2.P")
-                .add();
+                .run("@31,29", "MP2.P");
+        if (deckGear) {
+            supply.run("@50,29", "y33", "x63", ">190");
+        }
+        supply.add();
         s.with(new Furniture.Leader(new Spot(14.4, 12.6), new Spot(17, 15.5), "4x M10x35-8.8"));
         s.with(new Furniture.Bubble(new Spot(38, 17), -1.7, new Spot(47, 17), "C", "6"));
         s.note("0V5 AND 0V6 SEALED AFTER SETTING.")
@@ -125,7 +132,7 @@ final class PowerUnit {
         return s.revised("B", "C4", "0V7 ADDED", "2024-06-19");
     }
 
-    static SheetPlan returnAndCooler(int number) {
+    static SheetPlan returnAndCooler(int number, boolean deckGear) {
         SheetPlan s = new SheetPlan(number, "POWER UNIT - RETURN FILTER AND COOLER");
         s.part("0Z3", "Oil cooler", InLine.cooler(), 28, 15)
                 .turned(1)
@@ -146,13 +153,16 @@ final class PowerUnit {
                 .turned(1)
                 .set("3 bar", "45 PSI")
                 .add();
-        s.main("RRRRRRRR")
+        NetPlan header = s.main("RRRRRRRR")
                 .run("<131@5,9", "x16", "y23", "<134@5,23")
                 .run("<132@5,14", "@16,14")
                 .run("<133@5,18", "@16,18")
                 .run("@16,15", "0Z3.A")
-                .run("@23,15", "y10", "0V10.A")
-                .add();
+                .run("@23,15", "y10", "0V10.A");
+        if (deckGear) {
+            header.run("<192@5,20.5", "@16,20.5");
+        }
+        header.add();
         s.main("RRRRRRRR")
                 .run("0Z3.B", "0Z2.A")
                 .run("0V10.B", "x33", "@33,15")
@@ -181,63 +191,5 @@ final class PowerUnit {
                         List.of("W2", "OUTLET FLANGE", "4-C2 SIM."))));
         s.note("DRAIN HEADER TO STAY BELOW 0.5 bar (7 PSI).").note("0V10 OPENS WITH COLD OIL.");
         return s.revised("B", "B6", "BYPASS 0V11 ADDED", "2024-06-19");
-    }
-
-    static SheetPlan accumulatorAndTestPanel(int number) {
-        SheetPlan s = new SheetPlan(number, "POWER UNIT - ACCUMULATOR AND TEST PANEL");
-        s.part("0Z6", "Bladder accumulator", new Storage.Accumulator(), 20, 8)
-                .set("32 L / 100 bar", "8.5 GAL / 1450 PSI")
-                .test("MP2")
-                .text(0.95, -0.6)
-                .add();
-        s.part("0V8", "Shut-off valve", InLine.shutOff(), 20, 14).add();
-        s.part("0V9", "Discharge valve", InLine.shutOff(), 28, 11)
-                .turned(1)
-                .set("NORMALLY CLOSED")
-                .text(-1, 0.9)
-                .add();
-        s.main("SSSSSSSS")
-                .run("<120@5,17", "x57", ">121+122")
-                .run("@20,17", "0V8.A")
-                .run(LineKind.PILOT, "@38,17", "y22", "x63", ">K")
-                .add();
-        s.main("SSSSSSSS").run("0V8.B", "0Z6.P").run("@20,11", "0V9.A").add();
-        s.net(LineKind.DRAIN, "........").run("0V9.B", "x63", ">174").add();
-        String[] links = {"181", "R", "183", "184", "185", "186", "N", "S", "187"};
-        String[] classes = {
-            "HHS.HHHH", "HHS.HHHH", "HHHHS.HH", "......S.", ".......S", "RRRRRRRR", "EEEEEEEE", ".EEE....", "..SS...."
-        };
-        for (int i = 0; i < links.length; i++) {
-            String point = "MP" + (i + 3);
-            double x = 6 + 4.6 * i;
-            s.part(point, "Test point", new Storage.TestPoint(), x, 27)
-                    .test(point)
-                    .add();
-            s.main(classes[i]).run(point + ".P", "y35", "=" + links[i]).add();
-        }
-        s.with(new Furniture.Enclosure("TEST PANEL TP1", 4, 24.2, 46.5, 29.5, List.of()));
-        s.with(testPointTable());
-        s.note("CAPS ON ALL TEST COUPLINGS. MINI HOSES 4 mm.")
-                .note("OPEN 0V9 AND READ ZERO AT MP2 BEFORE ANY WORK. SEE 5.B2 OF THE MANUAL.");
-        return s.revised("B", "E8", "MP11 ADDED", "2024-06-19");
-    }
-
-    private static Furniture testPointTable() {
-        return new Furniture.Table(
-                53,
-                24.5,
-                "TEST POINTS",
-                List.of(3.0, 8.0, 4.0),
-                List.of(
-                        List.of("MP", "MEASURES", "HOSE"),
-                        List.of("MP3", "1A1 ROD SIDE", "2E1"),
-                        List.of("MP4", "1A2 ROD SIDE", "2E2"),
-                        List.of("MP5", "3A1 CAP SIDE", "3E1"),
-                        List.of("MP6", "4M1 PORT A", "4K1"),
-                        List.of("MP7", "4M1 PORT B", "4K2"),
-                        List.of("MP8", "RETURN", "(4-G5)"),
-                        List.of("MP9", "PINS SUPPLY", "5-A0"),
-                        List.of("MP10", "PINS WITHDRAW", "-"),
-                        List.of("MP11", "HOIST SUPPLY", "-")));
     }
 }

@@ -14,11 +14,11 @@ import org.apache.pdfbox.util.Matrix;
 /** Ink in points of the page as displayed, y down; it keeps a record of texts and strokes. */
 final class Canvas implements Ink {
     private static final double CAPITALS = 0.72;
-    private static final double CIRCLE = 0.5523;
 
     private final PDPageContentStream content;
     private final DraftingStyle style;
     private final Fonts fonts;
+    private final Strokes pens;
     private final double heightPt;
     private final List<DrawnText> texts = new ArrayList<>();
     private final List<double[]> strokes = new ArrayList<>();
@@ -28,6 +28,7 @@ final class Canvas implements Ink {
         this.content = content;
         this.style = style;
         this.fonts = fonts;
+        this.pens = Strokes.of(content, style);
         this.heightPt = Placement.pt(style.heightMm());
     }
 
@@ -51,54 +52,43 @@ final class Canvas implements Ink {
 
     @Override
     public void line(Pen pen, double... xy) {
-        draw(() -> {
-            dress(pen);
-            path(xy);
-            content.stroke();
-        });
+        draw(() -> pens.line(pen, raised(xy)));
         record(false, xy);
     }
 
     @Override
     public void closed(Pen pen, double... xy) {
-        draw(() -> {
-            dress(pen);
-            path(xy);
-            content.closeAndStroke();
-        });
+        draw(() -> pens.closed(pen, raised(xy)));
         record(true, xy);
     }
 
     @Override
     public void fill(double... xy) {
-        draw(() -> {
-            path(xy);
-            content.fill();
-        });
+        draw(() -> pens.fill(raised(xy)));
+        record(true, xy);
+    }
+
+    @Override
+    public void head(double... xy) {
+        draw(() -> pens.head(raised(xy)));
         record(true, xy);
     }
 
     @Override
     public void circle(Pen pen, double x, double y, double radius) {
-        draw(() -> {
-            dress(pen);
-            round(x, up(y), radius);
-            content.closeAndStroke();
-        });
-        double[] xy = new double[32];
-        for (int i = 0; i < 16; i++) {
-            xy[2 * i] = x + radius * Math.cos(i * Math.PI / 8);
-            xy[2 * i + 1] = y + radius * Math.sin(i * Math.PI / 8);
-        }
-        record(true, xy);
+        draw(() -> pens.circle(pen, x, up(y), radius));
+        record(true, arc(x, y, radius, 0, 2 * Math.PI * 15 / 16));
+    }
+
+    void hop(Pen pen, double x, double y, double radius, boolean upright) {
+        double start = upright ? -Math.PI / 2 : -Math.PI;
+        draw(() -> pens.half(pen, x, up(y), radius, upright));
+        record(false, arc(x, y, radius, start, start + Math.PI));
     }
 
     @Override
     public void dot(double x, double y, double radius) {
-        draw(() -> {
-            round(x, up(y), radius);
-            content.fill();
-        });
+        draw(() -> pens.dot(x, up(y), radius));
     }
 
     @Override
@@ -152,53 +142,14 @@ final class Canvas implements Ink {
         }
     }
 
-    private void dress(Pen pen) throws IOException {
-        double widthPt = Placement.pt(style.lineWidthMm());
-        double unit = style.unitPt();
-        content.setLineWidth((float)
-                switch (pen) {
-                    case WORKING -> widthPt;
-                    case OUTLINE -> widthPt * 0.8;
-                    case FRAME -> widthPt * 1.4;
-                    case THIN, PILOT, DRAIN, INNER_PILOT, CHAIN -> widthPt * 0.55;
-                });
-        content.setLineDashPattern(
-                switch (pen) {
-                    case PILOT -> dashes(unit, 0.42, 0.16);
-                    case DRAIN -> dashes(unit, 0.18, 0.12);
-                    case INNER_PILOT -> dashes(unit, 0.13, 0.08);
-                    case CHAIN -> dashes(unit, 0.7, 0.14, 0.1, 0.14);
-                    default -> new float[0];
-                },
-                0);
-    }
-
-    private static float[] dashes(double unit, double... lengths) {
-        float[] out = new float[lengths.length];
-        for (int i = 0; i < lengths.length; i++) {
-            out[i] = (float) (lengths[i] * unit);
+    private static double[] arc(double x, double y, double radius, double from, double to) {
+        double[] xy = new double[32];
+        for (int i = 0; i < 16; i++) {
+            double angle = from + (to - from) * i / 15;
+            xy[2 * i] = x + radius * Math.cos(angle);
+            xy[2 * i + 1] = y + radius * Math.sin(angle);
         }
-        return out;
-    }
-
-    private void path(double... xy) throws IOException {
-        content.moveTo((float) xy[0], (float) up(xy[1]));
-        for (int i = 2; i < xy.length; i += 2) {
-            content.lineTo((float) xy[i], (float) up(xy[i + 1]));
-        }
-    }
-
-    private void round(double x, double y, double r) throws IOException {
-        double k = r * CIRCLE;
-        content.moveTo((float) (x + r), (float) y);
-        curve(x + r, y + k, x + k, y + r, x, y + r);
-        curve(x - k, y + r, x - r, y + k, x - r, y);
-        curve(x - r, y - k, x - k, y - r, x, y - r);
-        curve(x + k, y - r, x + r, y - k, x + r, y);
-    }
-
-    private void curve(double x1, double y1, double x2, double y2, double x3, double y3) throws IOException {
-        content.curveTo((float) x1, (float) y1, (float) x2, (float) y2, (float) x3, (float) y3);
+        return xy;
     }
 
     private void record(boolean closed, double... xy) {
@@ -208,6 +159,15 @@ final class Canvas implements Ink {
         if (closed) {
             strokes.add(new double[] {xy[xy.length - 2], xy[xy.length - 1], xy[0], xy[1]});
         }
+    }
+
+    /** With y up. */
+    private double[] raised(double... xy) {
+        double[] out = xy.clone();
+        for (int i = 1; i < out.length; i += 2) {
+            out[i] = up(out[i]);
+        }
+        return out;
     }
 
     private double up(double y) {

@@ -23,6 +23,9 @@ record Fonts(PDFont regular, PDFont bold, double scale) {
             case HELVETICA_BOLD -> new PDType1Font(FontName.HELVETICA_BOLD);
             case COURIER -> new PDType1Font(FontName.COURIER);
             case COURIER_BOLD -> new PDType1Font(FontName.COURIER_BOLD);
+            case HELVETICA_OBLIQUE -> new PDType1Font(FontName.HELVETICA_OBLIQUE);
+            case HELVETICA_BOLD_OBLIQUE -> new PDType1Font(FontName.HELVETICA_BOLD_OBLIQUE);
+            case TIMES -> new PDType1Font(FontName.TIMES_ROMAN);
             case TIMES_BOLD -> new PDType1Font(FontName.TIMES_BOLD);
         };
     }

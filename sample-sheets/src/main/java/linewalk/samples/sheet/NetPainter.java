@@ -1,15 +1,18 @@
 package linewalk.samples.sheet;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import linewalk.samples.machine.Heading;
 import linewalk.samples.machine.Net;
 import linewalk.samples.machine.Reference;
 import linewalk.samples.machine.Run;
+import linewalk.samples.machine.SheetPlan;
 import linewalk.samples.machine.Words;
 import linewalk.samples.style.DraftingStyle;
 import linewalk.samples.style.DraftingStyle.LabelPlace;
+import linewalk.samples.style.LineWork;
 import linewalk.samples.symbol.Lettering;
 import linewalk.samples.symbol.Spot;
 
@@ -20,17 +23,24 @@ final class NetPainter {
     private final ScaledInk ink;
     private final DraftingStyle style;
     private final Map<String, Words> sizes;
+    private final Crossings crossings;
+    private final Oblique oblique;
 
-    NetPainter(ScaledInk ink, DraftingStyle style, Map<String, Words> sizes) {
+    NetPainter(ScaledInk ink, DraftingStyle style, Map<String, Words> sizes, SheetPlan sheet) {
         this.ink = ink;
         this.style = style;
         this.sizes = sizes;
+        boolean hops = style.lineWork() == LineWork.HOPS;
+        this.crossings = new Crossings(
+                hops ? sheet.nets().stream().flatMap(net -> net.runs().stream()).toList() : List.of());
+        this.oblique = style.lineWork() == LineWork.BARS ? new Oblique(sheet) : null;
     }
 
     void paint(Net net) {
         for (Run run : net.runs()) {
             List<double[]> gaps = new ArrayList<>();
-            double length = length(run.points());
+            List<Spot> points = oblique == null ? run.points() : oblique.route(run);
+            double length = length(points);
             if (run.first().reference() != null) {
                 double[] gap = label(run.first().reference());
                 gaps.add(gap);
@@ -39,7 +49,12 @@ final class NetPainter {
                 double[] gap = label(run.last().reference());
                 gaps.add(new double[] {length - gap[1], length - gap[0]});
             }
-            for (List<Spot> piece : Gaps.cut(run.points(), gaps)) {
+            crossings.of(run).forEach(hop -> {
+                gaps.add(new double[] {hop.along() - Crossings.RADIUS, hop.along() + Crossings.RADIUS});
+                ink.hop(run.kind().pen, hop.at().x(), hop.at().y(), Crossings.RADIUS, hop.upright());
+            });
+            gaps.sort(Comparator.comparingDouble(gap -> gap[0]));
+            for (List<Spot> piece : Gaps.cut(points, gaps)) {
                 ink.line(run.kind().pen, flat(piece));
             }
             dots(run);

@@ -16,7 +16,7 @@ final class PageSetup {
         double crop = style.cropPt();
         float width = (float) (Placement.pt(style.widthMm()) * scale);
         float height = (float) (Placement.pt(style.heightMm()) * scale);
-        boolean turned = style.rotate() == 90;
+        boolean turned = style.rotate() % 180 == 90;
         float across = turned ? height : width;
         float along = turned ? width : height;
         page.setMediaBox(new PDRectangle((float) (across + 2 * crop), (float) (along + 2 * crop)));
@@ -27,6 +27,11 @@ final class PageSetup {
         }
         float s = (float) scale;
         float c = (float) crop;
-        return turned ? new Matrix(0, s, -s, 0, c + height, c) : new Matrix(s, 0, 0, s, c, c);
+        return switch (style.rotate()) {
+            case 90 -> new Matrix(0, s, -s, 0, c + height, c);
+            case 180 -> new Matrix(-s, 0, 0, -s, c + width, c + height);
+            case 270 -> new Matrix(0, -s, s, 0, c, c + width);
+            default -> new Matrix(s, 0, 0, s, c, c);
+        };
     }
 }

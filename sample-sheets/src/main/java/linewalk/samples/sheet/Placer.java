@@ -9,7 +9,10 @@ import linewalk.samples.style.DraftingStyle;
 final class Placer {
     private static final double CONTENT_WIDTH = 69.5;
     private static final double CONTENT_HEIGHT = 45;
+    /** How far a drawing may be moved at least; farther on paper with room to spare. */
     private static final double REACH = 2.6;
+
+    private static final double MARGIN = 1.5;
     private static final double ENOUGH = 0.35;
 
     private final DraftingStyle style;
@@ -21,7 +24,8 @@ final class Placer {
     }
 
     Placement place(SheetPlan sheet) {
-        double frameWidth = (style.grid().rightMm() - style.grid().leftMm()) / style.unitMm();
+        double sideMm = style.title() == DraftingStyle.TitleForm.SIDE ? TitlePainter.SIDE_WIDTH : 0;
+        double frameWidth = (style.grid().rightMm() - style.grid().leftMm() - sideMm) / style.unitMm();
         double frameHeight = (style.grid().bottomMm() - style.grid().topMm()) / style.unitMm();
         List<double[]> spansX = new ArrayList<>();
         List<double[]> spansY = new ArrayList<>();
@@ -51,7 +55,8 @@ final class Placer {
     private static double shift(double usual, List<double[]> spans, List<Double> borders) {
         double best = usual;
         double bestRoom = -Double.MAX_VALUE;
-        for (int i = 0; i <= 2 * REACH / 0.05; i++) {
+        double reach = Math.max(REACH, usual - MARGIN);
+        for (int i = 0; i <= 2 * reach / 0.05; i++) {
             double step = 0.05 * ((i + 1) / 2) * (i % 2 == 0 ? 1 : -1);
             double least = Math.min(ENOUGH, least(usual + step, spans, borders));
             if (least > bestRoom + 1e-9) {

@@ -52,16 +52,15 @@ final class ReferenceBook {
         Placement at = placements.get(reference.sheet());
         Spot end = at.pt(reference.end());
         Heading way = reference.heading();
-        boolean turns = way.upright()
-                && !reference.isLetter()
-                && !style.references().word().equals("circle");
+        boolean turns =
+                way.upright() && !reference.isLetter() && style.references().turns();
         return new DrawnReference(
                 reference,
                 style.pageOf(reference.sheet()),
                 null,
                 null,
                 zones.get(reference.id()),
-                text(reference, targets),
+                Wording.of(style, reference, targets),
                 List.copyOf(targets),
                 trueTargets.stream().filter(Objects::nonNull).toList(),
                 reference.flow(),
@@ -75,28 +74,6 @@ final class ReferenceBook {
     private Target target(Reference mate) {
         String sheet = style.sheetName(mate.sheet());
         return new Target(sheet, mate.isLetter() ? null : zones.get(mate.id()).name());
-    }
-
-    private String text(Reference reference, List<Target> targets) {
-        if (reference.isLetter()) {
-            return reference.links().get(0) + " SH " + targets.get(0).sheet();
-        }
-        return targets.stream()
-                .map(target -> style.references().text(target.sheet(), zoneNamed(target.zone())))
-                .reduce((a, b) -> a + style.references().separator() + b)
-                .orElseThrow();
-    }
-
-    private Zone zoneNamed(String name) {
-        Grid grid = style.grid();
-        for (int column = 0; column < grid.columnLabels().size(); column++) {
-            for (int row = 0; row < grid.rowLabels().size(); row++) {
-                if (grid.zone(column, row).name().equals(name)) {
-                    return grid.zone(column, row);
-                }
-            }
-        }
-        throw new IllegalArgumentException("no zone " + name);
     }
 
     private Target misprinted(Reference reference, String link, Reference mate) {

@@ -3,6 +3,7 @@ package linewalk.samples.sheet;
 import linewalk.samples.machine.Flow;
 import linewalk.samples.machine.Heading;
 import linewalk.samples.machine.Reference;
+import linewalk.samples.sheet.DrawnReference.Target;
 import linewalk.samples.style.DraftingStyle;
 import linewalk.samples.symbol.Lettering;
 import linewalk.samples.symbol.Pen;
@@ -29,6 +30,9 @@ final class ReferencePainter {
             case FLAG -> flag(reference, drawn.text());
             case PLAIN -> plain(reference, drawn.text());
             case CIRCLE -> circles(drawn);
+            case DOTTED -> dotted(reference, drawn.text());
+            case WORDS -> words(drawn);
+            case HEXAGON -> hexagon(reference, drawn.text());
         }
     }
 
@@ -56,22 +60,14 @@ final class ReferencePainter {
         double length = ReferenceRoom.flagLength(ink, reference.links().size());
         double half = 0.36;
         double tip = 0.36;
-        Heading way = reference.heading();
         double near = reference.flow() == Flow.IN ? tip : 0;
         double far = reference.flow() == Flow.OUT ? length - tip : length;
         Spot[] corners = {
             turned(reference, near, -half), turned(reference, far, -half), turned(reference, length, 0),
             turned(reference, far, half), turned(reference, near, half), turned(reference, 0, 0)
         };
-        double[] xy = new double[12];
-        for (int i = 0; i < 6; i++) {
-            xy[2 * i] = corners[i].x();
-            xy[2 * i + 1] = corners[i].y();
-        }
-        ink.closed(Pen.OUTLINE, xy);
-        Spot middle = turned(reference, (near + far) / 2, 0);
-        double height = style.references().height;
-        ink.text(Lettering.centred(height).turnedUp(way.upright()), middle.x(), middle.y(), text);
+        outline(corners);
+        centred(reference, (near + far) / 2, text);
     }
 
     private void plain(Reference reference, String text) {
@@ -83,8 +79,65 @@ final class ReferencePainter {
             ink.arrowHead(reference.end().x(), reference.end().y(), -way.dx, -way.dy, 0.4);
         }
         double height = style.references().height;
-        Spot middle = along(reference, ReferenceRoom.plainStart(reference) + ink.width(text, height, false) / 2);
-        ink.text(Lettering.centred(height).turnedUp(way.upright()), middle.x(), middle.y(), text);
+        centred(reference, ReferenceRoom.plainStart(reference) + ink.width(text, height, false) / 2, text);
+    }
+
+    private void dotted(Reference reference, String text) {
+        centred(reference, 0.3 + ink.width(text, style.references().height, false) / 2, text);
+    }
+
+    private void hexagon(Reference reference, String text) {
+        double length = ReferenceRoom.hexagonLength(
+                ink.canvas().fonts(), reference.links().size());
+        double half = ReferenceRoom.HEXAGON_HALF;
+        double tip = half * 0.7;
+        outline(
+                turned(reference, 0, 0),
+                turned(reference, tip, -half),
+                turned(reference, length - tip, -half),
+                turned(reference, length, 0),
+                turned(reference, length - tip, half),
+                turned(reference, tip, half));
+        centred(reference, length / 2, text);
+        arrowOnLine(reference);
+    }
+
+    private void outline(Spot... corners) {
+        double[] xy = new double[2 * corners.length];
+        for (int i = 0; i < corners.length; i++) {
+            xy[2 * i] = corners[i].x();
+            xy[2 * i + 1] = corners[i].y();
+        }
+        ink.closed(Pen.OUTLINE, xy);
+    }
+
+    private void centred(Reference reference, double along, String text) {
+        Spot middle = along(reference, along);
+        Lettering lettering = Lettering.centred(style.references().height)
+                .turnedUp(reference.heading().upright());
+        ink.text(lettering, middle.x(), middle.y(), text);
+    }
+
+    /** Sheet and zone on a line each, away from the drawn line's end. */
+    private void words(DrawnReference drawn) {
+        Heading way = drawn.reference().heading();
+        double step = ReferenceRoom.WORDS_STEP;
+        int count = 2 * drawn.targets().size();
+        Spot start = along(drawn.reference(), ReferenceRoom.WORDS_START);
+        double height = style.references().height;
+        double top = way.upright()
+                ? start.y() + (way == Heading.NORTH ? -step * (count - 0.5) : step / 2)
+                : start.y() - step * (count - 1) / 2;
+        Lettering lettering = way.upright()
+                ? Lettering.centred(height)
+                : way == Heading.EAST ? Lettering.left(height) : Lettering.right(height);
+        String lead = Wording.lead(drawn.flow());
+        for (int i = 0; i < count; i++) {
+            Target target = drawn.targets().get(i / 2);
+            String text = i % 2 == 0 ? lead + " SHEET " + target.sheet() : "ZONE " + target.zone();
+            ink.text(lettering, start.x(), top + step * i, text);
+        }
+        arrowOnLine(drawn.reference());
     }
 
     private void circles(DrawnReference drawn) {

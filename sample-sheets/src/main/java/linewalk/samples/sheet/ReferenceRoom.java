@@ -14,6 +14,11 @@ final class ReferenceRoom {
     static final double LETTER_TEXT = 0.34;
     static final double LETTER_ASIDE = 0.9;
     static final double LETTER_BELOW = 0.98;
+    /** From a line of words to the next. */
+    static final double WORDS_STEP = 0.46;
+
+    static final double WORDS_START = 0.3;
+    static final double HEXAGON_HALF = 0.4;
 
     private final DraftingStyle style;
     private final Fonts fonts;
@@ -37,6 +42,17 @@ final class ReferenceRoom {
         return 0.75 + textWidth(fonts, form, targets);
     }
 
+    static double hexagonLength(Fonts fonts, int targets) {
+        return 0.8 + textWidth(fonts, ReferenceForm.HEXAGON, targets);
+    }
+
+    private Box wordsRoom(Reference reference) {
+        double width = textWidth(fonts, ReferenceForm.WORDS, 1);
+        double height = 2 * reference.links().size() * WORDS_STEP;
+        boolean upright = reference.heading().upright();
+        return box(reference, WORDS_START, WORDS_START + (upright ? height : width), (upright ? width : height) / 2);
+    }
+
     private static double textWidth(Fonts fonts, ReferenceForm form, int targets) {
         String widest = targets == 1 ? form.widest() : form.widest() + form.separator() + form.widest();
         return fonts.width(widest, form.height, false);
@@ -56,6 +72,9 @@ final class ReferenceRoom {
                         plainStart(reference),
                         plainStart(reference) + textWidth(fonts, style.references(), targets),
                         0.18);
+            case DOTTED -> box(reference, 0.3, 0.3 + textWidth(fonts, style.references(), targets), 0.2);
+            case WORDS -> wordsRoom(reference);
+            case HEXAGON -> box(reference, 0, hexagonLength(fonts, targets), HEXAGON_HALF);
             case CIRCLE -> box(reference, 0, 2 * CIRCLE_RADIUS * targets, CIRCLE_RADIUS);
         };
     }

@@ -45,6 +45,16 @@ record ScaledInk(Canvas canvas, double scale, double x0Pt, double y0Pt) implemen
     }
 
     @Override
+    public void head(double... xy) {
+        canvas.head(scaled(xy));
+    }
+
+    /** Half a circle around a crossing, over it, or to its right where the line is upright. */
+    void hop(Pen pen, double x, double y, double radius, boolean upright) {
+        canvas.hop(pen, x0Pt + x * scale, y0Pt + y * scale, radius * scale, upright);
+    }
+
+    @Override
     public void dot(double x, double y, double radius) {
         canvas.dot(x0Pt + x * scale, y0Pt + y * scale, radius * scale);
     }

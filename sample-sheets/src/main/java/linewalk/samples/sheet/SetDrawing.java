@@ -83,7 +83,7 @@ public final class SetDrawing {
         for (Furniture thing : sheet.furniture()) {
             furniture.paint(thing);
         }
-        NetPainter nets = new NetPainter(units, style, machine.lineSizes());
+        NetPainter nets = new NetPainter(units, style, machine.lineSizes(), sheet);
         sheet.nets().forEach(nets::paint);
         PartPainter parts = new PartPainter(units, style.usUnits());
         sheet.parts().forEach(parts::paint);

@@ -12,6 +12,7 @@ import linewalk.samples.symbol.Pen;
 
 /** Title block, revision table and notes, in millimetres. */
 final class TitlePainter {
+    static final double SIDE_WIDTH = 76;
     private static final String FIRST_DATE = "2024-03-11";
 
     private final Machine machine;
@@ -32,6 +33,7 @@ final class TitlePainter {
             case ISO -> iso(sheet);
             case ASME -> asme(sheet);
             case STRIP -> strip(sheet);
+            case SIDE -> side(sheet);
         }
         ink.as(DrawnText.Role.OTHER);
         notes(sheet);
@@ -49,7 +51,7 @@ final class TitlePainter {
         cell(x, y + 30, 60, 16, "Document number", machine.drawingNumber(), 4.2);
         cell(x + 60, y + 30, 36, 16, "Date of issue", lastDate(sheet), 3.2);
         cell(x + 96, y + 30, 18, 16, "Rev.", sheet.revision(), 4.2);
-        cell(x + 114, y + 30, 26, 16, "Format", "A1", 3.2);
+        cell(x + 114, y + 30, 26, 16, "Format", style.widthMm() == 841 ? "A1" : "B1", 3.2);
         cell(x + 140, y + 30, 40, 16, "Sheet", style.sheetName(sheet.number()) + " / " + sheets(), 5);
         revisions(sheet, x, y - 4 - 5 * (sheet.revisions().size() + 1), List.of(14.0, 16.0, 120.0, 30.0), 5, 2.6);
     }
@@ -88,6 +90,33 @@ final class TitlePainter {
                 List.of(10.0, 12.0, 70.0, 28.0),
                 4,
                 2.1);
+    }
+
+    private void side(SheetPlan sheet) {
+        double width = SIDE_WIDTH;
+        double x = grid.rightMm() - width;
+        double y = grid.bottomMm();
+        ink.line(Pen.FRAME, x, grid.topMm(), x, y);
+        cell(x, y - 22, width / 2, 22, "SHEET", style.sheetName(sheet.number()), 7);
+        cell(x + width / 2, y - 22, width / 2, 22, "OF", Integer.toString(sheets()), 4);
+        cell(x, y - 38, width * 0.7, 16, "DRAWING NO.", machine.drawingNumber(), 4);
+        cell(x + width * 0.7, y - 38, width * 0.3, 16, "REV.", sheet.revision(), 4);
+        cell(x, y - 50, width / 2, 12, "DATE", lastDate(sheet), 2.8);
+        cell(x + width / 2, y - 50, width / 2, 12, "SCALE", "NTS", 2.8);
+        lines(x, y - 76, "SHEET TITLE", sheet.title());
+        lines(x, y - 102, "INSTALLATION", machine.name());
+        cell(x, y - 116, width, 14, "OWNER", "FERRY BERTHS", 3);
+        revisions(sheet, x, grid.topMm(), List.of(9.0, 10.0, 37.0, width - 56), 5, 2);
+    }
+
+    /** A cell with a line of text for each part of it between dashes. */
+    private void lines(double x, double y, String caption, String text) {
+        cell(x, y, SIDE_WIDTH, 26, caption, "", 3);
+        double at = y + 8;
+        for (String part : text.split(" - |, (?=LOCK|PORT)")) {
+            ink.text(Lettering.left(3).inBold(), x + 2, at, part);
+            at += 6;
+        }
     }
 
     private int sheets() {

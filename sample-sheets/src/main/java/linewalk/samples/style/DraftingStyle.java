@@ -6,7 +6,7 @@ import java.util.List;
  * Everything in which drawing offices differ. Lengths in millimetres on paper; {@code unitMm} is one drawing unit (the
  * side of a valve square is 1.2 units). {@code pageOrder} lists sheet numbers in the order of pages. {@code rotate} is
  * the page's /Rotate; the drawing displays upright all the same. {@code cropPt} is what the crop box leaves of the
- * media box on each side, in user space units.
+ * media box on each side, in user space units. {@code deckGear}: the set has a sheet more, a dense manifold.
  */
 public record DraftingStyle(
         String name,
@@ -28,7 +28,9 @@ public record DraftingStyle(
         List<Integer> pageOrder,
         int rotate,
         double cropPt,
-        double userUnit) {
+        double userUnit,
+        LineWork lineWork,
+        boolean deckGear) {
     /** Where line numbers stand. */
     public enum LabelPlace {
         ABOVE,
@@ -39,7 +41,9 @@ public record DraftingStyle(
     public enum TitleForm {
         ISO,
         ASME,
-        STRIP
+        STRIP,
+        /** A column along the right side. */
+        SIDE
     }
 
     public static final DraftingStyle ISO = new DraftingStyle(
@@ -62,7 +66,9 @@ public record DraftingStyle(
             List.of(1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13),
             0,
             0,
-            1);
+            1,
+            LineWork.STROKES,
+            false);
 
     public static final DraftingStyle ASME = new DraftingStyle(
             "asme",
@@ -84,7 +90,9 @@ public record DraftingStyle(
             List.of(2, 1, 4, 3, 13, 5, 6, 8, 7, 9, 10, 12, 11),
             90,
             0,
-            1);
+            1,
+            LineWork.STROKES,
+            false);
 
     public static final DraftingStyle HOUSE = new DraftingStyle(
             "house",
@@ -106,9 +114,83 @@ public record DraftingStyle(
             List.of(1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13),
             0,
             18,
-            2);
+            2,
+            LineWork.STROKES,
+            false);
 
-    public static final List<DraftingStyle> ALL = List.of(ISO, ASME, HOUSE);
+    public static final DraftingStyle HOPS = new DraftingStyle(
+            "hops",
+            1000,
+            707,
+            Grids.office(1000, 707),
+            13.1,
+            ReferenceForm.DOTTED,
+            LabelPlace.GAP,
+            TitleForm.ISO,
+            Typeface.EMBEDDED_SANS,
+            Typeface.EMBEDDED_SANS,
+            0.95,
+            false,
+            false,
+            0,
+            0.7,
+            "",
+            List.of(1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13),
+            0,
+            30,
+            1,
+            LineWork.HOPS,
+            false);
+
+    public static final DraftingStyle PIECES = new DraftingStyle(
+            "pieces",
+            707,
+            500,
+            Grids.upward(707, 500),
+            8.55,
+            ReferenceForm.WORDS,
+            LabelPlace.ABOVE,
+            TitleForm.ASME,
+            Typeface.TIMES,
+            Typeface.HELVETICA_BOLD,
+            1.05,
+            false,
+            true,
+            0.11,
+            0.35,
+            "",
+            List.of(13, 12, 11, 10, 9, 8, 7, 6, 5, 4, 3, 2, 1),
+            270,
+            0,
+            1,
+            LineWork.PIECES,
+            false);
+
+    public static final DraftingStyle BARS = new DraftingStyle(
+            "bars",
+            914.4,
+            609.6,
+            Grids.leftward(914.4, 609.6),
+            11,
+            ReferenceForm.HEXAGON,
+            LabelPlace.ABOVE,
+            TitleForm.SIDE,
+            Typeface.HELVETICA_OBLIQUE,
+            Typeface.HELVETICA_BOLD_OBLIQUE,
+            0.95,
+            false,
+            false,
+            0.13,
+            0.55,
+            "",
+            List.of(14, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13),
+            180,
+            12,
+            1.5,
+            LineWork.BARS,
+            true);
+
+    public static final List<DraftingStyle> ALL = List.of(ISO, ASME, HOUSE, HOPS, PIECES, BARS);
 
     /** The style of that name; fails with the names there are. */
     public static DraftingStyle named(String name) {

@@ -79,6 +79,60 @@ final class Grids {
                 false);
     }
 
+    /** An old office: numbers from nought along the top, letters down the left side, nothing on the other two. */
+    static Grid office(double widthMm, double heightMm) {
+        List<String> columns = new ArrayList<>(numbers(7));
+        columns.add(0, "0");
+        return new Grid(
+                equal(25, widthMm - 10, 8),
+                equal(16, heightMm - 10, 6),
+                columns,
+                letters(6),
+                25,
+                16,
+                widthMm - 10,
+                heightMm - 10,
+                6,
+                false,
+                false);
+    }
+
+    /** Letters from left to right, numbers from bottom to top, on all sides. */
+    static Grid upward(double widthMm, double heightMm) {
+        List<String> rows = new ArrayList<>(numbers(6));
+        Collections.reverse(rows);
+        return new Grid(
+                equal(15, widthMm - 15, 8),
+                equal(12, heightMm - 12, 6),
+                letters(8),
+                rows,
+                15,
+                12,
+                widthMm - 15,
+                heightMm - 12,
+                4.5,
+                true,
+                false);
+    }
+
+    /** Numbers from right to left, letters from top to bottom; a wide margin for binding. */
+    static Grid leftward(double widthMm, double heightMm) {
+        List<String> columns = new ArrayList<>(numbers(12));
+        Collections.reverse(columns);
+        return new Grid(
+                equal(32, widthMm - 12, 12),
+                equal(14, heightMm - 14, 8),
+                columns,
+                letters(8),
+                32,
+                14,
+                widthMm - 12,
+                heightMm - 14,
+                5,
+                true,
+                false);
+    }
+
     private static List<Double> equal(double from, double to, int fields) {
         List<Double> out = new ArrayList<>();
         for (int i = 0; i <= fields; i++) {

@@ -7,5 +7,8 @@ public enum Typeface {
     HELVETICA_BOLD,
     COURIER,
     COURIER_BOLD,
+    HELVETICA_OBLIQUE,
+    HELVETICA_BOLD_OBLIQUE,
+    TIMES,
     TIMES_BOLD
 }

@@ -14,13 +14,16 @@ public interface Ink {
 
     void text(Lettering lettering, double x, double y, String text);
 
-    /** A filled arrowhead with its tip at x, y that points along (dx, dy). */
+    /** An arrowhead by its tip and its two other corners, filled or as strokes as the style wants it. */
+    void head(double... xy);
+
+    /** An arrowhead with its tip at x, y that points along (dx, dy). */
     default void arrowHead(double x, double y, double dx, double dy, double length) {
         double norm = Math.hypot(dx, dy);
         double ux = dx / norm;
         double uy = dy / norm;
         double half = length * 0.32;
-        fill(
+        head(
                 x,
                 y,
                 x - ux * length - uy * half,

@@ -24,6 +24,11 @@ public record PlacedInk(Ink ink, Place place) implements Ink {
     }
 
     @Override
+    public void head(double... xy) {
+        ink.head(moved(xy));
+    }
+
+    @Override
     public void dot(double x, double y, double radius) {
         Spot at = place.of(new Spot(x, y));
         ink.dot(at.x(), at.y(), radius);

@@ -53,7 +53,7 @@ final class DefectWriter {
         Map<String, List<String>> groups = new LinkedHashMap<>();
         for (DrawnReference drawn : references) {
             if (!drawn.reference().isLetter()) {
-                String key = drawn.page() + " " + drawn.zone().name() + " " + drawn.text();
+                String key = drawn.page() + " " + drawn.zone().name() + " " + drawn.targets();
                 groups.computeIfAbsent(key, k -> new ArrayList<>())
                         .add(drawn.reference().id());
             }
