@@ -33,7 +33,10 @@ final class DemoCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FOLDER", description = "A new folder.")
     private Path folder;
 
-    @Option(names = "--style", defaultValue = "iso", description = "Drafting style: iso, asme or house (default: iso).")
+    @Option(
+            names = "--style",
+            defaultValue = "iso",
+            description = "Drafting style: iso, asme, house, hops, pieces or bars (default: iso).")
     private String style;
 
     @Override
