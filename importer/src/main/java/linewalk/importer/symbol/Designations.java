@@ -50,7 +50,9 @@ public final class Designations {
         for (Label l : labels) {
             boolean tank = RESERVOIR.matcher(l.text()).matches();
             String word = l.words().get(0).text();
-            if (taken.contains(l)
+            boolean face = PORT.matcher(l.text()).matches() && nearPort(l, symbols);
+            if (face
+                    || taken.contains(l)
                     || symbols.inTable(l.center())
                     || !(tank || fits(l.text()) || fits(word) && valued(l))) {
                 continue;

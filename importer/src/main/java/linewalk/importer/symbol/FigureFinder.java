@@ -21,6 +21,9 @@ final class FigureFinder {
     /** A stroke that touches nothing belongs to a figure this near, as a share of the figure's size. */
     private static final double NEAR = 0.35;
 
+    /** How long an arm of a seat is at most, in sizes of its ball. */
+    private static final double ARM = 1.6;
+
     private final List<Outline> outlines;
     private final List<Outline> flags;
     private final List<Stroke> strokes;
@@ -126,7 +129,7 @@ final class FigureFinder {
     private boolean arm(Body b, Stroke s, double nearPt) {
         Box core = b.core();
         return s.points().size() == 2
-                && s.lengthPt() < 1.2 * Math.max(core.widthPt(), core.heightPt())
+                && s.lengthPt() < ARM * Math.max(core.widthPt(), core.heightPt())
                 && (beside(b, s, s.first(), nearPt) || beside(b, s, s.last(), nearPt));
     }
 
