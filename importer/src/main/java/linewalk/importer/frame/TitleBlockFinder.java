@@ -121,7 +121,9 @@ public final class TitleBlockFinder {
     private Optional<String> value(Pattern inline, Pattern caption, Pattern value) {
         List<Label> inPlace = labels.stream()
                 .filter(l -> place(l) > 0.5)
-                .sorted(Comparator.comparingDouble(l -> -place(l)))
+                // the revision table stands above the title block and has its own REV
+                .sorted(Comparator.comparingDouble((Label l) -> -place(l))
+                        .thenComparingDouble(l -> -l.box().y0Pt()))
                 .toList();
         for (Label l : inPlace) {
             Matcher m = inline.matcher(upper(l));
@@ -145,7 +147,7 @@ public final class TitleBlockFinder {
                 .findFirst()
                 .map(caption -> {
                     List<Label> lines = labels.stream()
-                            .filter(l -> l != caption && below(caption, l, 4.5 * l.sizePt()))
+                            .filter(l -> l != caption && !used.contains(l) && below(caption, l, 4.5 * l.sizePt()))
                             .filter(l -> l.sizePt() > caption.sizePt())
                             .sorted(Comparator.comparingDouble(l -> l.box().y0Pt()))
                             .toList();
