@@ -27,7 +27,6 @@ import linewalk.importer.page.MarkCollector;
 import linewalk.importer.page.Marks;
 import linewalk.importer.page.PageGeometry;
 import linewalk.importer.page.Segment;
-import linewalk.importer.page.Stroke;
 import linewalk.importer.page.WholeStrokes;
 import linewalk.importer.reference.LineLabels;
 import linewalk.importer.reference.ReferenceFinder;
@@ -88,7 +87,7 @@ final class SheetReader {
 
     private SheetReading read(Marks marks, PageGeometry geometry, PageKey key) {
         List<Label> labels = LabelBuilder.labels(marks.glyphs());
-        Frame frame = FrameFinder.find(labels, straight(marks.strokes()), marks.widthPt(), marks.heightPt());
+        Frame frame = FrameFinder.find(labels, Segment.straightOf(marks.strokes()), marks.widthPt(), marks.heightPt());
         TitleBlock title = TitleBlockFinder.find(labels, marks.widthPt(), marks.heightPt());
         Symbols symbols = SymbolFinder.find(marks, labels, frame, new FlagTest(grammar));
         List<Net> nets = NetworkBuilder.build(symbols, marks.fills(), ReferenceFinder.others(labels, grammar));
@@ -126,19 +125,6 @@ final class SheetReader {
                 enclosures(key, symbols, labels),
                 assembly.lines(lines),
                 doubts);
-    }
-
-    private static List<Segment> straight(List<Stroke> strokes) {
-        List<Segment> out = new ArrayList<>();
-        for (Stroke s : strokes) {
-            for (int i = 1; i < s.points().size() && !s.curved(); i++) {
-                out.add(new Segment(s.points().get(i - 1), s.points().get(i)));
-            }
-            if (s.closed() && !s.curved()) {
-                out.add(new Segment(s.points().get(s.points().size() - 1), s.first()));
-            }
-        }
-        return out;
     }
 
     private static List<Finding> doubts(PageKey key, List<Net> lines) {

@@ -1,10 +1,26 @@
 package linewalk.importer.page;
 
+import java.util.ArrayList;
+import java.util.List;
 import linewalk.drawing.Box;
 import linewalk.drawing.Point;
 
 /** A straight piece between two points. */
 public record Segment(Point a, Point b) {
+
+    /** The straight pieces of strokes; curved strokes are left out. */
+    public static List<Segment> straightOf(List<Stroke> strokes) {
+        List<Segment> out = new ArrayList<>();
+        for (Stroke s : strokes) {
+            for (int i = 1; i < s.points().size() && !s.curved(); i++) {
+                out.add(new Segment(s.points().get(i - 1), s.points().get(i)));
+            }
+            if (s.closed() && !s.curved()) {
+                out.add(new Segment(s.points().get(s.points().size() - 1), s.first()));
+            }
+        }
+        return out;
+    }
 
     public double lengthPt() {
         return a.distancePt(b);

@@ -49,7 +49,7 @@ public final class SymbolFinder {
     }
 
     private Symbols find(FlagTest flagTest) {
-        List<Box> tables = Tables.find(segments(), labels);
+        List<Box> tables = Tables.find(Segment.straightOf(strokes), labels);
         Near<Label> lettering = new Near<>(labels, Label::box);
         for (Stroke s : strokes) {
             if (drawn(s)
@@ -115,22 +115,6 @@ public final class SymbolFinder {
 
     private static List<Stroke> strokes(List<Outline> outlines) {
         return outlines.stream().map(Outline::stroke).toList();
-    }
-
-    private List<Segment> segments() {
-        List<Segment> out = new ArrayList<>();
-        for (Stroke s : strokes) {
-            if (s.curved()) {
-                continue;
-            }
-            for (int i = 1; i < s.points().size(); i++) {
-                out.add(new Segment(s.points().get(i - 1), s.points().get(i)));
-            }
-            if (s.closed()) {
-                out.add(new Segment(s.points().get(s.points().size() - 1), s.first()));
-            }
-        }
-        return out;
     }
 
     /** Inside the frame and no border. */
