@@ -177,29 +177,20 @@ final class StopFigure {
                 xPt + 2,
                 m - 7);
         c.outline(xPt + 2, yPt + 4, xPt + 2 + w, yPt + 4, xPt + 2 + w, m - 7, xPt + 2 + w / 2, m - 2, xPt + 2, m - 7);
-        c.polygon(
-                Ink.PALE,
-                xPt + 2,
-                m + 2,
-                xPt + 2 + w / 2,
-                m + 7,
-                xPt + 2 + w,
-                m + 2,
-                xPt + 2 + w,
-                yPt + heightPt - 4,
-                xPt + 2,
-                yPt + heightPt - 4);
-        c.outline(
-                xPt + 2,
-                m + 2,
-                xPt + 2 + w / 2,
-                m + 7,
-                xPt + 2 + w,
-                m + 2,
-                xPt + 2 + w,
-                yPt + heightPt - 4,
-                xPt + 2,
-                yPt + heightPt - 4);
+        double[] shape = {
+            xPt + 2,
+            m + 2,
+            xPt + 2 + w / 2,
+            m + 7,
+            xPt + 2 + w,
+            m + 2,
+            xPt + 2 + w,
+            yPt + heightPt - 4,
+            xPt + 2,
+            yPt + heightPt - 4
+        };
+        c.polygon(Ink.PALE, shape);
+        c.outline(shape);
     }
 
     private void crossing(Canvas c, double xPt, double yPt) {
