@@ -107,7 +107,7 @@ final class SheetReader {
         Ids ids = new Ids();
         Parts parts = new Parts(key, labels, symbols.tolerancePt(), ids, named, partOf, lines);
         Assembly assembly = new Assembly(key, ids, parts, references, numbers, symbols.tolerancePt());
-        List<Finding> doubts = new ArrayList<>(doubts(key, lines));
+        List<Finding> doubts = new ArrayList<>(doubts(key, lines, named.keySet()));
         List<linewalk.drawing.Component> components = parts.components(symbols.bodies());
         return new SheetReading(
                 key,
@@ -127,8 +127,10 @@ final class SheetReader {
                 doubts);
     }
 
-    private static List<Finding> doubts(PageKey key, List<Net> lines) {
+    /** Doubts of nets that reach a part or a flag; rulings that meet crosswise in a table are nobody's. */
+    private static List<Finding> doubts(PageKey key, List<Net> lines, Set<Body> named) {
         return lines.stream()
+                .filter(n -> n.nodes().stream().anyMatch(x -> x.flag() != null || named.contains(x.body())))
                 .flatMap(n -> n.doubts().stream())
                 .map(p -> new Finding(
                         Rule.DOUBTFUL_JOIN,
