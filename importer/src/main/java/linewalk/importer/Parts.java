@@ -19,6 +19,7 @@ import linewalk.importer.line.Node;
 import linewalk.importer.symbol.Body;
 import linewalk.importer.symbol.Designations;
 import linewalk.importer.symbol.Designations.Named;
+import linewalk.importer.valve.Valves;
 
 /** Named figures to components with ports where lines meet them. */
 final class Parts {
@@ -34,6 +35,7 @@ final class Parts {
     private final List<Label> labels;
     private final double tolPt;
     private final Ids ids;
+    private final Valves valves;
     private final Map<Body, Named> named;
     private final Map<Body, List<Node>> contacts = new IdentityHashMap<>();
     private final Map<Node, Port> ports = new IdentityHashMap<>();
@@ -46,8 +48,10 @@ final class Parts {
             Ids ids,
             Map<Body, Named> named,
             Map<Body, Body> partOf,
-            List<Net> nets) {
+            List<Net> nets,
+            Valves valves) {
         this.page = page;
+        this.valves = valves;
         this.labels = labels;
         this.tolPt = tolPt;
         this.ids = ids;
@@ -98,7 +102,9 @@ final class Parts {
         double confidence = name.map(Named::confidence).orElse(0.9);
         String setting = name.flatMap(n -> setting(n.label())).orElse(null);
         Kind kind = b.reservoir() ? Kind.TANK : Kind.UNKNOWN;
-        return new Component(id, tag, page, center, b.box(), kind, setting, Origin.TEXT, confidence, found, List.of());
+        return valves.read(
+                new Component(id, tag, page, center, b.box(), kind, setting, Origin.TEXT, confidence, found, List.of()),
+                b);
     }
 
     private static String tankTag(Optional<Named> name) {

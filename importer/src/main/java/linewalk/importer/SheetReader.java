@@ -37,6 +37,7 @@ import linewalk.importer.symbol.Designations.Named;
 import linewalk.importer.symbol.FlagTest;
 import linewalk.importer.symbol.SymbolFinder;
 import linewalk.importer.symbol.Symbols;
+import linewalk.importer.valve.Valves;
 import org.apache.pdfbox.pdmodel.PDPage;
 
 /** One page to a reading: marks, frame, lettering, symbols, lines, references, in this order. */
@@ -104,11 +105,14 @@ final class SheetReader {
         Map<Body, Body> partOf = new IdentityHashMap<>();
         lines = Couplings.merge(lines, named, partOf);
 
+        named.values().forEach(n -> taken.add(n.label()));
+        Valves valves = new Valves(marks, labels, taken, symbols.tolerancePt());
         Ids ids = new Ids();
-        Parts parts = new Parts(key, labels, symbols.tolerancePt(), ids, named, partOf, lines);
+        Parts parts = new Parts(key, labels, symbols.tolerancePt(), ids, named, partOf, lines, valves);
         Assembly assembly = new Assembly(key, ids, parts, references, numbers, symbols.tolerancePt());
         List<Finding> doubts = new ArrayList<>(doubts(key, lines, named.keySet()));
         List<linewalk.drawing.Component> components = parts.components(symbols.bodies());
+        doubts.addAll(valves.doubts());
         return new SheetReading(
                 key,
                 geometry.widthPt(),

@@ -1,0 +1,112 @@
+package linewalk.importer.valve;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import linewalk.drawing.Box;
+import linewalk.drawing.Component;
+import linewalk.drawing.Finding;
+import linewalk.drawing.Kind;
+import linewalk.drawing.Port;
+import linewalk.drawing.Rule;
+import linewalk.importer.lettering.Label;
+import linewalk.importer.page.Fill;
+import linewalk.importer.page.Marks;
+import linewalk.importer.page.Near;
+import linewalk.importer.page.Stroke;
+import linewalk.importer.symbol.Body;
+
+/** A page's directional valves: fills in what their symbols say, and keeps what was not read surely as findings. */
+public final class Valves {
+
+    /** How far around a figure its operators are drawn, in its shorter sides. */
+    private static final double REACH = 2.5;
+
+    private final Near<Stroke> strokes;
+    private final Near<Fill> fills;
+    private final List<Label> labels;
+    private final double tolPt;
+    private final List<Finding> doubts = new ArrayList<>();
+
+    /** @param taken labels that already say something else: references, designations, line numbers */
+    public Valves(Marks marks, List<Label> labels, Set<Label> taken, double tolPt) {
+        this.strokes = new Near<>(marks.strokes(), Stroke::box);
+        this.fills = new Near<>(marks.fills().stream().filter(f -> !f.light()).toList(), Fill::box);
+        this.labels = labels.stream().filter(l -> !taken.contains(l)).toList();
+        this.tolPt = tolPt;
+    }
+
+    public List<Finding> doubts() {
+        return doubts;
+    }
+
+    /** The component with its kind and positions where its figure is a row of squares; else as it is. */
+    public Component read(Component c, Body body) {
+        if (body.reservoir() || body.outlines().isEmpty() || c.ports().size() < 2) {
+            return c;
+        }
+        Optional<ValveReading> found = Optional.empty();
+        double longest = 0;
+        for (Lie lie : Lie.values()) {
+            List<Ink> ink = ink(body.core(), lie);
+            Optional<Row> row = new RowFinder(ink, lie.local(body.core()), tolPt).find();
+            double length = row.map(r -> r.squares() * r.pitchPt()).orElse(0.0);
+            if (length > longest) {
+                Optional<ValveReading> reading = new ValveReader(ink, c.ports(), names(c), lie, tolPt).read(row.get());
+                if (reading.isPresent()) {
+                    found = reading;
+                    longest = length;
+                }
+            }
+        }
+        found.filter(v -> v.doubt() != null).ifPresent(v -> doubts.add(doubt(c, v.doubt())));
+        return found.map(v -> filled(c, v)).orElse(c);
+    }
+
+    private List<Ink> ink(Box core, Lie lie) {
+        Box around = core.grow(REACH * Math.min(core.widthPt(), core.heightPt()));
+        List<Ink> out = new ArrayList<>();
+        strokes.touching(around).forEach(s -> out.add(Ink.of(s, lie)));
+        fills.touching(around).forEach(f -> out.add(Ink.of(f, lie)));
+        return out;
+    }
+
+    /** Labels that may name an operator: not those that name this valve's ports. */
+    private List<Label> names(Component c) {
+        return labels.stream()
+                .filter(l -> c.box().distancePt(l.box()) < 8 * l.sizePt())
+                .filter(l -> c.ports().stream().noneMatch(p -> namesPort(l, p)))
+                .toList();
+    }
+
+    private static boolean namesPort(Label l, Port p) {
+        return l.text().equals(p.name()) && l.box().distancePt(p.place()) < 2 * l.sizePt();
+    }
+
+    private static Component filled(Component c, ValveReading v) {
+        return new Component(
+                c.id(),
+                c.tag(),
+                c.page(),
+                c.place(),
+                c.box(),
+                c.kind() == null || c.kind() == Kind.UNKNOWN ? v.kind() : c.kind(),
+                c.setting(),
+                c.origin(),
+                c.confidence(),
+                c.ports(),
+                v.positions());
+    }
+
+    private static Finding doubt(Component c, String why) {
+        return new Finding(
+                Rule.DOUBTFUL_READING,
+                c.page(),
+                c.place(),
+                List.of(),
+                List.of(c.tag()),
+                "The squares of " + c.tag() + " were not read: " + why + ".",
+                "say what it joins in each position with tags");
+    }
+}
