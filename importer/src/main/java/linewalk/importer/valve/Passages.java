@@ -28,7 +28,7 @@ final class Passages {
 
     List<Passage> of(List<Way> ways) {
         List<Passage> out = new ArrayList<>();
-        for (Way w : ways) {
+        for (Way w : inOrder(ways)) {
             List<Place> ends = w.places().stream()
                     .filter(ports::containsKey)
                     .sorted(order(w))
@@ -43,6 +43,16 @@ final class Passages {
             }
         }
         return out;
+    }
+
+    private static List<Way> inOrder(List<Way> ways) {
+        return ways.stream()
+                .sorted(Comparator.comparingDouble((Way w) -> w.places().stream()
+                                .mapToDouble(Place::alongPt)
+                                .sum())
+                        .thenComparingDouble(
+                                w -> w.places().stream().filter(Place::upper).count()))
+                .toList();
     }
 
     /** All to the tank, or all from the pump; where neither is known, each with each. */

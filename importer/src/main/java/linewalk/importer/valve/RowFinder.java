@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import linewalk.drawing.Box;
+import linewalk.drawing.Point;
 
 /**
  * The longest row of equal rectangles: two long sides and equally spaced rules between them, whether the squares are
@@ -20,12 +21,18 @@ final class RowFinder {
 
     private static final double WIDEST = 2.2;
 
+    /** How far from a divider a line meets a square at the least, in widths of a square. */
+    private static final double PORT_OFF = 0.1;
+
     private final List<Ruling> level;
     private final List<Ruling> upright;
+    private final List<Point> ports;
     private final Box within;
     private final double tolPt;
 
-    RowFinder(List<Ink> ink, Box within, double tolPt) {
+    /** @param ports where lines meet the figure: never between two squares */
+    RowFinder(List<Ink> ink, List<Point> ports, Box within, double tolPt) {
+        this.ports = ports;
         this.tolPt = tolPt;
         this.within = within.grow(2 * tolPt);
         this.level = Ruling.level(ink, tolPt);
@@ -72,7 +79,8 @@ final class RowFinder {
     private boolean divided(List<Double> xs, double x0, double pitch, int n) {
         for (int i = 1; i < n; i++) {
             double at = x0 + i * pitch;
-            if (xs.stream().noneMatch(x -> Math.abs(x - at) <= Math.max(tolPt / 2, 0.03 * pitch))) {
+            if (xs.stream().noneMatch(x -> Math.abs(x - at) <= Math.max(tolPt / 2, 0.03 * pitch))
+                    || ports.stream().anyMatch(p -> Math.abs(p.xPt() - at) < PORT_OFF * pitch)) {
                 return false;
             }
         }

@@ -8,6 +8,7 @@ import linewalk.drawing.Box;
 import linewalk.drawing.Component;
 import linewalk.drawing.Finding;
 import linewalk.drawing.Kind;
+import linewalk.drawing.Point;
 import linewalk.drawing.Port;
 import linewalk.drawing.Rule;
 import linewalk.importer.lettering.Label;
@@ -50,7 +51,8 @@ public final class Valves {
         double longest = 0;
         for (Lie lie : Lie.values()) {
             List<Ink> ink = ink(body.core(), lie);
-            Optional<Row> row = new RowFinder(ink, lie.local(body.core()), tolPt).find();
+            List<Point> ports = c.ports().stream().map(p -> lie.local(p.place())).toList();
+            Optional<Row> row = new RowFinder(ink, ports, lie.local(body.core()), tolPt).find();
             double length = row.map(r -> r.squares() * r.pitchPt()).orElse(0.0);
             if (length > longest) {
                 Optional<ValveReading> reading = new ValveReader(ink, c.ports(), names(c), lie, tolPt).read(row.get());
