@@ -62,7 +62,7 @@ final class HeadFinder {
             }
             Head h = Head.of(p.get(i), a, b);
             boolean even = alike(p.get(i), a, b) && a.distancePt(b) < 2.5 * h.lengthPt();
-            if (even && shaft(h, k, k) && (best == null || h.lengthPt() > best.lengthPt())) {
+            if (even && shaft(h, h.base(), k, k) && (best == null || h.lengthPt() > best.lengthPt())) {
                 best = h;
             }
         }
@@ -91,7 +91,7 @@ final class HeadFinder {
             Head h = Head.of(tip, barbA, barbB);
             double spread = barbA.distancePt(barbB) / 2;
             boolean shaped = alike(tip, barbA, barbB) && spread > 0.12 * h.lengthPt() && spread < 1.5 * h.lengthPt();
-            if (shaped && shaft(h, a, b)) {
+            if (shaped && shaft(h, h.tip(), a, b)) {
                 heads.add(h);
                 used.add(a);
                 used.add(b);
@@ -105,8 +105,8 @@ final class HeadFinder {
         return Math.abs(p - q) < 0.2 * Math.max(p, q);
     }
 
-    /** A piece along the head's axis that comes from the base's side. */
-    private boolean shaft(Head h, Ink one, Ink two) {
+    /** A piece along the head's axis that comes from the base's side as far as {@code to}. */
+    private boolean shaft(Head h, Point to, Ink one, Ink two) {
         for (Ink k : ink) {
             if (k == one || k == two || k.closed()) {
                 continue;
@@ -116,7 +116,7 @@ final class HeadFinder {
                 double back = Math.min(
                         h.direction().ahead(h.tip(), s.a()), h.direction().ahead(h.tip(), s.b()));
                 double reach = Math.max(
-                        h.direction().ahead(h.base(), s.a()), h.direction().ahead(h.base(), s.b()));
+                        h.direction().ahead(to, s.a()), h.direction().ahead(to, s.b()));
                 if (along
                         && back < -1.3 * h.lengthPt()
                         && reach > -tolPt
