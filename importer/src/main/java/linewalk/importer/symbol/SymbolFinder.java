@@ -81,6 +81,8 @@ public final class SymbolFinder {
         List<Outline> around = List.copyOf(flags);
         left.removeIf(s -> around.stream().anyMatch(f -> f.box().grow(tolPt).contains(s.box())));
         closed.addAll(Throttles.find(inOrder()));
+        closed.addAll(
+                new Hoses(inOrder(), labels, closed, new Balloons(flags, inOrder(), labels, tolPt), tolPt).find());
         List<Stroke> remaining = inOrder();
         FigureFinder figures = new FigureFinder(closed, flags, remaining, tolPt);
         List<Body> bodies = figures.find();
