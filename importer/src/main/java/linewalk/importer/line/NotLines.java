@@ -33,14 +33,11 @@ public final class NotLines {
     }
 
     public List<Net> without(List<Net> nets) {
-        Set<Net> shafts = shafts(nets);
+        List<Net> bare = nets.stream().map(this::withoutLeaders).toList();
+        Set<Net> shafts = shafts(bare);
         List<Net> kept = new ArrayList<>();
-        for (Net n : nets) {
-            if (shafts.contains(n)) {
-                continue;
-            }
-            Net line = withoutLeaders(n);
-            if (!line.runs().isEmpty() && !leader(line)) {
+        for (Net line : bare) {
+            if (!line.runs().isEmpty() && !shafts.contains(line) && !leader(line)) {
                 kept.add(withoutOwnPilots(line));
             }
         }
@@ -81,7 +78,7 @@ public final class NotLines {
     private Set<Net> shafts(List<Net> nets) {
         Set<Net> found = new HashSet<>();
         List<Net> links = nets.stream()
-                .filter(n -> n.runs().size() == 1 && n.contacts().size() > 0)
+                .filter(n -> n.contacts().size() > 0 && unbranched(n))
                 .filter(n -> n.nodes().stream().noneMatch(references::contains))
                 .toList();
         for (Net a : links) {
@@ -93,6 +90,10 @@ public final class NotLines {
             }
         }
         return found;
+    }
+
+    private static boolean unbranched(Net n) {
+        return n.runs().size() <= 2 && n.nodes().stream().allMatch(x -> x.runs().size() <= 2);
     }
 
     private static boolean sameFigures(Net a, Net b) {
