@@ -1,9 +1,7 @@
 package linewalk.importer.line;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.HashSet;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
 import linewalk.drawing.Box;
@@ -34,14 +32,30 @@ public final class NotLines {
 
     public List<Net> without(List<Net> nets) {
         List<Net> bare = nets.stream().map(this::withoutLeaders).toList();
-        Set<Net> shafts = shafts(bare);
+        Shafts shafts = new Shafts(bare, tolPt);
+        Dimensions dimensions = new Dimensions(arrows, labels, tolPt);
         List<Net> kept = new ArrayList<>();
-        for (Net line : bare) {
-            if (!line.runs().isEmpty() && !shafts.contains(line) && !leader(line)) {
+        for (Net line : bare.stream()
+                .flatMap(n -> apart(n, shafts, dimensions).stream())
+                .toList()) {
+            if (!line.runs().isEmpty() && !leader(line)) {
                 kept.add(withoutOwnPilots(line));
             }
         }
         return kept;
+    }
+
+    /** A net without shafts and dimension lines, and without what only they held. */
+    private List<Net> apart(Net n, Shafts shafts, Dimensions dimensions) {
+        Set<Run> dropped = shafts.of(n);
+        dropped.addAll(dimensions.of(n));
+        if (dropped.isEmpty()) {
+            return List.of(n);
+        }
+        return without(n, dropped).pieces().stream()
+                .filter(p -> p.contacts().size() > 1
+                        || p.nodes().stream().anyMatch(x -> x.flag() != null || references.contains(x)))
+                .toList();
     }
 
     private boolean leader(Net n) {
@@ -72,50 +86,6 @@ public final class NotLines {
             }
         }
         return false;
-    }
-
-    /** Two short parallel lines of one length between the same figures, or sticking out of one side by side. */
-    private Set<Net> shafts(List<Net> nets) {
-        Set<Net> found = new HashSet<>();
-        List<Net> links = nets.stream()
-                .filter(n -> n.contacts().size() > 0 && unbranched(n))
-                .filter(n -> n.nodes().stream().noneMatch(references::contains))
-                .toList();
-        for (Net a : links) {
-            for (Net b : links) {
-                if (a != b && sameFigures(a, b) && near(a, b)) {
-                    found.add(a);
-                    found.add(b);
-                }
-            }
-        }
-        return found;
-    }
-
-    private static boolean unbranched(Net n) {
-        return n.runs().size() <= 2 && n.nodes().stream().allMatch(x -> x.runs().size() <= 2);
-    }
-
-    private static boolean sameFigures(Net a, Net b) {
-        Set<Body> of = Collections.newSetFromMap(new IdentityHashMap<>());
-        a.contacts().forEach(n -> of.add(n.body()));
-        int size = of.size();
-        b.contacts().forEach(n -> of.add(n.body()));
-        return a.contacts().size() == b.contacts().size() && of.size() == size;
-    }
-
-    private static boolean near(Net a, Net b) {
-        Box x = box(a);
-        Box y = box(b);
-        double length = Math.max(x.widthPt(), x.heightPt());
-        Box figure = a.contacts().get(0).body().core();
-        return x.distancePt(y) < 0.5 * length
-                && length < 1.5 * Math.max(figure.widthPt(), figure.heightPt())
-                && Math.abs(length - Math.max(y.widthPt(), y.heightPt())) < 0.3 * length;
-    }
-
-    private static Box box(Net n) {
-        return Box.around(n.nodes().stream().map(Node::place).toList());
     }
 
     /** A dashed way from a port's line back to the same figure, close around it. */

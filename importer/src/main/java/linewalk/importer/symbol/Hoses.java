@@ -10,8 +10,9 @@ import linewalk.importer.page.Near;
 import linewalk.importer.page.Stroke;
 
 /**
- * A hose is a bare curve between two line ends (ISO 1219-1). Only with a designation of its own is it a part; bends that
- * lead smoothly from line to line and hops over other lines are line work.
+ * A hose is a bare curve between two line ends (ISO 1219-1), or a straight piece of line between two short bars across it.
+ * Only with a designation of its own is it a part; bends that lead smoothly from line to line and hops over other lines
+ * are line work.
  */
 final class Hoses {
 
@@ -23,7 +24,11 @@ final class Hoses {
     /** Cosine up to which a curve goes on in its line's direction. */
     private static final double SMOOTHLY = 0.9;
 
+    /** How far from the end of a straight hose its bars stand. */
+    private static final double BAR_TOL = 6;
+
     private final List<Stroke> strokes;
+    private final Near<Stroke> bars;
     private final StrokeTouch touch;
     private final Near<Label> labels;
     private final List<Outline> outlines;
@@ -32,8 +37,13 @@ final class Hoses {
 
     Hoses(List<Stroke> strokes, List<Label> labels, List<Outline> outlines, Balloons balloons, double tolPt) {
         this.strokes = strokes.stream()
-                .filter(s -> s.curved() && !s.closed() && s.dash().solid() && s.lengthPt() > SHORTEST_TOL * tolPt)
+                .filter(s -> !s.closed() && s.dash().solid() && s.lengthPt() > SHORTEST_TOL * tolPt)
                 .toList();
+        this.bars = new Near<>(
+                strokes.stream()
+                        .filter(s -> s.points().size() == 2 && s.lengthPt() < SHORTEST_TOL * tolPt)
+                        .toList(),
+                Stroke::box);
         this.touch = new StrokeTouch(strokes, tolPt);
         this.labels = new Near<>(
                 labels.stream().filter(l -> Designations.looksLike(l.text())).toList(),
@@ -47,11 +57,28 @@ final class Hoses {
     List<Outline> find() {
         List<Outline> found = new ArrayList<>();
         for (Stroke s : strokes) {
-            if (betweenLines(s) && !smooth(s) && (named(s) || pointedAt(s))) {
+            if (s.curved() && betweenLines(s) && !smooth(s) && (named(s) || pointedAt(s))) {
                 found.add(Outline.of(Throttles.around(s.box(), s)));
+            } else if (s.points().size() == 2 && barred(s) && (named(s) || pointedAt(s))) {
+                Box whole = at(s, s.first()).stream().map(Stroke::box).reduce(s.box(), Box::union);
+                found.add(Outline.of(Throttles.around(
+                        at(s, s.last()).stream().map(Stroke::box).reduce(whole, Box::union), s)));
             }
         }
         return found;
+    }
+
+    private boolean barred(Stroke s) {
+        return !at(s, s.first()).isEmpty() && !at(s, s.last()).isEmpty();
+    }
+
+    /** Short bars across a straight stroke near one of its ends. */
+    private List<Stroke> at(Stroke s, Point end) {
+        Direction d = Direction.of(s.first(), s.last());
+        return bars.within(end, BAR_TOL * tolPt).stream()
+                .filter(b -> Math.abs(Direction.of(b.first(), b.last()).along(d)) < 0.1)
+                .filter(b -> d.aside(s.first(), b.box().center()) < tolPt)
+                .toList();
     }
 
     private boolean betweenLines(Stroke s) {
