@@ -17,6 +17,9 @@ public final class NotLines {
     /** How far a valve's own pilot line may lead around it, as a share of its size. */
     private static final double OWN_PILOT = 0.9;
 
+    /** How long such a piece without an arrow is at most, in sizes of its figure. */
+    private static final double STUB = 0.7;
+
     private final double tolPt;
     private final Set<Node> references;
     private final Near<Arrowhead> arrows;
@@ -63,19 +66,24 @@ public final class NotLines {
         boolean atBubble = n.nodes().stream().anyMatch(x -> x.flag() != null);
         boolean oblique = n.runs().stream().anyMatch(NotLines::oblique);
         boolean line = atReference || n.contacts().size() > 1;
-        return !line && (atBubble || oblique && n.runs().size() <= 3 || ownArrow(n));
+        return !line && (atBubble || oblique && n.runs().size() <= 3 || sticksOut(n));
     }
 
-    /** A short arrow that sticks out of a figure, such as the heat of a cooler. */
-    private boolean ownArrow(Net n) {
+    /** What sticks out of a figure and goes nowhere: the wire of a switch; longer with an arrow, the heat of a cooler. */
+    private boolean sticksOut(Net n) {
         if (n.contacts().size() != 1 || n.runs().size() != 1) {
+            return false;
+        }
+        if (n.contacts().get(0).body().reservoir()) {
             return false;
         }
         Box figure = n.contacts().get(0).body().core();
         boolean isShort = n.runs().get(0).lengthPt() < Math.max(figure.widthPt(), figure.heightPt());
+        boolean stub = n.runs().get(0).lengthPt() < STUB * Math.max(figure.widthPt(), figure.heightPt());
         return isShort
                 && n.freeEnds().stream()
-                        .anyMatch(e -> !arrows.within(e.place(), 2 * tolPt).isEmpty());
+                        .anyMatch(e ->
+                                stub || !arrows.within(e.place(), 2 * tolPt).isEmpty());
     }
 
     private static boolean oblique(Run r) {

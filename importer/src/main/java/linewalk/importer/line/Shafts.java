@@ -20,8 +20,8 @@ final class Shafts {
     private static final double OFF_CENTRE = 0.15;
     private static final double UNLIKE = 0.3;
 
-    /** A straight run out of a circle. */
-    private record Edge(Run run, Outline circle, Point at, Direction inward, double lengthPt) {}
+    /** A leg of line work out of a circle. */
+    private record Edge(List<Run> leg, Outline circle, Point at, Direction inward, double lengthPt) {}
 
     private final Set<Run> driving = Collections.newSetFromMap(new IdentityHashMap<>());
     private final double tolPt;
@@ -33,8 +33,8 @@ final class Shafts {
         for (Edge a : edges) {
             for (Edge b : edges) {
                 if (a != b && a.circle() == b.circle() && pair(a, b)) {
-                    driving.add(a.run());
-                    driving.add(b.run());
+                    driving.addAll(a.leg());
+                    driving.addAll(b.leg());
                 }
             }
         }
@@ -51,15 +51,12 @@ final class Shafts {
         for (Node contact : n.contacts()) {
             for (Outline o : contact.body().outlines()) {
                 if (o.circle() && contact.runs().size() == 1 && o.edgeDistancePt(contact.place()) <= 2 * tolPt) {
-                    Run run = contact.run();
-                    out.add(new Edge(run, o, contact.place(), run.outward(contact), straightPt(run)));
+                    List<Run> leg = Net.leg(contact);
+                    double lengthPt = leg.stream().mapToDouble(Run::lengthPt).sum();
+                    out.add(new Edge(leg, o, contact.place(), contact.run().outward(contact), lengthPt));
                 }
             }
         }
-    }
-
-    private static double straightPt(Run r) {
-        return r.points().get(0).distancePt(r.points().get(r.points().size() - 1));
     }
 
     private static boolean pair(Edge a, Edge b) {
