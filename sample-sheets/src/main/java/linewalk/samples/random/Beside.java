@@ -10,7 +10,7 @@ import linewalk.samples.symbol.Spot;
 /** Draws what stands beside a circuit: enclosures, leaders, balloons. */
 final class Beside {
     private static final List<String> REMARKS = List.of(
-            "8x M12x110-10.9", "CLAMPS EVERY 1500", "HOSE LOOP, R 400 MIN.", "4x M16x50-8.8 / 80 Nm", "SEE 5.B2");
+            "8x M12x110-10.9", "CLAMPS EVERY 1500", "HOSE LOOP, R 400 MIN.", "4x M16x50-8.8 / 80 Nm", "SEE NOTE 2");
 
     private final Board board;
     private final Chance chance;
@@ -152,13 +152,15 @@ final class Beside {
         String text = chance.of(REMARKS);
         double width = Extent.width(text, 0.3, false) + 0.3;
         Area shelf = new Area(knee.x(), knee.y() - 0.45, knee.x() + width, knee.y());
-        boolean clear =
-                board.corners().stream().noneMatch(corner -> Area.of(corner).distance(tip) < 0.7)
-                        && board.hasRoom(shelf, 0.3, "")
-                        && isClear(tip, knee, leg)
-                        && board.legs().stream()
-                                .noneMatch(other -> !other.area().equals(leg)
-                                        && other.area().distance(tip) < 0.6);
+        // Under its own pointing line the text would have no room.
+        boolean aside = knee.x() > tip.x() || knee.y() < tip.y();
+        boolean clear = aside
+                && board.corners().stream().noneMatch(corner -> Area.of(corner).distance(tip) < 0.7)
+                && board.hasRoom(shelf, 0.3, "")
+                && isClear(tip, knee, leg)
+                && board.legs().stream()
+                        .noneMatch(other ->
+                                !other.area().equals(leg) && other.area().distance(tip) < 0.6);
         if (!clear) {
             return null;
         }

@@ -64,13 +64,11 @@ record Joined(Set<String> pairs) {
 
     private static String nameOf(DrawnSheet sheet, String tag, Point place) {
         for (Part part : sheet.plan().parts()) {
-            if (part.tag().equals(tag)) {
-                for (String name : part.symbol().ports().keySet()) {
-                    Spot at = sheet.pt(part.port(name));
-                    double reach = PORT_UNITS * sheet.placement().style().unitPt();
-                    if (place.distancePt(new Point(at.x(), at.y())) < reach) {
-                        return tag + ":" + name;
-                    }
+            for (String name : part.symbol().ports().keySet()) {
+                Spot at = sheet.pt(part.port(name));
+                double reach = PORT_UNITS * sheet.placement().style().unitPt();
+                if (place.distancePt(new Point(at.x(), at.y())) < reach) {
+                    return part.tag() + ":" + name;
                 }
             }
         }

@@ -24,7 +24,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Circuits drawn by chance in every style: the joined ends read are those drawn, and no wrong join is sure. */
 class RandomCircuitsTest {
-    private static final int SETS = 10;
+    private static final int SETS = Integer.getInteger("sets", 10);
     private static final int PAGES = 10;
     private static final double SURE = 0.9;
     private static final double RIGHT = 0.99;
@@ -52,7 +52,7 @@ class RandomCircuitsTest {
                     .boxed()
                     .flatMap(seed -> read(style, seed).stream())
                     .toList();
-            System.out.println(row(style.name(), drawn));
+            System.out.println(row(style.name(), drawn) + " " + java.time.LocalTime.now());
             circuits.addAll(drawn);
         }
         System.out.println(row("all", circuits));
