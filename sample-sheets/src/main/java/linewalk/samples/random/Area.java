@@ -6,16 +6,16 @@ import linewalk.samples.symbol.Spot;
 
 /** An upright rectangle in drawing units; it may be as thin as a line or as small as a point. */
 record Area(double x0, double y0, double x1, double y1) {
-    static Area of(Spot... spots) {
-        return of(List.of(spots));
+    static Area of(Spot a) {
+        return new Area(a.x(), a.y(), a.x(), a.y());
+    }
+
+    static Area of(Spot a, Spot b) {
+        return new Area(Math.min(a.x(), b.x()), Math.min(a.y(), b.y()), Math.max(a.x(), b.x()), Math.max(a.y(), b.y()));
     }
 
     static Area of(List<Spot> spots) {
-        double x0 = spots.stream().mapToDouble(Spot::x).min().orElseThrow();
-        double y0 = spots.stream().mapToDouble(Spot::y).min().orElseThrow();
-        double x1 = spots.stream().mapToDouble(Spot::x).max().orElseThrow();
-        double y1 = spots.stream().mapToDouble(Spot::y).max().orElseThrow();
-        return new Area(x0, y0, x1, y1);
+        return spots.stream().map(Area::of).reduce(Area::join).orElseThrow();
     }
 
     static Area around(double x, double y, double halfWidth, double halfHeight) {
@@ -34,11 +34,13 @@ record Area(double x0, double y0, double x1, double y1) {
     double distance(Area other) {
         double dx = Math.max(0, Math.max(x0 - other.x1, other.x0 - x1));
         double dy = Math.max(0, Math.max(y0 - other.y1, other.y0 - y1));
-        return Math.hypot(dx, dy);
+        return dx == 0 ? dy : dy == 0 ? dx : Math.hypot(dx, dy);
     }
 
     double distance(Spot spot) {
-        return distance(of(spot));
+        double dx = Math.max(0, Math.max(x0 - spot.x(), spot.x() - x1));
+        double dy = Math.max(0, Math.max(y0 - spot.y(), spot.y() - y1));
+        return dx == 0 ? dy : dy == 0 ? dx : Math.hypot(dx, dy);
     }
 
     boolean isWithin(Area other) {

@@ -18,9 +18,9 @@ final class Board {
     record Solid(Area area, String owner) {}
 
     /** A straight piece of a line; {@code net} is its line. */
-    record Leg(Spot a, Spot b, Object net) {
-        Area area() {
-            return Area.of(a, b);
+    record Leg(Spot a, Spot b, Area area, Object net) {
+        Leg(Spot a, Spot b, Object net) {
+            this(a, b, Area.of(a, b), net);
         }
 
         boolean level() {
@@ -93,10 +93,11 @@ final class Board {
         Area area = leg.area();
         Area beyond = Area.of(first == null ? leg.a() : first.exit(), last == null ? leg.b() : last.exit());
         for (Solid solid : solids) {
+            if (solid.area().distance(area) >= LINE_TO_SOLID || isPortOf(first, solid) || isPortOf(last, solid)) {
+                continue;
+            }
             boolean own = owns(first, solid) || owns(last, solid);
-            if (!isPortOf(first, solid)
-                    && !isPortOf(last, solid)
-                    && solid.area().distance(own ? beyond : area) < LINE_TO_SOLID) {
+            if (!own || solid.area().distance(beyond) < LINE_TO_SOLID) {
                 return false;
             }
         }
@@ -113,15 +114,19 @@ final class Board {
 
     private boolean isOffLegs(Leg leg, Tip first, Tip last) {
         for (Leg other : legs) {
-            boolean joins = joins(first, other) || joins(last, other);
-            if (!joins && !crosses(leg, other) && other.area().distance(leg.area()) < LINE_TO_LINE) {
+            if (other.area().distance(leg.area()) < LINE_TO_LINE
+                    && !crosses(leg, other)
+                    && !joins(first, other)
+                    && !joins(last, other)) {
                 return false;
             }
         }
-        return corners.stream()
-                .noneMatch(corner -> !isAt(first, corner)
-                        && !isAt(last, corner)
-                        && leg.area().distance(corner) < LINE_TO_CORNER);
+        for (Spot corner : corners) {
+            if (leg.area().distance(corner) < LINE_TO_CORNER && !isAt(first, corner) && !isAt(last, corner)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static boolean joins(Tip tip, Leg leg) {
@@ -153,6 +158,11 @@ final class Board {
         if (isAt(from, corner) || isAt(to, corner)) {
             return true;
         }
-        return legs.stream().noneMatch(leg -> leg.area().distance(corner) < LINE_TO_CORNER);
+        for (Leg leg : legs) {
+            if (leg.area().distance(corner) < LINE_TO_CORNER) {
+                return false;
+            }
+        }
+        return true;
     }
 }

@@ -9,8 +9,10 @@ import java.util.Random;
 final class Chance {
     private final Random random;
 
-    Chance(long seed) {
-        random = new Random(seed);
+    /** The same lots for the same words. */
+    Chance(String seed) {
+        // Seeds side by side would begin with like numbers.
+        random = new Random(0x9E3779B97F4A7C15L * seed.hashCode());
     }
 
     boolean is(double likelihood) {

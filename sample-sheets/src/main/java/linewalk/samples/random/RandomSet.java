@@ -27,9 +27,10 @@ public final class RandomSet {
 
     /** The same for the same style, seed and count. */
     public static RandomSet of(DraftingStyle style, long seed, int count) {
-        Chance chance = new Chance(seed * 31 + style.name().hashCode());
+        Chance chance = new Chance(style.name() + seed);
         List<Integer> pages = IntStream.rangeClosed(1, count).boxed().toList();
-        DraftingStyle scaled = style.with(pages, chance.between(0.6, 1.05));
+        double scale = chance.between(0.6, 1.05);
+        DraftingStyle scaled = style.with(pages, scale, scale * chance.between(0.85, 1.2));
         List<RandomSheet> sheets = new ArrayList<>();
         pages.forEach(number -> sheets.add(RandomSheet.of(scaled, chance, number)));
         Links links = new Links(

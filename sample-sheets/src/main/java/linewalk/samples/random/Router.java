@@ -6,7 +6,7 @@ import linewalk.samples.symbol.Spot;
 
 /** Finds a way for a line: straight, with one bend or with several, longer detours the more tries have failed. */
 final class Router {
-    private static final int TRIES = 70;
+    private static final int TRIES = 50;
 
     private final Board board;
     private final Chance chance;

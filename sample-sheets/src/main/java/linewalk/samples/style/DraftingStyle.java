@@ -201,8 +201,8 @@ public record DraftingStyle(
                         + ALL.stream().map(DraftingStyle::name).toList()));
     }
 
-    /** The same habits for another set: its sheets in the order of pages, and the unit so many times as large. */
-    public DraftingStyle with(List<Integer> pages, double timesUnit) {
+    /** The same habits for another set: its sheets in the order of pages, its unit and its lines so many times as large. */
+    public DraftingStyle with(List<Integer> pages, double timesUnit, double timesWidth) {
         return new DraftingStyle(
                 name,
                 widthMm,
@@ -218,7 +218,7 @@ public record DraftingStyle(
                 singleGlyphs,
                 usUnits,
                 dotRadius,
-                lineWidthMm,
+                lineWidthMm * timesWidth,
                 sheetPrefix,
                 List.copyOf(pages),
                 rotate,
