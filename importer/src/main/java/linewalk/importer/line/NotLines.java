@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import linewalk.drawing.Box;
 import linewalk.importer.lettering.Label;
+import linewalk.importer.page.Direction;
 import linewalk.importer.page.Near;
 import linewalk.importer.page.Segment;
 import linewalk.importer.symbol.Arrowhead;
@@ -157,7 +158,17 @@ public final class NotLines {
         return new Net(nodes, runs, n.confidence(), n.doubts());
     }
 
-    /** Dashed runs from a contact to where they meet solid line work; empty where there is none. */
+    /** The run ends square on a line that goes on straight. */
+    private static boolean branches(Node at, Run run) {
+        List<Direction> others =
+                at.runs().stream().filter(r -> r != run).map(r -> r.outward(at)).toList();
+        Direction own = run.outward(at);
+        return others.size() == 2
+                && others.get(0).along(others.get(1)) < -0.98
+                && Math.abs(own.along(others.get(0))) < 0.2;
+    }
+
+    /** Dashed runs from a contact to where they meet solid line work or a line that goes on; empty where there is none. */
     private static List<Run> dashedWay(Node contact) {
         List<Run> way = new ArrayList<>();
         Node at = contact;
@@ -166,7 +177,7 @@ public final class NotLines {
             way.add(run);
             at = run.other(at);
             Run last = run;
-            if (at.runs().stream().anyMatch(r -> r != last && r.dash().solid())) {
+            if (at.runs().stream().anyMatch(r -> r != last && r.dash().solid()) || branches(at, last)) {
                 return way;
             }
             run = at.runs().size() == 2
