@@ -103,7 +103,9 @@ public final class NotLines {
         for (Node contact : n.contacts()) {
             List<Run> way = dashedWay(contact);
             Body body = contact.body();
-            if (way.isEmpty() || n.contacts().stream().noneMatch(c -> c != contact && c.body() == body)) {
+            if (way.isEmpty()
+                    || body.reservoir()
+                    || n.contacts().stream().noneMatch(c -> c != contact && c.body() == body)) {
                 continue;
             }
             double size = Math.max(body.core().widthPt(), body.core().heightPt());
