@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 import linewalk.drawing.Box;
 import linewalk.drawing.Point;
 import linewalk.importer.frame.Frame;
@@ -28,6 +29,8 @@ public final class SymbolFinder {
 
     /** A chain outline much larger than what it holds encloses several parts. */
     private static final double ENCLOSES = 0.13;
+
+    private static final Pattern WORD = Pattern.compile("\\p{L}{3,}");
 
     private final Marks marks;
     private final List<Stroke> strokes;
@@ -63,7 +66,9 @@ public final class SymbolFinder {
         strokes.addAll(arrows.shafts());
         left.addAll(arrows.shafts());
         List<Outline> closed = closedOutlines();
-        List<Outline> enclosing = closed.stream().filter(o -> encloses(o)).toList();
+        List<Outline> enclosing = closed.stream()
+                .filter(o -> encloses(o) || facedWithPorts(o, closed))
+                .toList();
         closed.removeAll(enclosing);
         left.removeAll(strokes(enclosing));
         left.removeIf(s -> s.dash().chain() && !s.closed());
@@ -81,6 +86,8 @@ public final class SymbolFinder {
         List<Outline> around = List.copyOf(flags);
         left.removeIf(s -> around.stream().anyMatch(f -> f.box().grow(tolPt).contains(s.box())));
         closed.addAll(Throttles.find(inOrder()));
+        closed.addAll(
+                new Hoses(inOrder(), labels, closed, new Balloons(flags, inOrder(), labels, tolPt), tolPt).find());
         List<Stroke> remaining = inOrder();
         FigureFinder figures = new FigureFinder(closed, flags, remaining, tolPt);
         List<Body> bodies = figures.find();
@@ -147,7 +154,20 @@ public final class SymbolFinder {
         long titled = labels.stream()
                 .filter(l -> b.contains(l.center()) && Designations.looksLike(l.text()))
                 .count();
-        return large || broken && (share > ENCLOSES || titled > 1) || titled > 2 && o.rectangle();
+        return large || broken && (share > ENCLOSES || titled > 1 || worded(b)) || titled > 2 && o.rectangle();
+    }
+
+    /** A title such as BLOCK B2 stands inside; within a symbol there are letters at most. */
+    private boolean worded(Box b) {
+        return labels.stream()
+                .anyMatch(l -> b.contains(l.box()) && WORD.matcher(l.text()).find());
+    }
+
+    /** A broken outline with port marks on its faces is a block's, however small. */
+    private boolean facedWithPorts(Outline o, List<Outline> closed) {
+        return !o.stroke().dash().solid()
+                && o.rectangle()
+                && closed.stream().anyMatch(mark -> mark != o && onFace(mark, List.of(o)));
     }
 
     private boolean onFace(Outline o, List<Outline> enclosures) {
@@ -155,6 +175,8 @@ public final class SymbolFinder {
             return false;
         }
         Point c = o.box().center();
-        return enclosures.stream().anyMatch(e -> e.edgeDistancePt(c) < tolPt);
+        return enclosures.stream()
+                .anyMatch(e -> e.edgeDistancePt(c) < tolPt
+                        && o.box().widthPt() < 0.3 * e.box().widthPt());
     }
 }

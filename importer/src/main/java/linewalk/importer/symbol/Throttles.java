@@ -54,7 +54,7 @@ final class Throttles {
         return new Point((a.xPt() + b.xPt()) / 2, (a.yPt() + b.yPt()) / 2);
     }
 
-    private static Stroke around(Box b, Stroke like) {
+    static Stroke around(Box b, Stroke like) {
         List<Point> corners = List.of(
                 new Point(b.x0Pt(), b.y0Pt()),
                 new Point(b.x1Pt(), b.y0Pt()),
