@@ -34,7 +34,7 @@ class ValveEndTest {
                 Drawn page = Drawn.page().pen(0.5);
                 ValveArt art = new ValveArt(page, new Point(500, 400), SIDE_PT, turn, mirrored, Hand.FILLED_HEADS);
                 valve.accept(art);
-                double[] longer = {0.9, 1.5};
+                double[] longer = {4, 5.8};
                 FOUR.forEach((name, p) -> {
                     double out1 = p[0] < 0.5 ? longer[0] : longer[1];
                     art.whole(p[0], p[1], p[0], p[1] == 0 ? -out1 : 1 + out1);

@@ -58,10 +58,10 @@ class ValveTableTest {
     private static final double[] SIDES_PT = {15, 20, 28, 42, 64};
     private static final double[] WIDTHS_PT = {0.25, 0.5, 0.9};
     private static final int COLUMNS = 4;
-    private static final double CELL = 8;
+    private static final double CELL = 16;
 
     /** A symbol is small beside its sheet. */
-    private static final double SHEET = 48;
+    private static final double SHEET = 80;
 
     private final Map<String, int[]> counts = new TreeMap<>();
     private final List<String> wrong = new ArrayList<>();
@@ -136,13 +136,13 @@ class ValveTableTest {
         art.text(1.3, 1.8, "1V" + (i + 1));
     }
 
-    /** Of unequal length: two equal strokes side by side are a shaft. */
+    /** Long, and of unequal length: a short stroke is no line, two equal ones side by side are a shaft. */
     private static void lines(ValveArt art, Form form) {
-        double[] out = {0.85, 0.85};
+        double[] out = {3.3, 3.3};
         for (double[] p : form.ports().values()) {
             int side = (int) p[1];
             art.whole(p[0], p[1], p[0], side == 0 ? -out[0] : 1 + out[1]);
-            out[side] *= 1.5;
+            out[side] *= 1.4;
         }
     }
 
