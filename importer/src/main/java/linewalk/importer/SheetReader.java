@@ -52,7 +52,8 @@ final class SheetReader {
     SheetReading read(PDPage page, PageKey key) throws IOException {
         PageGeometry geometry = PageGeometry.of(page);
         try {
-            return read(WholeStrokes.of(MarkCollector.collect(page, geometry)), geometry, key);
+            Marks drawn = MarkCollector.collect(page, geometry);
+            return read(drawn, WholeStrokes.of(drawn), geometry, key);
         } catch (MarkCollector.TooDense e) {
             return unread(geometry, key, e.getMessage());
         }
@@ -86,7 +87,7 @@ final class SheetReader {
                 List.of(doubt));
     }
 
-    private SheetReading read(Marks marks, PageGeometry geometry, PageKey key) {
+    private SheetReading read(Marks drawn, Marks marks, PageGeometry geometry, PageKey key) {
         List<Label> labels = LabelBuilder.labels(marks.glyphs());
         Frame frame = FrameFinder.find(labels, Segment.straightOf(marks.strokes()), marks.widthPt(), marks.heightPt());
         TitleBlock title = TitleBlockFinder.find(labels, marks.widthPt(), marks.heightPt());
@@ -106,7 +107,7 @@ final class SheetReader {
         lines = Couplings.merge(lines, named, partOf);
 
         named.values().forEach(n -> taken.add(n.label()));
-        Valves valves = new Valves(marks, labels, taken, symbols.tolerancePt());
+        Valves valves = new Valves(drawn, marks, labels, taken, symbols.tolerancePt());
         Ids ids = new Ids();
         Parts parts = new Parts(key, labels, symbols.tolerancePt(), ids, named, partOf, lines, valves);
         Assembly assembly = new Assembly(key, ids, parts, references, numbers, symbols.tolerancePt());

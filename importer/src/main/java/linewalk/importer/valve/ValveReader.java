@@ -19,15 +19,20 @@ final class ValveReader {
     /** How far from a long side a line may end and still meet it, in tolerances. */
     private static final double MEETS = 3;
 
-    private final List<Ink> ink;
+    private final List<Ink> squares;
+    private final List<Ink> ends;
     private final List<Port> ports;
     private final List<Label> labels;
     private final Lie lie;
     private final double pageTolPt;
 
-    /** @param ink in the lie's own frame */
-    ValveReader(List<Ink> ink, List<Port> ports, List<Label> labels, Lie lie, double pageTolPt) {
-        this.ink = ink;
+    /**
+     * @param squares the ink in the lie's own frame, with every short stroke by itself
+     * @param ends the same, with dashes joined to lines
+     */
+    ValveReader(List<Ink> squares, List<Ink> ends, List<Port> ports, List<Label> labels, Lie lie, double pageTolPt) {
+        this.squares = squares;
+        this.ends = ends;
         this.ports = ports;
         this.labels = labels;
         this.lie = lie;
@@ -53,8 +58,8 @@ final class ValveReader {
     }
 
     private Optional<ValveReading> read(Row row, int rest, double tolPt) {
-        Operator left = new OperatorReader(row, true, ink, tolPt).read();
-        Operator right = new OperatorReader(row, false, ink, tolPt).read();
+        Operator left = new OperatorReader(row, true, ends, tolPt).read();
+        Operator right = new OperatorReader(row, false, ends, tolPt).read();
         boolean proportional = left.proportional() || right.proportional() || infinite(row, tolPt);
         Kind kind = proportional ? Kind.PROPORTIONAL_VALVE : Kind.DIRECTIONAL_VALVE;
         try {
@@ -77,13 +82,13 @@ final class ValveReader {
         }
         Map<Place, Port> at = placed(row, rest);
         List<Place> places = List.copyOf(at.keySet());
-        List<List<Way>> squares = new ArrayList<>();
+        List<List<Way>> ways = new ArrayList<>();
         for (int i = 0; i < row.squares(); i++) {
-            squares.add(new SquareReader(row.square(i), ink, places, tolPt).read());
+            ways.add(new SquareReader(row.square(i), squares, places, tolPt).read());
         }
-        agree(squares, places, rest, SquareReader.BESIDE * Math.min(row.pitchPt(), row.heightPt()));
-        Passages passages = new Passages(at, squares);
-        List<List<Passage>> joined = squares.stream().map(passages::of).toList();
+        agree(ways, places, rest, SquareReader.BESIDE * Math.min(row.pitchPt(), row.heightPt()));
+        Passages passages = new Passages(at, ways);
+        List<List<Passage>> joined = ways.stream().map(passages::of).toList();
         return new Movers(left, right, new OperatorNames(labels, lie), rest).positions(joined);
     }
 
@@ -162,7 +167,7 @@ final class ValveReader {
 
     /** A square with nothing but one oblique stroke, or one triangle, is a solenoid or a pilot of the row's own size. */
     private boolean operator(Box square, double tolPt) {
-        List<Ink> inside = SquareInk.of(square, ink, tolPt);
+        List<Ink> inside = SquareInk.of(square, squares, tolPt);
         if (inside.isEmpty() || inside.stream().anyMatch(Ink::curved)) {
             return false;
         }
@@ -181,7 +186,7 @@ final class ValveReader {
     private boolean infinite(Row row, double tolPt) {
         boolean above = false;
         boolean below = false;
-        for (Ruling r : Ruling.level(ink, tolPt)) {
+        for (Ruling r : Ruling.level(ends, tolPt)) {
             boolean spans = r.spans(row.x0Pt(), row.x1Pt(), 0.15 * row.pitchPt())
                     && r.toPt() - r.fromPt() < 1.15 * (row.x1Pt() - row.x0Pt());
             double up = row.y0Pt() - r.atPt();

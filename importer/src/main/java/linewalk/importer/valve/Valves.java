@@ -16,6 +16,7 @@ import linewalk.importer.page.Fill;
 import linewalk.importer.page.Marks;
 import linewalk.importer.page.Near;
 import linewalk.importer.page.Stroke;
+import linewalk.importer.page.WholeStrokes;
 import linewalk.importer.symbol.Body;
 
 /** A page's directional valves: fills in what their symbols say, and keeps what was not read surely as findings. */
@@ -25,15 +26,23 @@ public final class Valves {
     private static final double REACH = 2.5;
 
     private final Near<Stroke> strokes;
+    private final Near<Stroke> drawn;
+    private final Near<Fill> bars;
     private final Near<Fill> fills;
     private final List<Label> labels;
     private final double tolPt;
     private final List<Finding> doubts = new ArrayList<>();
 
-    /** @param taken labels that already say something else: references, designations, line numbers */
-    public Valves(Marks marks, List<Label> labels, Set<Label> taken, double tolPt) {
+    /**
+     * @param drawn the page's marks as they were drawn
+     * @param marks the same as whole strokes
+     * @param taken labels that already say something else: references, designations, line numbers
+     */
+    public Valves(Marks drawn, Marks marks, List<Label> labels, Set<Label> taken, double tolPt) {
         this.strokes = new Near<>(marks.strokes(), Stroke::box);
         this.fills = new Near<>(marks.fills().stream().filter(f -> !f.light()).toList(), Fill::box);
+        this.drawn = new Near<>(drawn.strokes(), Stroke::box);
+        this.bars = new Near<>(drawn.fills().stream().filter(f -> !f.light()).toList(), Fill::box);
         this.labels = labels.stream().filter(l -> !taken.contains(l)).toList();
         this.tolPt = tolPt;
     }
@@ -49,13 +58,17 @@ public final class Valves {
         }
         Optional<ValveReading> found = Optional.empty();
         double longest = 0;
+        Box around = body.core().grow(REACH * Math.min(body.core().widthPt(), body.core().heightPt()));
+        List<Stroke> pieces = WholeStrokes.apart(drawn.touching(around), bars.touching(around), tolPt);
         for (Lie lie : Lie.values()) {
-            List<Ink> ink = ink(body.core(), lie);
             List<Point> ports = c.ports().stream().map(p -> lie.local(p.place())).toList();
-            Optional<Row> row = new RowFinder(ink, ports, lie.local(body.core()), tolPt).find();
+            List<Ink> squares = ink(pieces, around, lie);
+            Optional<Row> row = new RowFinder(squares, ports, lie.local(body.core()), tolPt).find();
             double length = row.map(r -> r.squares() * r.pitchPt()).orElse(0.0);
             if (length > longest) {
-                Optional<ValveReading> reading = new ValveReader(ink, c.ports(), names(c), lie, tolPt).read(row.get());
+                List<Ink> ends = ink(strokes.touching(around), around, lie);
+                Optional<ValveReading> reading =
+                        new ValveReader(squares, ends, c.ports(), names(c), lie, tolPt).read(row.get());
                 if (reading.isPresent()) {
                     found = reading;
                     longest = length;
@@ -66,10 +79,9 @@ public final class Valves {
         return found.map(v -> filled(c, v)).orElse(c);
     }
 
-    private List<Ink> ink(Box core, Lie lie) {
-        Box around = core.grow(REACH * Math.min(core.widthPt(), core.heightPt()));
+    private List<Ink> ink(List<Stroke> pieces, Box around, Lie lie) {
         List<Ink> out = new ArrayList<>();
-        strokes.touching(around).forEach(s -> out.add(Ink.of(s, lie)));
+        pieces.forEach(s -> out.add(Ink.of(s, lie)));
         fills.touching(around).forEach(f -> out.add(Ink.of(f, lie)));
         return out;
     }
