@@ -181,9 +181,22 @@ final class ValveArt {
                 Point c = at(a[0], 0.5);
                 double r = 0.05 * sidePt;
                 page.filled(
-                        c.xPt() - r, c.yPt(), c.xPt() - 0.7 * r, c.yPt() - 0.7 * r, c.xPt(), c.yPt() - r,
-                        c.xPt() + 0.7 * r, c.yPt() - 0.7 * r, c.xPt() + r, c.yPt(), c.xPt() + 0.7 * r,
-                        c.yPt() + 0.7 * r, c.xPt(), c.yPt() + r, c.xPt() - 0.7 * r, c.yPt() + 0.7 * r);
+                        c.xPt() - r,
+                        c.yPt(),
+                        c.xPt() - 0.7 * r,
+                        c.yPt() - 0.7 * r,
+                        c.xPt(),
+                        c.yPt() - r,
+                        c.xPt() + 0.7 * r,
+                        c.yPt() - 0.7 * r,
+                        c.xPt() + r,
+                        c.yPt(),
+                        c.xPt() + 0.7 * r,
+                        c.yPt() + 0.7 * r,
+                        c.xPt(),
+                        c.yPt() + r,
+                        c.xPt() - 0.7 * r,
+                        c.yPt() + 0.7 * r);
             }
         }
     }

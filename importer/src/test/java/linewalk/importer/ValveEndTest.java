@@ -171,8 +171,7 @@ class ValveEndTest {
                         a.solenoid(edge, out, out < 0 ? "Y1A" : "Y1B");
                         a.spring(edge, out, 0.6, 0.85);
                         a.whole(edge + out * 0.15, 0.6, edge + out * 0.62, -0.1);
-                        a.filled(
-                                edge + out * 0.62, -0.1, edge + out * 0.48, 0.02, edge + out * 0.56, 0.08);
+                        a.filled(edge + out * 0.62, -0.1, edge + out * 0.48, 0.02, edge + out * 0.56, 0.08);
                     }
                 }))
                 .allSatisfy(r -> {

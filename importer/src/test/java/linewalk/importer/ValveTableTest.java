@@ -96,7 +96,8 @@ class ValveTableTest {
     private void page(Hand hand, int turn, boolean mirrored, double sidePt, double widthPt) {
         SheetReading read = sheet(hand, turn, mirrored, sidePt, widthPt).read();
         for (int i = 0; i < FORMS.size(); i++) {
-            String got = said(read, new ValveArt(null, origin(i, sidePt), sidePt, turn, mirrored, hand), FORMS.get(i), i);
+            String got =
+                    said(read, new ValveArt(null, origin(i, sidePt), sidePt, turn, mirrored, hand), FORMS.get(i), i);
             String want = want(FORMS.get(i), i);
             boolean right = got.equals(want);
             int[] n = counts.computeIfAbsent(FORMS.get(i).name(), k -> new int[2]);

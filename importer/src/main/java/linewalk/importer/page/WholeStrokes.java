@@ -34,7 +34,9 @@ public final class WholeStrokes {
     /** The same without joining dashes: inside symbols, short strokes in a row are marks of their own. */
     public static List<Stroke> apart(List<Stroke> strokes, List<Fill> fills, double tolPt) {
         return new Chains(tolPt)
-                .join(lines(strokes, new ArrayList<>(fills))).stream().map(Smooth::seen).toList();
+                .join(lines(strokes, new ArrayList<>(fills))).stream()
+                        .map(Smooth::seen)
+                        .toList();
     }
 
     /** Strokes once each, with the bars that stand for lines, which are taken out of the fills. */

@@ -115,8 +115,8 @@ final class HeadFinder {
                 boolean along = Math.abs(Direction.of(s.a(), s.b()).along(h.direction())) > STRAIGHT;
                 double back = Math.min(
                         h.direction().ahead(h.tip(), s.a()), h.direction().ahead(h.tip(), s.b()));
-                double reach = Math.max(
-                        h.direction().ahead(to, s.a()), h.direction().ahead(to, s.b()));
+                double reach =
+                        Math.max(h.direction().ahead(to, s.a()), h.direction().ahead(to, s.b()));
                 if (along
                         && back < -1.3 * h.lengthPt()
                         && reach > -tolPt

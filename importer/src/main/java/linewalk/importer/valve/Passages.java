@@ -47,9 +47,8 @@ final class Passages {
 
     private static List<Way> inOrder(List<Way> ways) {
         return ways.stream()
-                .sorted(Comparator.comparingDouble((Way w) -> w.places().stream()
-                                .mapToDouble(Place::alongPt)
-                                .sum())
+                .sorted(Comparator.comparingDouble((Way w) ->
+                                w.places().stream().mapToDouble(Place::alongPt).sum())
                         .thenComparingDouble(
                                 w -> w.places().stream().filter(Place::upper).count()))
                 .toList();

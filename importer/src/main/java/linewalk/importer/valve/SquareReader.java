@@ -271,7 +271,8 @@ final class SquareReader {
     }
 
     private boolean radialEnd(Point end, Direction inward, Point c, double r) {
-        return Math.abs(end.distancePt(c) - r) <= Math.min(tolPt, 0.25 * r) && Direction.of(c, end).along(inward) > 0.9;
+        return Math.abs(end.distancePt(c) - r) <= Math.min(tolPt, 0.25 * r)
+                && Direction.of(c, end).along(inward) > 0.9;
     }
 
     private void bars(List<Way> ways, LooseMarks marks) {

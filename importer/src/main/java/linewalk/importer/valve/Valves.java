@@ -58,10 +58,12 @@ public final class Valves {
         }
         Optional<ValveReading> found = Optional.empty();
         double longest = 0;
-        Box around = body.core().grow(REACH * Math.min(body.core().widthPt(), body.core().heightPt()));
+        Box around = body.core()
+                .grow(REACH * Math.min(body.core().widthPt(), body.core().heightPt()));
         List<Stroke> pieces = WholeStrokes.apart(drawn.touching(around), bars.touching(around), tolPt);
         for (Lie lie : Lie.values()) {
-            List<Point> ports = c.ports().stream().map(p -> lie.local(p.place())).toList();
+            List<Point> ports =
+                    c.ports().stream().map(p -> lie.local(p.place())).toList();
             List<Ink> squares = ink(pieces, around, lie);
             Optional<Row> row = new RowFinder(squares, ports, lie.local(body.core()), tolPt).find();
             double length = row.map(r -> r.squares() * r.pitchPt()).orElse(0.0);
