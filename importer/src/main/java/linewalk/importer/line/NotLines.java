@@ -105,16 +105,26 @@ public final class NotLines {
             Body body = contact.body();
             if (way.isEmpty()
                     || body.reservoir()
-                    || n.contacts().stream().noneMatch(c -> c != contact && c.body() == body)) {
+                    || way.stream().noneMatch(r -> r.points().size() > 2)) {
                 continue;
             }
             double size = Math.max(body.core().widthPt(), body.core().heightPt());
             Box reach = body.core().grow(OWN_PILOT * size + tolPt);
-            if (way.stream().allMatch(r -> r.points().stream().allMatch(reach::contains))) {
+            boolean close = way.stream().allMatch(r -> r.points().stream().allMatch(reach::contains));
+            if (close && n.contacts().stream().anyMatch(c -> c != contact && c.body() == body && ahead(c, way))) {
                 dropped.addAll(way);
             }
         }
         return without(n, dropped);
+    }
+
+    /** The way starts on the straight line out of this port. */
+    private static boolean ahead(Node port, List<Run> way) {
+        Run last = way.get(way.size() - 1);
+        return port.runs().size() == 1
+                && port.run().points().size() == 2
+                && (last.from() == port.run().other(port)
+                        || last.to() == port.run().other(port));
     }
 
     /** A leader may touch the line it speaks of: only the leader goes. It comes from a bubble, or points with an arrow. */
