@@ -121,10 +121,21 @@ public final class NotLines {
     /** The way starts on the straight line out of this port. */
     private static boolean ahead(Node port, List<Run> way) {
         Run last = way.get(way.size() - 1);
-        return port.runs().size() == 1
-                && port.run().points().size() == 2
-                && (last.from() == port.run().other(port)
-                        || last.to() == port.run().other(port));
+        List<Run> leg = Net.leg(port);
+        boolean atPort = last.from() == port || last.to() == port;
+        return atPort
+                || !leg.isEmpty()
+                        && straight(port, leg)
+                        && leg.stream()
+                                .anyMatch(r -> r.from() == last.from()
+                                        || r.to() == last.to()
+                                        || r.from() == last.to()
+                                        || r.to() == last.from());
+    }
+
+    private static boolean straight(Node end, List<Run> way) {
+        Direction d = end.run().outward(end);
+        return way.stream().flatMap(r -> r.points().stream()).allMatch(p -> d.aside(end.place(), p) < 1.5);
     }
 
     /** A leader may touch the line it speaks of: only the leader goes. It comes from a bubble, or points with an arrow. */
