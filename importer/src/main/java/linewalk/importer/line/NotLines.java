@@ -5,7 +5,9 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import linewalk.drawing.Box;
+import linewalk.drawing.Point;
 import linewalk.importer.lettering.Label;
+import linewalk.importer.page.Direction;
 import linewalk.importer.page.Near;
 import linewalk.importer.page.Segment;
 import linewalk.importer.symbol.Arrowhead;
@@ -102,7 +104,9 @@ public final class NotLines {
         for (Node contact : n.contacts()) {
             List<Run> way = dashedWay(contact);
             Body body = contact.body();
-            if (way.isEmpty() || n.contacts().stream().noneMatch(c -> c != contact && c.body() == body)) {
+            if (way.isEmpty()
+                    || body.reservoir()
+                    || n.contacts().stream().noneMatch(c -> c != contact && c.body() == body)) {
                 continue;
             }
             double size = Math.max(body.core().widthPt(), body.core().heightPt());
@@ -157,6 +161,24 @@ public final class NotLines {
         return new Net(nodes, runs, n.confidence(), n.doubts());
     }
 
+    /** The line that it branches off runs straight through and comes from the same figure. */
+    private static boolean branchesOff(Run branch, Node at, Node contact) {
+        List<Run> through = at.runs().stream().filter(r -> r != branch).toList();
+        return through.size() == 2
+                && through.stream()
+                        .map(r -> r.other(at))
+                        .anyMatch(end -> end != contact && end.body() == contact.body())
+                && Math.abs(leaving(through.get(0), at).along(leaving(through.get(1), at))) > 0.98
+                && Math.abs(leaving(through.get(0), at).along(leaving(branch, at))) < 0.5;
+    }
+
+    private static Direction leaving(Run run, Node at) {
+        List<Point> p = run.points();
+        return run.from() == at
+                ? Direction.of(p.get(0), p.get(1))
+                : Direction.of(p.get(p.size() - 1), p.get(p.size() - 2));
+    }
+
     /** Dashed runs from a contact to where they meet solid line work; empty where there is none. */
     private static List<Run> dashedWay(Node contact) {
         List<Run> way = new ArrayList<>();
@@ -166,7 +188,7 @@ public final class NotLines {
             way.add(run);
             at = run.other(at);
             Run last = run;
-            if (at.runs().stream().anyMatch(r -> r != last && r.dash().solid())) {
+            if (at.runs().stream().anyMatch(r -> r != last && r.dash().solid()) || branchesOff(last, at, contact)) {
                 return way;
             }
             run = at.runs().size() == 2

@@ -63,7 +63,9 @@ public final class SymbolFinder {
         strokes.addAll(arrows.shafts());
         left.addAll(arrows.shafts());
         List<Outline> closed = closedOutlines();
-        List<Outline> enclosing = closed.stream().filter(o -> encloses(o)).toList();
+        List<Outline> enclosing = closed.stream()
+                .filter(o -> encloses(o) || enclosesOne(o, closed))
+                .toList();
         closed.removeAll(enclosing);
         left.removeAll(strokes(enclosing));
         left.removeIf(s -> s.dash().chain() && !s.closed());
@@ -150,6 +152,24 @@ public final class SymbolFinder {
                 .filter(l -> b.contains(l.center()) && Designations.looksLike(l.text()))
                 .count();
         return large || broken && (share > ENCLOSES || titled > 1) || titled > 2 && o.rectangle();
+    }
+
+    /** A chain outline around one part, which is drawn inside together with its designation. */
+    private boolean enclosesOne(Outline o, List<Outline> closed) {
+        Box b = o.box();
+        return o.stroke().dash().chain()
+                && o.rectangle()
+                && labels.stream().anyMatch(l -> b.contains(l.center()) && Designations.looksLike(l.text()))
+                && closed.stream().anyMatch(part -> part.stroke().dash().solid() && isWithin(part.box(), b));
+    }
+
+    /** Well inside, no mark on a side. */
+    private boolean isWithin(Box part, Box b) {
+        double size = Math.max(part.widthPt(), part.heightPt());
+        return size > 4 * tolPt
+                && b.grow(-3 * tolPt).contains(part)
+                && part.widthPt() < 0.7 * b.widthPt()
+                && part.heightPt() < 0.7 * b.heightPt();
     }
 
     private boolean onFace(Outline o, List<Outline> enclosures) {
