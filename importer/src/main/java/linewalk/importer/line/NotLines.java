@@ -161,25 +161,17 @@ public final class NotLines {
         return new Net(nodes, runs, n.confidence(), n.doubts());
     }
 
-    /** The line that it branches off runs straight through and comes from the same figure. */
-    private static boolean branchesOff(Run branch, Node at, Node contact) {
-        List<Run> through = at.runs().stream().filter(r -> r != branch).toList();
-        return through.size() == 2
-                && through.stream()
-                        .map(r -> r.other(at))
-                        .anyMatch(end -> end != contact && end.body() == contact.body())
-                && Math.abs(leaving(through.get(0), at).along(leaving(through.get(1), at))) > 0.98
-                && Math.abs(leaving(through.get(0), at).along(leaving(branch, at))) < 0.5;
+    /** The run ends square on a line that goes on straight. */
+    private static boolean branches(Node at, Run run) {
+        List<Direction> others =
+                at.runs().stream().filter(r -> r != run).map(r -> r.outward(at)).toList();
+        Direction own = run.outward(at);
+        return others.size() == 2
+                && others.get(0).along(others.get(1)) < -0.98
+                && Math.abs(own.along(others.get(0))) < 0.2;
     }
 
-    private static Direction leaving(Run run, Node at) {
-        List<Point> p = run.points();
-        return run.from() == at
-                ? Direction.of(p.get(0), p.get(1))
-                : Direction.of(p.get(p.size() - 1), p.get(p.size() - 2));
-    }
-
-    /** Dashed runs from a contact to where they meet solid line work; empty where there is none. */
+    /** Dashed runs from a contact to where they meet solid line work or a line that goes on; empty where there is none. */
     private static List<Run> dashedWay(Node contact) {
         List<Run> way = new ArrayList<>();
         Node at = contact;
@@ -188,7 +180,7 @@ public final class NotLines {
             way.add(run);
             at = run.other(at);
             Run last = run;
-            if (at.runs().stream().anyMatch(r -> r != last && r.dash().solid()) || branchesOff(last, at, contact)) {
+            if (at.runs().stream().anyMatch(r -> r != last && r.dash().solid()) || branches(at, last)) {
                 return way;
             }
             run = at.runs().size() == 2

@@ -64,7 +64,7 @@ public final class SymbolFinder {
         left.addAll(arrows.shafts());
         List<Outline> closed = closedOutlines();
         List<Outline> enclosing = closed.stream()
-                .filter(o -> encloses(o) || enclosesOne(o, closed))
+                .filter(o -> encloses(o) || facedWithPorts(o, closed))
                 .toList();
         closed.removeAll(enclosing);
         left.removeAll(strokes(enclosing));
@@ -154,22 +154,11 @@ public final class SymbolFinder {
         return large || broken && (share > ENCLOSES || titled > 1) || titled > 2 && o.rectangle();
     }
 
-    /** A chain outline around one part, which is drawn inside together with its designation. */
-    private boolean enclosesOne(Outline o, List<Outline> closed) {
-        Box b = o.box();
-        return o.stroke().dash().chain()
+    /** A broken outline with port marks on its faces is a block's, however small. */
+    private boolean facedWithPorts(Outline o, List<Outline> closed) {
+        return !o.stroke().dash().solid()
                 && o.rectangle()
-                && labels.stream().anyMatch(l -> b.contains(l.center()) && Designations.looksLike(l.text()))
-                && closed.stream().anyMatch(part -> part.stroke().dash().solid() && isWithin(part.box(), b));
-    }
-
-    /** Well inside, no mark on a side. */
-    private boolean isWithin(Box part, Box b) {
-        double size = Math.max(part.widthPt(), part.heightPt());
-        return size > 4 * tolPt
-                && b.grow(-3 * tolPt).contains(part)
-                && part.widthPt() < 0.7 * b.widthPt()
-                && part.heightPt() < 0.7 * b.heightPt();
+                && closed.stream().anyMatch(mark -> mark != o && onFace(mark, List.of(o)));
     }
 
     private boolean onFace(Outline o, List<Outline> enclosures) {
@@ -177,6 +166,8 @@ public final class SymbolFinder {
             return false;
         }
         Point c = o.box().center();
-        return enclosures.stream().anyMatch(e -> e.edgeDistancePt(c) < tolPt);
+        return enclosures.stream()
+                .anyMatch(e -> e.edgeDistancePt(c) < tolPt
+                        && o.box().widthPt() < 0.3 * e.box().widthPt());
     }
 }
