@@ -120,6 +120,24 @@ class NotLineTest {
         assertThat(Said.component(r, "1V1").ports()).hasSize(1);
     }
 
+    /** A pilot line starts beside the box and bends around its corner; this one leaves out of a port. */
+    @Test
+    void butNoDashedLineOnTheOtherSideOfThePart() {
+        SheetReading r = Drawn.page()
+                .rect(380, 380, 420, 420)
+                .text(340, 403, "1V1")
+                .line(400, 380, 400, 350, 450, 350, 450, 436, 400, 436)
+                .pen(0.7, 3, 2)
+                .line(400, 420, 400, 436)
+                .pen(1)
+                .line(450, 436, 700, 436)
+                .rect(700, 420, 740, 460)
+                .text(750, 443, "1V2")
+                .read();
+
+        assertThat(Said.lines(r)).containsExactly("1V1 - 1V1 - 1V2");
+    }
+
     /** A dashed way between two pipes of one reservoir is a drain line that joins the other. */
     @Test
     void butNoDrainIntoAReservoir() {
