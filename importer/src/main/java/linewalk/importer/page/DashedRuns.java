@@ -21,6 +21,7 @@ final class DashedRuns {
     private static final int KNOWN_PIECES = 2;
 
     private static final double LONGEST_TOL = 30;
+    private static final double SHORTEST_TOL = 4;
     private static final double EVEN = 0.35;
 
     private final double tolPt;
@@ -60,14 +61,14 @@ final class DashedRuns {
         List<Found> found = new ArrayList<>();
         Set<Stroke> used = Collections.newSetFromMap(new IdentityHashMap<>());
         byDirection.values().forEach(pieces -> rows(pieces, PIECES, List.of(), found, used));
-        if (found.isEmpty()) {
-            return strokes;
-        }
         List<Found> known = List.copyOf(found);
         byDirection.values().forEach(pieces -> {
             pieces.removeIf(p -> used.contains(p.stroke()));
             rows(pieces, KNOWN_PIECES, known, found, used);
         });
+        if (found.isEmpty()) {
+            return strokes;
+        }
         List<Stroke> out = new ArrayList<>(strokes);
         out.removeIf(used::contains);
         out.addAll(new DashedEnds(out, found.stream().map(Found::stroke).toList())
@@ -105,7 +106,7 @@ final class DashedRuns {
     private void runs(List<Piece> row, int least, List<Found> known, List<Found> found, Set<Stroke> used) {
         int from = 0;
         for (int i = 1; i <= row.size(); i++) {
-            if (i == row.size() || !continues(row, from, i) || !known(row, i, known)) {
+            if (i == row.size() || !continues(row, from, i) || !known(row, i, known, least)) {
                 if (i - from >= least) {
                     found.add(dashed(row.subList(from, i)));
                     row.subList(from, i).forEach(p -> used.add(p.stroke()));
@@ -115,8 +116,18 @@ final class DashedRuns {
         }
     }
 
-    private static boolean known(List<Piece> row, int i, List<Found> known) {
-        return known.isEmpty() || known.stream().anyMatch(k -> k.like(row.get(i - 1), row.get(i)));
+    private boolean known(List<Piece> row, int i, List<Found> known, int least) {
+        Piece a = row.get(i - 1);
+        Piece b = row.get(i);
+        return least == PIECES || alike(a, b) || known.stream().anyMatch(k -> k.like(a, b));
+    }
+
+    /** Two pieces of one length with a small gap: nothing but dashes are drawn so. */
+    private boolean alike(Piece a, Piece b) {
+        double length = Math.max(a.length(), b.length());
+        return Math.abs(a.length() - b.length()) < 0.05 * length
+                && b.from() - a.to() < 0.6 * length
+                && length > SHORTEST_TOL * tolPt;
     }
 
     private boolean continues(List<Piece> row, int from, int i) {

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 import linewalk.drawing.Box;
 import linewalk.drawing.Point;
 import linewalk.importer.frame.Frame;
@@ -28,6 +29,8 @@ public final class SymbolFinder {
 
     /** A chain outline much larger than what it holds encloses several parts. */
     private static final double ENCLOSES = 0.13;
+
+    private static final Pattern WORD = Pattern.compile("\\p{L}{3,}");
 
     private final Marks marks;
     private final List<Stroke> strokes;
@@ -151,7 +154,13 @@ public final class SymbolFinder {
         long titled = labels.stream()
                 .filter(l -> b.contains(l.center()) && Designations.looksLike(l.text()))
                 .count();
-        return large || broken && (share > ENCLOSES || titled > 1) || titled > 2 && o.rectangle();
+        return large || broken && (share > ENCLOSES || titled > 1 || worded(b)) || titled > 2 && o.rectangle();
+    }
+
+    /** A title such as BLOCK B2 stands inside; within a symbol there are letters at most. */
+    private boolean worded(Box b) {
+        return labels.stream()
+                .anyMatch(l -> b.contains(l.box()) && WORD.matcher(l.text()).find());
     }
 
     /** A chain outline around one part, which is drawn inside together with its designation. */
