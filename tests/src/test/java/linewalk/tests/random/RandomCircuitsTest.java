@@ -54,7 +54,8 @@ class RandomCircuitsTest {
         System.out.println(Circuit.row("all", circuits));
         circuits.stream().filter(c -> !c.isRight()).forEach(System.out::println);
         assertThat(circuits).hasSizeGreaterThanOrEqualTo(LEAST);
-        assertThat(circuits).allSatisfy(c -> assertThat(c.sureWrong()).as(c.name()).isEmpty());
+        assertThat(circuits)
+                .allSatisfy(c -> assertThat(c.sureWrong()).as(c.name()).isEmpty());
         assertThat(Circuit.right(circuits)).isGreaterThanOrEqualTo(RIGHT);
     }
 
