@@ -18,7 +18,7 @@ public final class NotLines {
     /** How far a valve's own pilot line may lead around it, as a share of its size. */
     private static final double OWN_PILOT = 0.9;
 
-    /** How far from a valve its own pilot line may start, as a share of its size. */
+    /** How far from a valve its own pilot line may start, as a share of its square. */
     private static final double BESIDE = 0.6;
 
     /** How long such a piece without an arrow is at most, in sizes of its figure. */
@@ -124,7 +124,7 @@ public final class NotLines {
         long points = way.stream().mapToLong(r -> r.points().size() - 1).sum();
         return body.outlines().stream().anyMatch(o -> o.corners() == 4)
                 && points > 1
-                && start < BESIDE * size + tolPt
+                && start < BESIDE * Math.min(body.core().widthPt(), body.core().heightPt()) + tolPt
                 && way.stream().allMatch(r -> r.points().stream().allMatch(reach::contains));
     }
 
