@@ -136,6 +136,12 @@ final class Loops {
         return new Coordinate(c.xPt(), c.yPt());
     }
 
+    /** A line that leads around a part and back to it has another pen than the part. */
+    private static boolean onePen(Set<Stroke> sides) {
+        double thinnest = sides.stream().mapToDouble(Stroke::widthPt).min().orElse(0);
+        return sides.stream().allMatch(s -> s.widthPt() <= 1.1 * thinnest);
+    }
+
     private void closeLoop(Polygon p, Map<Coordinate, List<Stroke>> at, List<Stroke> closed, Set<Stroke> used) {
         Coordinate[] ring = p.getExteriorRing().getCoordinates();
         Box box =
@@ -151,7 +157,7 @@ final class Loops {
             side.retainAll(at.get(ring[i + 1]));
             sides.addAll(side);
         }
-        if (!sides.isEmpty() && sides.size() <= SIDES) {
+        if (!sides.isEmpty() && sides.size() <= SIDES && onePen(sides)) {
             Stroke like = sides.iterator().next();
             boolean curved = sides.stream().anyMatch(Stroke::curved);
             used.addAll(sides);
