@@ -1,0 +1,85 @@
+package linewalk.importer.kind;
+
+import java.util.List;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import linewalk.drawing.Box;
+import linewalk.drawing.Point;
+import linewalk.importer.page.Direction;
+import linewalk.importer.page.Segment;
+
+/**
+ * What stands in and around one figure.
+ *
+ * @param core the figure's outlines alone
+ * @param shapes its closed outlines
+ * @param triangles filled ones and drawn ones, heads of arrows among them
+ * @param open open arrowheads, with a shaft of no length where none is drawn
+ * @param solid straight pieces, sides of outlines not among them
+ * @param dashed straight pieces of pilot and drain lines
+ * @param arcs open bends
+ * @param vees open strokes of two like arms, each as arm end, apex, arm end
+ * @param words texts inside
+ * @param contacts where lines meet it
+ */
+record Picture(
+        Box core,
+        List<Shape> shapes,
+        List<Triangle> triangles,
+        List<Arrow> arrows,
+        List<Spring> springs,
+        List<Segment> solid,
+        List<Segment> dashed,
+        List<Arc> arcs,
+        List<String> words,
+        List<Contact> contacts,
+        double tolPt) {
+
+    List<Shape> of(Form... forms) {
+        List<Form> wanted = List.of(forms);
+        return shapes.stream().filter(s -> wanted.contains(s.form())).toList();
+    }
+
+    /** Outlines that no other holds, enclosures left out unless nothing else is there. */
+    List<Shape> outer() {
+        List<Shape> whole = shapes.stream().filter(s -> !s.broken()).toList();
+        return whole.stream()
+                .filter(s -> whole.stream().noneMatch(o -> o.holds(s)))
+                .toList();
+    }
+
+    double sizePt() {
+        return Math.max(core.widthPt(), core.heightPt());
+    }
+
+    /** Contacts of working lines; all of them where every line is dashed. */
+    List<Contact> working() {
+        List<Contact> solidOnes = contacts.stream().filter(c -> !c.dashed()).toList();
+        return solidOnes.isEmpty() ? contacts : solidOnes;
+    }
+
+    /** Contacts of dashed lines beside working ones. */
+    List<Contact> pilots() {
+        return working().size() == contacts.size()
+                ? List.of()
+                : contacts.stream().filter(Contact::dashed).toList();
+    }
+
+    boolean anySolid(Predicate<Segment> test) {
+        return solid.stream().anyMatch(test);
+    }
+
+    /** Pieces and sides of outlines. */
+    Stream<Segment> drawn() {
+        return Stream.concat(solid.stream(), shapes.stream().flatMap(s -> s.sides().stream()));
+    }
+
+    /** The contact furthest ahead in a direction, if it is ahead of the point at all. */
+    static java.util.Optional<Contact> ahead(List<Contact> contacts, Point from, Direction way) {
+        return contacts.stream()
+                .filter(c -> way.ahead(from, c.port().place())
+                        > 0.3 * from.distancePt(c.port().place()))
+                .max(java.util.Comparator.comparingDouble(
+                        c -> way.ahead(from, c.port().place())));
+    }
+}
