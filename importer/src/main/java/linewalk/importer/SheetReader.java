@@ -107,7 +107,14 @@ final class SheetReader {
 
         Ids ids = new Ids();
         Parts parts = new Parts(
-                key, labels, symbols.tolerancePt(), ids, named, partOf, lines, new KindReader(marks, labels, symbols));
+                key,
+                labels,
+                symbols.tolerancePt(),
+                ids,
+                named,
+                partOf,
+                lines,
+                new KindReader(marks, labels, symbols, named.keySet()));
         Assembly assembly = new Assembly(key, ids, parts, references, numbers, symbols.tolerancePt());
         List<Finding> doubts = new ArrayList<>(doubts(key, lines));
         List<linewalk.drawing.Component> components = parts.components(symbols.bodies());

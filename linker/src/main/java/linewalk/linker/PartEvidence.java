@@ -40,7 +40,10 @@ final class PartEvidence {
         Part part = c.tag() == null ? null : byTag.get(Names.plain(c.tag()));
         boolean tank = c.kind() == Kind.TANK && Names.plain(c.tag()).isEmpty();
         Kind kind = kind(c, part);
-        boolean told = c.origin() == Origin.HAND || c.symbol() == null || kind == c.kind() || c.symbol().allows(kind);
+        boolean told = c.origin() == Origin.HAND
+                || c.symbol() == null
+                || kind == c.kind()
+                || c.symbol().allows(kind);
         if (!told) {
             page.doubts.add(otherwise(c, kind));
         }

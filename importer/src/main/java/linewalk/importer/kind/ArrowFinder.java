@@ -40,7 +40,33 @@ final class ArrowFinder {
                         .ifPresent(found::add);
             }
         }
+        for (int i = 0; i < solid.size(); i++) {
+            for (int j = i + 1; j < solid.size(); j++) {
+                open(solid.get(i), solid.get(j))
+                        .filter(a -> found.stream().noneMatch(f -> f.tip().distancePt(a.tip()) < tolPt))
+                        .ifPresent(found::add);
+            }
+        }
         return found;
+    }
+
+    /** Two like arms that meet at the end of a shaft between them. */
+    private Optional<Arrow> open(Segment one, Segment two) {
+        for (Point tip : List.of(one.a(), one.b())) {
+            Point a = tip == one.a() ? one.b() : one.a();
+            Point b = two.a().distancePt(tip) < tolPt / 2
+                    ? two.b()
+                    : two.b().distancePt(tip) < tolPt / 2 ? two.a() : null;
+            if (b == null || Math.abs(one.lengthPt() - two.lengthPt()) > 0.1 * one.lengthPt()) {
+                continue;
+            }
+            double base = a.distancePt(b);
+            Point middle = new Point((a.xPt() + b.xPt()) / 2, (a.yPt() + b.yPt()) / 2);
+            if (base > 0.2 * one.lengthPt() && base < 1.3 * one.lengthPt()) {
+                return shaft(tip, middle, one.lengthPt()).map(tail -> new Arrow(tail, tip, one.lengthPt()));
+            }
+        }
+        return Optional.empty();
     }
 
     /** The tip is the corner that the shaft leads to, through the middle of the side across. */

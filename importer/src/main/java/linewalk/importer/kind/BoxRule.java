@@ -30,7 +30,10 @@ final class BoxRule {
                     in += outward ? 0 : 1;
                 }
             }
-            if (out > 0 && in > 0) {
+            if (p.dashed().stream().anyMatch(s -> diagonal(s, d))) {
+                return Optional.of(Verdict.of(Kind.FILTER, 0.93, "diamond with a dashed diagonal")
+                        .or(Kind.STRAINER, 0.07));
+            } else if (out > 0 && in > 0) {
                 return Optional.of(Verdict.of(Kind.COOLER, 0.6, "diamond with arrows in and out")
                         .or(Kind.HEATER, 0.4));
             } else if (out > 0) {
@@ -51,7 +54,9 @@ final class BoxRule {
 
     /** On a diagonal of the diamond, away from the lines that go in and out. */
     private boolean heat(Arrow a, Shape d) {
-        boolean through = a.direction().aside(a.tip(), d.center()) < 0.15 * d.sizePt();
+        boolean level = d.corners().stream()
+                .anyMatch(c -> Math.abs(Direction.of(d.center(), c).along(a.direction())) > 0.97);
+        boolean through = level && a.direction().aside(a.tip(), d.center()) < 0.15 * d.sizePt();
         boolean flow = p.working().stream()
                 .anyMatch(
                         c -> Math.abs(Direction.of(d.center(), c.port().place()).along(a.direction())) > 0.8

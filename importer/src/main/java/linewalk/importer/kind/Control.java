@@ -1,6 +1,7 @@
 package linewalk.importer.kind;
 
 import java.util.Optional;
+import java.util.Set;
 import linewalk.drawing.Point;
 import linewalk.importer.page.Direction;
 import linewalk.importer.page.Segment;
@@ -10,16 +11,26 @@ import linewalk.importer.page.Segment;
  *
  * @param offset how far the arrow stands from the middle, in sides: closed at rest where it stands aside
  * @param spring pushes on a side
- * @param pilot where the pilot line that comes to a side starts
+ * @param pilots where the pilot lines that come to a side start
  */
-record Control(Shape square, Direction arrow, double offset, boolean spring, PilotFrom pilot) {
+record Control(Shape square, Direction arrow, double offset, boolean spring, Set<PilotFrom> pilots) {
 
     /** Where oil for the pilot comes from. */
     enum PilotFrom {
         INLET,
         OUTLET,
-        OUTSIDE,
-        NOT_SEEN
+        OUTSIDE
+    }
+
+    /** The one end of the arrow that a pilot comes from; empty where none or both do. */
+    Optional<PilotFrom> own() {
+        boolean in = pilots.contains(PilotFrom.INLET);
+        boolean out = pilots.contains(PilotFrom.OUTLET);
+        return in == out ? Optional.empty() : Optional.of(in ? PilotFrom.INLET : PilotFrom.OUTLET);
+    }
+
+    boolean outside() {
+        return pilots.contains(PilotFrom.OUTSIDE);
     }
 
     static Optional<Control> of(Shape square, Picture p) {

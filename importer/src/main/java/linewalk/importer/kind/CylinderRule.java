@@ -124,7 +124,7 @@ final class CylinderRule {
     private boolean plate(Segment rod, Box b, boolean level, double bore) {
         Point c = b.center();
         Point tip = rod.a().distancePt(c) > rod.b().distancePt(c) ? rod.a() : rod.b();
-        return p.drawn().anyMatch(s -> {
+        return p.drawnAround().anyMatch(s -> {
             boolean across = level ? s.vertical() : s.horizontal();
             return across
                     && !b.grow(-0.01 * bore).intersects(s.box())

@@ -3,6 +3,7 @@ package linewalk.importer.kind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import linewalk.drawing.Kind;
 import linewalk.drawing.KindReading;
 import linewalk.drawing.KindReading.Choice;
@@ -34,8 +35,9 @@ public final class KindReader {
 
     private final PictureMaker pictures;
 
-    public KindReader(Marks marks, List<Label> labels, Symbols symbols) {
-        pictures = new PictureMaker(marks, labels, symbols);
+    /** @param named figures that are parts of their own */
+    public KindReader(Marks marks, List<Label> labels, Symbols symbols, Set<Body> named) {
+        pictures = new PictureMaker(marks, labels, symbols, named);
     }
 
     /**
@@ -45,6 +47,12 @@ public final class KindReader {
     public Optional<Read> read(List<Body> bodies, List<Contact> contacts, String tag) {
         Picture picture = pictures.of(bodies, contacts);
         Motifs motifs = Motifs.of(picture);
+        if (tag.equals(System.getenv("KD"))) {
+            System.err.println(tag + " " + motifs + "\nOUTLINES "
+                    + picture.shapes().stream()
+                            .map(s -> s.form() + " " + s.corners())
+                            .toList() + "\n" + picture);
+        }
         return verdict(picture, motifs).map(v -> withTag(v, tag)).map(v -> {
             List<Position> positions = v.likelihood() < SURE ? List.of() : new Passing(motifs, v.kind()).positions();
             return new Read(v.reading(), positions);

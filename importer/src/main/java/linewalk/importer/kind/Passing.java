@@ -114,7 +114,7 @@ final class Passing {
 
     private Optional<Way> control(PilotFrom pilot) {
         return m.controls().size() == 1
-                        && m.controls().get(0).pilot() == pilot
+                        && m.controls().get(0).own().filter(x -> x == pilot).isPresent()
                         && m.checks().isEmpty()
                 ? along(m.controls().get(0).arrow())
                 : Optional.empty();

@@ -13,6 +13,7 @@ import linewalk.importer.page.Segment;
  *
  * @param core the figure's outlines alone
  * @param shapes its closed outlines
+ * @param beside closed outlines without a name that stand near: a brake's shoe, a coupling's ball
  * @param triangles filled ones and drawn ones, heads of arrows among them
  * @param open open arrowheads, with a shaft of no length where none is drawn
  * @param solid straight pieces, sides of outlines not among them
@@ -25,6 +26,7 @@ import linewalk.importer.page.Segment;
 record Picture(
         Box core,
         List<Shape> shapes,
+        List<Shape> beside,
         List<Triangle> triangles,
         List<Arrow> arrows,
         List<Spring> springs,
@@ -72,6 +74,11 @@ record Picture(
     /** Pieces and sides of outlines. */
     Stream<Segment> drawn() {
         return Stream.concat(solid.stream(), shapes.stream().flatMap(s -> s.sides().stream()));
+    }
+
+    /** As {@link #drawn}, with what stands beside. */
+    Stream<Segment> drawnAround() {
+        return Stream.concat(drawn(), beside.stream().flatMap(s -> s.sides().stream()));
     }
 
     /** The contact furthest ahead in a direction, if it is ahead of the point at all. */

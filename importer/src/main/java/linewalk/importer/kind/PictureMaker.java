@@ -25,13 +25,20 @@ final class PictureMaker {
     private static final double REACH = 0.8;
 
     private final Symbols symbols;
+    private final Near<Body> nameless;
     private final Near<Stroke> lineWork;
     private final Near<Fill> fills;
     private final Near<Arrowhead> heads;
     private final Near<Label> labels;
 
-    PictureMaker(Marks marks, List<Label> labels, Symbols symbols) {
+    /** @param named figures that are parts of their own */
+    PictureMaker(Marks marks, List<Label> labels, Symbols symbols, Set<Body> named) {
         this.symbols = symbols;
+        this.nameless = new Near<>(
+                symbols.bodies().stream()
+                        .filter(b -> !named.contains(b) && !b.reservoir())
+                        .toList(),
+                Body::box);
         this.lineWork = new Near<>(symbols.lineWork(), Stroke::box);
         this.fills = new Near<>(marks.fills().stream().filter(f -> !f.light()).toList(), Fill::box);
         this.heads = new Near<>(symbols.arrows(), Arrowhead::box);
@@ -44,10 +51,9 @@ final class PictureMaker {
         double size =
                 Math.min(Math.max(core.widthPt(), core.heightPt()), 2 * Math.min(core.widthPt(), core.heightPt()));
         Box reach = core.grow(REACH * size + symbols.tolerancePt());
-        List<Shape> shapes = bodies.stream()
-                .flatMap(b -> b.outlines().stream())
-                .filter(o -> o.corners() >= 3)
-                .map(Shape::of)
+        List<Shape> shapes = shapes(bodies);
+        List<Body> others = nameless.touching(reach).stream()
+                .filter(b -> !bodies.contains(b))
                 .toList();
         Set<Stroke> strokes = new HashSet<>();
         bodies.forEach(b -> strokes.addAll(b.marks()));
@@ -64,15 +70,24 @@ final class PictureMaker {
         return new Picture(
                 core,
                 shapes,
+                shapes(others),
                 triangles,
                 arrows,
                 pieces.springs,
                 pieces.solid,
                 pieces.dashed,
-                pieces.arcs,
+                pieces.arcs(0.3 * symbols.tolerancePt()),
                 words,
                 contacts,
                 symbols.tolerancePt());
+    }
+
+    private static List<Shape> shapes(List<Body> bodies) {
+        return bodies.stream()
+                .flatMap(b -> b.outlines().stream())
+                .filter(o -> o.corners() >= 3)
+                .map(Shape::of)
+                .toList();
     }
 
     private List<Triangle> triangles(List<Shape> shapes, Box reach) {
@@ -101,10 +116,17 @@ final class PictureMaker {
         private final List<Spring> springs = new ArrayList<>();
         private final List<Segment> solid = new ArrayList<>();
         private final List<Segment> dashed = new ArrayList<>();
-        private final List<Arc> arcs = new ArrayList<>();
+        private final List<Stroke> bends = new ArrayList<>();
+        private final double longestPt;
 
         Pieces(Box reach) {
             this.reach = reach;
+            this.longestPt = Math.min(reach.widthPt(), reach.heightPt());
+        }
+
+        List<Arc> arcs(double withinPt) {
+            return new Bends(withinPt)
+                    .join(bends).stream().flatMap(s -> Arc.of(s).stream()).toList();
         }
 
         void add(Stroke s) {
@@ -117,8 +139,8 @@ final class PictureMaker {
                 }
                 return;
             }
-            if (reach.contains(s.box())) {
-                Arc.of(s).ifPresent(arcs::add);
+            if (reach.contains(s.box()) && !s.closed() && s.dash().solid() && s.lengthPt() < longestPt) {
+                bends.add(s);
             }
             if (!s.curved()) {
                 List<Point> p = s.points();

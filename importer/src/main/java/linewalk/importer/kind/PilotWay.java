@@ -3,8 +3,10 @@ package linewalk.importer.kind;
 import java.util.ArrayDeque;
 import java.util.Collections;
 import java.util.Deque;
+import java.util.EnumSet;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import linewalk.drawing.Point;
 import linewalk.importer.kind.Control.PilotFrom;
@@ -26,9 +28,8 @@ final class PilotWay {
         this.tolPt = 1.5 * picture.tolPt();
     }
 
-    /** Inlet and outlet both seen, or one way that leads to both: not known. */
-    PilotFrom from() {
-        Set<PilotFrom> seen = Collections.newSetFromMap(new java.util.EnumMap<>(PilotFrom.class));
+    Set<PilotFrom> from() {
+        Set<PilotFrom> seen = EnumSet.noneOf(PilotFrom.class);
         for (Segment s : picture.dashed()) {
             for (Point end : List.of(s.a(), s.b())) {
                 if (atFlank(end) && !onSpringSide(end)) {
@@ -36,12 +37,7 @@ final class PilotWay {
                 }
             }
         }
-        boolean in = seen.contains(PilotFrom.INLET);
-        boolean out = seen.contains(PilotFrom.OUTLET);
-        if (in != out) {
-            return in ? PilotFrom.INLET : PilotFrom.OUTLET;
-        }
-        return !in && seen.contains(PilotFrom.OUTSIDE) ? PilotFrom.OUTSIDE : PilotFrom.NOT_SEEN;
+        return seen;
     }
 
     /** On a side that the arrow does not run to. */
@@ -59,7 +55,7 @@ final class PilotWay {
     }
 
     private Set<PilotFrom> starts(Segment first, Point at) {
-        Set<PilotFrom> found = Collections.newSetFromMap(new java.util.EnumMap<>(PilotFrom.class));
+        Set<PilotFrom> found = EnumSet.noneOf(PilotFrom.class);
         Set<Segment> seen = Collections.newSetFromMap(new IdentityHashMap<>());
         Deque<Segment> open = new ArrayDeque<>(List.of(first));
         seen.add(first);
@@ -86,15 +82,15 @@ final class PilotWay {
         return found;
     }
 
-    private java.util.Optional<PilotFrom> side(Point end) {
+    private Optional<PilotFrom> side(Point end) {
         double half = square.sizePt() / 2;
         double ahead = arrow.ahead(square.center(), end);
         double aside = arrow.aside(square.center(), end);
         if (aside < 1.1 * half && Math.abs(ahead) > 0.95 * half) {
-            return java.util.Optional.of(ahead < 0 ? PilotFrom.INLET : PilotFrom.OUTLET);
+            return Optional.of(ahead < 0 ? PilotFrom.INLET : PilotFrom.OUTLET);
         }
         boolean outside =
                 picture.pilots().stream().anyMatch(c -> c.port().place().distancePt(end) < 4 * tolPt);
-        return outside || aside > 1.5 * half ? java.util.Optional.of(PilotFrom.OUTSIDE) : java.util.Optional.empty();
+        return outside || aside > 1.5 * half ? Optional.of(PilotFrom.OUTSIDE) : Optional.empty();
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import linewalk.drawing.Kind;
 import linewalk.drawing.Point;
 import linewalk.importer.page.Direction;
@@ -136,8 +137,9 @@ final class RoundRule {
                 .map(x -> Direction.of(c.center(), x.port().place()))
                 .toList();
         for (Direction way : ways) {
-            boolean ball = p.of(Form.CIRCLE).stream()
-                    .anyMatch(o -> o.sizePt() < 0.6 * c.sizePt() && onWay(o.center(), c, way, 0.1));
+            boolean ball = Stream.concat(p.of(Form.CIRCLE).stream(), p.beside().stream())
+                    .anyMatch(o ->
+                            o.form() == Form.CIRCLE && o.sizePt() < 0.6 * c.sizePt() && onWay(o.center(), c, way, 0.1));
             boolean bar = p.anySolid(s -> Math.abs(Direction.of(s.a(), s.b()).along(way)) < 0.12
                     && onWay(middle(s), c, way, 0.15)
                     && s.lengthPt() > 0.12 * c.sizePt()

@@ -26,16 +26,16 @@ final class ValveRule {
         }
         Control c = m.controls().get(0);
         Verdict v = m.checks().isEmpty() ? alone(c) : withCheck(c);
-        boolean held = c.spring() || c.pilot() != PilotFrom.NOT_SEEN;
+        boolean held = c.spring() || !c.pilots().isEmpty();
         return Optional.of(held ? v : v.weaker(0.7, ", neither spring nor pilot seen"));
     }
 
     private Verdict withCheck(Control c) {
-        if (c.pilot() == PilotFrom.OUTLET) {
+        if (c.own().filter(x -> x == PilotFrom.OUTLET).isPresent() && !c.outside()) {
             return Verdict.of(
                             Kind.REDUCING_VALVE, 0.75, "square with an arrow, pilot from its outlet, a check beside it")
                     .or(Kind.COUNTERBALANCE_VALVE, 0.25);
-        } else if (drained(c) && p.pilots().size() == 1) {
+        } else if (drained(c) && p.pilots().size() == 1 && !c.outside()) {
             return Verdict.of(
                             Kind.SEQUENCE_VALVE,
                             0.5,
@@ -49,30 +49,34 @@ final class ValveRule {
     private Verdict alone(Control c) {
         boolean aside = c.offset() > ASIDE;
         String arrow = aside ? "square with an arrow aside" : "square with an arrow in the middle";
-        switch (c.pilot()) {
-            case INLET:
-                return drained(c)
-                        ? Verdict.of(Kind.SEQUENCE_VALVE, 0.6, arrow + ", pilot from its inlet, a drain at the spring")
-                                .or(Kind.RELIEF_VALVE, 0.35)
-                        : Verdict.of(Kind.RELIEF_VALVE, 0.93, arrow + ", pilot from its inlet")
-                                .or(Kind.SEQUENCE_VALVE, 0.07);
-            case OUTLET:
-                return Verdict.of(Kind.REDUCING_VALVE, aside ? 0.8 : 0.94, arrow + ", pilot from its outlet");
-            case OUTSIDE:
-                return Verdict.of(Kind.UNLOADING_VALVE, 0.6, arrow + ", pilot from outside")
-                        .or(Kind.SEQUENCE_VALVE, 0.2)
-                        .or(Kind.RELIEF_VALVE, 0.1)
-                        .or(Kind.COUNTERBALANCE_VALVE, 0.1);
-            default:
-                return aside
-                        ? Verdict.of(Kind.RELIEF_VALVE, 0.6, arrow + ", its pilot not seen")
-                                .or(Kind.SEQUENCE_VALVE, 0.2)
-                                .or(Kind.UNLOADING_VALVE, 0.1)
-                                .or(Kind.REDUCING_VALVE, 0.1)
-                        : Verdict.of(Kind.REDUCING_VALVE, 0.5, arrow + ", its pilot not seen")
-                                .or(Kind.RELIEF_VALVE, 0.4)
-                                .or(Kind.SEQUENCE_VALVE, 0.1);
+        if (c.own().isEmpty()) {
+            return c.outside() ? outside(arrow) : unseen(arrow, aside);
+        } else if (c.own().get() == PilotFrom.OUTLET) {
+            return Verdict.of(Kind.REDUCING_VALVE, aside ? 0.8 : 0.94, arrow + ", pilot from its outlet");
         }
+        return drained(c)
+                ? Verdict.of(Kind.SEQUENCE_VALVE, 0.6, arrow + ", pilot from its inlet, a drain at the spring")
+                        .or(Kind.RELIEF_VALVE, 0.35)
+                : Verdict.of(Kind.RELIEF_VALVE, 0.93, arrow + ", pilot from its inlet")
+                        .or(Kind.SEQUENCE_VALVE, 0.07);
+    }
+
+    private static Verdict outside(String arrow) {
+        return Verdict.of(Kind.UNLOADING_VALVE, 0.6, arrow + ", pilot from outside")
+                .or(Kind.SEQUENCE_VALVE, 0.2)
+                .or(Kind.RELIEF_VALVE, 0.1)
+                .or(Kind.COUNTERBALANCE_VALVE, 0.1);
+    }
+
+    private static Verdict unseen(String arrow, boolean aside) {
+        return aside
+                ? Verdict.of(Kind.RELIEF_VALVE, 0.6, arrow + ", its pilot not seen")
+                        .or(Kind.SEQUENCE_VALVE, 0.2)
+                        .or(Kind.UNLOADING_VALVE, 0.1)
+                        .or(Kind.REDUCING_VALVE, 0.1)
+                : Verdict.of(Kind.REDUCING_VALVE, 0.5, arrow + ", its pilot not seen")
+                        .or(Kind.RELIEF_VALVE, 0.4)
+                        .or(Kind.SEQUENCE_VALVE, 0.1);
     }
 
     /** A dashed line leaves at the spring's side. */
