@@ -19,6 +19,7 @@ import linewalk.importer.kind.KindReader;
 import linewalk.importer.lettering.Label;
 import linewalk.importer.line.Net;
 import linewalk.importer.line.Node;
+import linewalk.importer.line.Run;
 import linewalk.importer.symbol.Body;
 import linewalk.importer.symbol.Designations;
 import linewalk.importer.symbol.Designations.Named;
@@ -138,13 +139,22 @@ final class Parts {
     private List<Contact> met(Body b) {
         Map<Port, Boolean> dashed = new LinkedHashMap<>();
         for (Node c : contacts.getOrDefault(b, List.of())) {
-            boolean broken = !c.runs().isEmpty()
-                    && c.runs().stream().noneMatch(r -> r.dash().solid());
-            dashed.merge(ports.get(c), broken, (x, y) -> x && y);
+            dashed.merge(ports.get(c), dashed(c), (x, y) -> x && y);
         }
         return dashed.entrySet().stream()
                 .map(e -> new Contact(e.getKey(), e.getValue()))
                 .toList();
+    }
+
+    /** Most of the way to where the line meets anything; the last dash may look solid. */
+    private static boolean dashed(Node contact) {
+        List<Run> way = contact.runs().size() == 1 ? Net.leg(contact) : contact.runs();
+        double whole = way.stream().mapToDouble(Run::lengthPt).sum();
+        double broken = way.stream()
+                .filter(r -> !r.dash().solid())
+                .mapToDouble(Run::lengthPt)
+                .sum();
+        return broken > whole / 2;
     }
 
     private static String tankTag(Optional<Named> name) {

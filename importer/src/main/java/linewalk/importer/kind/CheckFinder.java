@@ -112,7 +112,7 @@ final class CheckFinder {
                 && s.lengthPt() < 6 * r
                 && s.distancePt(c) < (apart - 0.6) * r
                 && aside > 0.45 * r
-                && aside < 0.6 * apart * r;
+                && aside < 0.75 * apart * r;
     }
 
     /** Where two arms meet or would meet. */

@@ -27,6 +27,7 @@ record Motifs(
             p.of(Form.SQUARE, Form.BOX).stream()
                     .filter(s -> s.sizePt() < 1.8 * s.smallPt() && !s.broken())
                     .forEach(s -> Control.of(s, p).ifPresent(controls::add));
+            controls.removeIf(c -> controls.stream().anyMatch(o -> c.square().holds(o.square())));
         }
         CheckFinder finder = new CheckFinder(p);
         return new Motifs(

@@ -103,7 +103,10 @@ final class Passing {
     }
 
     private List<Position> flowControl() {
-        if (m.checks().isEmpty()) {
+        boolean ball = p.shapes().stream().anyMatch(s -> s.form() == Form.CIRCLE || s.form() == Form.OTHER);
+        if (m.checks().isEmpty() && ball) {
+            return List.of();
+        } else if (m.checks().isEmpty()) {
             return ends(p.working())
                     .map(w -> rest(new Passage(w.from, w.to, false, true, null)))
                     .orElse(List.of());
@@ -112,8 +115,13 @@ final class Passing {
                 .orElse(List.of());
     }
 
+    /** Nothing round stands in the figure: what is not understood may be a check that lets oil back. */
     private Optional<Way> control(PilotFrom pilot) {
+        boolean other = p.shapes().stream()
+                .anyMatch(s -> s.form() == Form.CIRCLE || s.form() == Form.OTHER || s.form() == Form.CAPSULE);
         return m.controls().size() == 1
+                        && !other
+                        && m.throttles().isEmpty()
                         && m.controls().get(0).own().filter(x -> x == pilot).isPresent()
                         && m.checks().isEmpty()
                 ? along(m.controls().get(0).arrow())

@@ -3,6 +3,7 @@ package linewalk.importer.kind;
 import java.util.List;
 import java.util.Optional;
 import linewalk.drawing.Kind;
+import linewalk.drawing.Point;
 import linewalk.importer.kind.Control.PilotFrom;
 import linewalk.importer.page.Direction;
 
@@ -81,11 +82,14 @@ final class ValveRule {
 
     /** A dashed line leaves at the spring's side. */
     private boolean drained(Control c) {
+        Point m = c.square().center();
+        double half = c.square().sizePt() / 2;
+        Direction across = new Direction(-c.arrow().dy(), c.arrow().dx());
         return p.springs().stream().anyMatch(s -> {
-            Direction way = Direction.of(c.square().center(), s.middle());
+            double side = Math.signum(across.ahead(m, s.middle()));
             return p.pilots().stream()
-                    .anyMatch(x ->
-                            Direction.of(c.square().center(), x.port().place()).along(way) > 0.8);
+                    .map(x -> x.port().place())
+                    .anyMatch(x -> side * across.ahead(m, x) > 0.9 * half);
         });
     }
 
