@@ -277,16 +277,25 @@ final class SketchBook {
     }
 
     private void throttles() {
-        add(ORIFICE, "arcs", "A-B~", s -> walls(s, 0).line(0, 0.6, 0, -0.6).port("A", 0, 0.6, 0, 1).port("B", 0, -0.6, 0, -1));
+        add(ORIFICE, "arcs", "A-B~", s -> walls(s, 0)
+                .line(0, 0.6, 0, -0.6)
+                .port("A", 0, 0.6, 0, 1)
+                .port("B", 0, -0.6, 0, -1));
         add(ORIFICE, "flat arcs", "A-B~", s -> s.arc(-1.15, 0, 1, -30, 30)
                 .arc(1.15, 0, 1, 150, 210)
-                .line(0, 0.6, 0, -0.6).port("A", 0, 0.6, 0, 1).port("B", 0, -0.6, 0, -1));
+                .line(0, 0.6, 0, -0.6)
+                .port("A", 0, 0.6, 0, 1)
+                .port("B", 0, -0.6, 0, -1));
         add(ORIFICE, "chevrons", "A-B~", s -> s.line(-0.45, -0.4, -0.12, 0, -0.45, 0.4)
                 .line(0.45, -0.4, 0.12, 0, 0.45, 0.4)
-                .line(0, 0.6, 0, -0.6).port("A", 0, 0.6, 0, 1).port("B", 0, -0.6, 0, -1));
+                .line(0, 0.6, 0, -0.6)
+                .port("A", 0, 0.6, 0, 1)
+                .port("B", 0, -0.6, 0, -1));
         add(FLOW_CONTROL, "adjustable", "A-B~", s -> walls(s, 0)
                 .arrow(-0.8, 0.7, 0.8, -0.7)
-                .line(0, 0.6, 0, -0.6).port("A", 0, 0.6, 0, 1).port("B", 0, -0.6, 0, -1));
+                .line(0, 0.6, 0, -0.6)
+                .port("A", 0, 0.6, 0, 1)
+                .port("B", 0, -0.6, 0, -1));
         add(FLOW_CONTROL, "one way", "A>B A-B~", s -> oneWay(s.box(-1.4, -1.5, 1.4, 1.5)));
         add(FLOW_CONTROL, "one way, chain box", "A>B A-B~", s -> oneWay(s.chainBox(-1.4, -1.5, 1.4, 1.5)));
         add(

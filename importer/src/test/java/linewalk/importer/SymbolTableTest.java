@@ -42,13 +42,20 @@ class SymbolTableTest {
 
     @Test
     void everySymbolInEveryWayOfDrawing() {
-        SketchBook.all().stream().parallel().filter(s -> System.getProperty("only") == null || (s.kind() + " " + s.way()).contains(System.getProperty("only"))).forEach(s -> {
-            for (Hand hand : Hand.values()) {
-                for (double pen : PENS_PT) {
-                    page(s, hand, pen);
-                }
-            }
-        });
+        SketchBook.all().stream()
+                .parallel()
+                .filter(s -> System.getProperty("only") == null
+                        || (s.kind() + " " + s.way()).contains(System.getProperty("only")))
+                .forEach(s -> {
+                    for (Hand hand : Hand.values()) {
+                        if (System.getProperty("hand") != null && !hand.name().equals(System.getProperty("hand"))) {
+                            continue;
+                        }
+                        for (double pen : PENS_PT) {
+                            page(s, hand, pen);
+                        }
+                    }
+                });
         print();
         table.forEach((kind, row) -> {
             assertThat(row.wrongPassages)
@@ -95,6 +102,9 @@ class SymbolTableTest {
         if (kind == sketch.kind()) {
             row.kinds++;
         } else {
+            if (System.getProperty("only") != null) {
+                System.out.println("MISS " + tag + " pen " + penPt + " " + way);
+            }
             row.failed.merge(way + ": " + (c == null ? "no part" : kind.word()), 1, Integer::sum);
         }
         row.expected += sketch.passages() == null ? 0 : 1;
@@ -104,6 +114,9 @@ class SymbolTableTest {
             row.passages += right ? 1 : 0;
             row.wrongPassages += right ? 0 : 1;
             if (!right) {
+                if (System.getProperty("only") != null) {
+                    System.out.println(c + " " + s.ports() + s.middle());
+                }
                 row.failed.merge(way + " passes " + said, 1, Integer::sum);
             }
         }
@@ -131,8 +144,8 @@ class SymbolTableTest {
     private static String name(Component c, String id, SymbolSketch s) {
         Point at = c.findPort(id).orElseThrow().place();
         return s.ports().entrySet().stream()
-                .min((a, b) ->
-                        Double.compare(a.getValue().distancePt(at), b.getValue().distancePt(at)))
+                .max(Comparator.comparingDouble(
+                        p -> Direction.of(s.middle(), p.getValue()).along(Direction.of(s.middle(), at))))
                 .orElseThrow()
                 .getKey();
     }

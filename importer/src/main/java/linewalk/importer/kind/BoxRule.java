@@ -6,6 +6,7 @@ import linewalk.drawing.Kind;
 import linewalk.drawing.Point;
 import linewalk.importer.page.Direction;
 import linewalk.importer.page.Segment;
+import linewalk.importer.symbol.Arc;
 
 /** Diamonds, capsules, bowties and boxes with contacts: filters, coolers, accumulators, cocks, switches. */
 final class BoxRule {

@@ -1,6 +1,7 @@
 package linewalk.importer.kind;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -33,6 +34,8 @@ public final class KindReader {
         }
     }
 
+    private static final Set<Kind> PRESSED = EnumSet.of(Kind.RELIEF_VALVE, Kind.SEQUENCE_VALVE, Kind.UNLOADING_VALVE);
+
     private final PictureMaker pictures;
 
     /** @param named figures that are parts of their own */
@@ -54,9 +57,17 @@ public final class KindReader {
                             .toList() + "\n" + picture);
         }
         return verdict(picture, motifs).map(v -> withTag(v, tag)).map(v -> {
-            List<Position> positions = v.likelihood() < SURE ? List.of() : new Passing(motifs, v.kind()).positions();
+            List<Position> positions = sure(v) < SURE ? List.of() : new Passing(motifs, v.kind()).positions();
             return new Read(v.reading(), positions);
         });
+    }
+
+    /** Kinds that pass oil in one and the same way are sure together. */
+    private static double sure(Verdict v) {
+        return v.choices().stream()
+                .filter(c -> c.kind() == v.kind() || PRESSED.contains(v.kind()) && PRESSED.contains(c.kind()))
+                .mapToDouble(Choice::likelihood)
+                .sum();
     }
 
     /** Motifs that no other symbol holds go first. */

@@ -7,6 +7,7 @@ import linewalk.drawing.Box;
 import linewalk.drawing.Point;
 import linewalk.importer.page.Direction;
 import linewalk.importer.page.Segment;
+import linewalk.importer.symbol.Arc;
 
 /**
  * What stands in and around one figure.

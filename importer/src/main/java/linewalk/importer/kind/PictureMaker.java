@@ -12,6 +12,7 @@ import linewalk.importer.page.Marks;
 import linewalk.importer.page.Near;
 import linewalk.importer.page.Segment;
 import linewalk.importer.page.Stroke;
+import linewalk.importer.symbol.Arc;
 import linewalk.importer.symbol.Arrowhead;
 import linewalk.importer.symbol.Body;
 import linewalk.importer.symbol.Motif;
@@ -51,7 +52,8 @@ final class PictureMaker {
         double size =
                 Math.min(Math.max(core.widthPt(), core.heightPt()), 2 * Math.min(core.widthPt(), core.heightPt()));
         Box reach = core.grow(REACH * size + symbols.tolerancePt());
-        List<Shape> shapes = shapes(bodies);
+        List<Triangle> notches = new ArrayList<>();
+        List<Shape> shapes = shapes(bodies, notches);
         List<Body> others = nameless.touching(reach).stream()
                 .filter(b -> !bodies.contains(b))
                 .toList();
@@ -60,7 +62,9 @@ final class PictureMaker {
         strokes.addAll(lineWork.touching(reach));
         Pieces pieces = new Pieces(reach);
         strokes.forEach(pieces::add);
+        pieces.finish(symbols.tolerancePt());
         List<Triangle> triangles = triangles(shapes, reach);
+        triangles.addAll(notches);
         List<Arrow> arrows =
                 new ArrowFinder(triangles, heads.touching(reach), pieces.solid, symbols.tolerancePt()).find();
         List<String> words = labels.touching(core).stream()
@@ -70,24 +74,35 @@ final class PictureMaker {
         return new Picture(
                 core,
                 shapes,
-                shapes(others),
+                shapes(others, new ArrayList<>()),
                 triangles,
                 arrows,
                 pieces.springs,
                 pieces.solid,
                 pieces.dashed,
-                pieces.arcs(0.3 * symbols.tolerancePt()),
+                pieces.arcs,
                 words,
                 contacts,
                 symbols.tolerancePt());
     }
 
-    private static List<Shape> shapes(List<Body> bodies) {
-        return bodies.stream()
-                .flatMap(b -> b.outlines().stream())
-                .filter(o -> o.corners() >= 3)
-                .map(Shape::of)
-                .toList();
+    private static List<Shape> shapes(List<Body> bodies, List<Triangle> notches) {
+        List<Shape> shapes = new ArrayList<>();
+        for (Body b : bodies) {
+            for (Outline o : b.outlines()) {
+                Shape s = o.corners() < 3 ? null : Shape.of(o);
+                NotchedCircle round = s != null && s.form() == Form.OTHER
+                        ? NotchedCircle.of(o).orElse(null)
+                        : null;
+                if (round != null) {
+                    notches.addAll(round.notches());
+                    shapes.add(Shape.of(round.circle()));
+                } else if (s != null) {
+                    shapes.add(s);
+                }
+            }
+        }
+        return shapes;
     }
 
     private List<Triangle> triangles(List<Shape> shapes, Box reach) {
@@ -117,16 +132,29 @@ final class PictureMaker {
         private final List<Segment> solid = new ArrayList<>();
         private final List<Segment> dashed = new ArrayList<>();
         private final List<Stroke> bends = new ArrayList<>();
+        private final List<Arc> arcs = new ArrayList<>();
         private final double longestPt;
+        private double longestDashPt;
 
         Pieces(Box reach) {
             this.reach = reach;
             this.longestPt = Math.min(reach.widthPt(), reach.heightPt());
         }
 
-        List<Arc> arcs(double withinPt) {
-            return new Bends(withinPt)
-                    .join(bends).stream().flatMap(s -> Arc.of(s).stream()).toList();
+        /** Puts together what a program took apart. */
+        void finish(double tolPt) {
+            if (longestDashPt > 0) {
+                new Dashes(longestDashPt).move(solid, dashed);
+            }
+            for (Stroke s : new Bends(0.3 * tolPt).zigzags(bends)) {
+                springs.add(Spring.of(s));
+                for (int i = 1; i < s.points().size(); i++) {
+                    Segment piece =
+                            new Segment(s.points().get(i - 1), s.points().get(i));
+                    solid.removeIf(x -> piece.distancePt(x.a()) < 0.1 && piece.distancePt(x.b()) < 0.1);
+                }
+            }
+            new Bends(0.3 * tolPt).join(bends).forEach(s -> Arc.of(s).ifPresent(arcs::add));
         }
 
         void add(Stroke s) {
@@ -141,6 +169,9 @@ final class PictureMaker {
             }
             if (reach.contains(s.box()) && !s.closed() && s.dash().solid() && s.lengthPt() < longestPt) {
                 bends.add(s);
+            }
+            if (reach.intersects(s.box())) {
+                longestDashPt = Math.max(longestDashPt, s.dash().onPt());
             }
             if (!s.curved()) {
                 List<Point> p = s.points();

@@ -103,8 +103,12 @@ final class RoundRule {
     private Optional<Verdict> gauge(Shape c) {
         double r = c.sizePt() / 2;
         boolean arrow = p.arrows().stream().anyMatch(a -> within(a.tip(), c) && within(a.tail(), c) && pointer(a, c));
-        boolean hand =
-                !arrow && p.anySolid(s -> within(s.a(), c) && within(s.b(), c) && s.lengthPt() > 0.5 * r && oblique(s));
+        boolean hand = !arrow
+                && p.anySolid(s -> within(s.a(), c)
+                        && within(s.b(), c)
+                        && s.lengthPt() > 0.8 * r
+                        && s.distancePt(c.center()) < 0.25 * r
+                        && oblique(s));
         if (!arrow && !hand) {
             return Optional.empty();
         }
@@ -149,7 +153,7 @@ final class RoundRule {
                             && onWay(a.middle(), c, way, 0.12)
                             && Math.abs(Direction.of(a.from(), a.to()).along(way)) < 0.2
                             && a.chordPt() < 1.2 * c.sizePt());
-            if (ball || bar || chevron || headOnWay(c, way)) {
+            if (ball || bar || chevron || headOnWay(c, way) || arms(c, way)) {
                 return true;
             }
         }
@@ -162,6 +166,27 @@ final class RoundRule {
                 .anyMatch(a -> Math.abs(a.direction().along(way)) > 0.97
                         && onWay(a.tip(), c, way, 0.1)
                         && a.headPt() > 0.2 * c.sizePt());
+    }
+
+    /** Two oblique strokes that meet on the way, one on each side. */
+    private boolean arms(Shape c, Direction way) {
+        return p.anySolid(s -> p.anySolid(o -> s != o && arm(s, o.a(), c, way) && mirrored(s, o, c, way)));
+    }
+
+    private boolean arm(Segment s, Point tip, Shape c, Direction way) {
+        double slope = Math.abs(Direction.of(s.a(), s.b()).along(way));
+        boolean meets = s.a().distancePt(tip) < p.tolPt() || s.b().distancePt(tip) < p.tolPt();
+        return meets && onWay(tip, c, way, 0.08) && slope > 0.3 && slope < 0.95 && s.lengthPt() < 0.8 * c.sizePt();
+    }
+
+    private boolean mirrored(Segment s, Segment o, Shape c, Direction way) {
+        Point far = s.a().distancePt(o.a()) > s.b().distancePt(o.a()) ? s.a() : s.b();
+        double aside = way.aside(c.center(), far) - way.aside(c.center(), o.b());
+        double ahead = way.ahead(c.center(), far) - way.ahead(c.center(), o.b());
+        return far.distancePt(o.b()) > 0.1 * c.sizePt()
+                && Math.abs(aside) < 0.05 * c.sizePt()
+                && Math.abs(ahead) < 0.05 * c.sizePt()
+                && way.aside(c.center(), far) > 0.08 * c.sizePt();
     }
 
     private static Point middle(Segment s) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import linewalk.drawing.Point;
 import linewalk.importer.page.Direction;
+import linewalk.importer.symbol.Arc;
 
 /**
  * Two walls that bulge towards each other with the line between.

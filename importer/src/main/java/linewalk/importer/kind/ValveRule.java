@@ -87,9 +87,7 @@ final class ValveRule {
         Direction across = new Direction(-c.arrow().dy(), c.arrow().dx());
         return p.springs().stream().anyMatch(s -> {
             double side = Math.signum(across.ahead(m, s.middle()));
-            return p.pilots().stream()
-                    .map(x -> x.port().place())
-                    .anyMatch(x -> side * across.ahead(m, x) > 0.9 * half);
+            return p.pilots().stream().map(x -> x.port().place()).anyMatch(x -> side * across.ahead(m, x) > 0.9 * half);
         });
     }
 

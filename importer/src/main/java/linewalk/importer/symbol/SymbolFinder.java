@@ -80,7 +80,7 @@ public final class SymbolFinder {
         flags.addAll(flagTest.brackets(inOrder(), labels, tolPt));
         List<Outline> around = List.copyOf(flags);
         left.removeIf(s -> around.stream().anyMatch(f -> f.box().grow(tolPt).contains(s.box())));
-        closed.addAll(Throttles.find(inOrder()));
+        closed.addAll(Throttles.find(inOrder(), tolPt));
         List<Stroke> remaining = inOrder();
         FigureFinder figures = new FigureFinder(closed, flags, remaining, tolPt);
         List<Body> bodies = figures.find();

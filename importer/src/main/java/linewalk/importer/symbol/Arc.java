@@ -1,4 +1,4 @@
-package linewalk.importer.kind;
+package linewalk.importer.symbol;
 
 import java.util.List;
 import java.util.Optional;
@@ -12,11 +12,11 @@ import linewalk.importer.page.Stroke;
  * @param bulge the point furthest from the chord
  * @param sharp two straight arms
  */
-record Arc(Point from, Point to, Point bulge, boolean sharp) {
+public record Arc(Point from, Point to, Point bulge, boolean sharp) {
 
     private static final double LEAST_TURN = Math.toRadians(35);
 
-    static Optional<Arc> of(Stroke s) {
+    public static Optional<Arc> of(Stroke s) {
         List<Point> p = s.points();
         if (s.closed() || p.size() < 3 || !s.dash().solid()) {
             return Optional.empty();
@@ -50,16 +50,16 @@ record Arc(Point from, Point to, Point bulge, boolean sharp) {
         return best;
     }
 
-    double chordPt() {
+    public double chordPt() {
         return from.distancePt(to);
     }
 
-    Point middle() {
+    public Point middle() {
         return new Point((from.xPt() + to.xPt()) / 2, (from.yPt() + to.yPt()) / 2);
     }
 
     /** Bulges towards the other, of the same size, straight across. */
-    boolean faces(Arc o) {
+    public boolean faces(Arc o) {
         double apart = middle().distancePt(o.middle());
         Direction across = Direction.of(middle(), o.middle());
         Direction chord = Direction.of(from, to);
