@@ -34,6 +34,8 @@ final class Parts {
     /** How near to the port its letter stands, in text sizes. */
     private static final double LETTER = 1.7;
 
+    private static final int WORDS = 3;
+
     private final PageKey page;
     private final List<Label> labels;
     private final double tolPt;
@@ -72,7 +74,7 @@ final class Parts {
     List<Component> components(List<Body> bodies) {
         List<Component> out = new ArrayList<>();
         for (Body b : bodies) {
-            if (named.containsKey(b) && !cell(b) || b.reservoir() && contacts.containsKey(b)) {
+            if (named.containsKey(b) && !cell(b) && !table(b) || b.reservoir() && contacts.containsKey(b)) {
                 out.add(component(b));
             }
         }
@@ -86,6 +88,15 @@ final class Parts {
                 && b.outlines().size() == 1
                 && b.outlines().get(0).corners() == 4
                 && b.covers(named.get(b).label().center());
+    }
+
+    /** Boxes full of words are rows of a table; a symbol holds letters at most. */
+    private boolean table(Body b) {
+        return labels.stream()
+                        .filter(l -> l.text().length() > 1 && b.covers(l.center()))
+                        .limit(WORDS)
+                        .count()
+                == WORDS;
     }
 
     Optional<Port> port(Node contact) {

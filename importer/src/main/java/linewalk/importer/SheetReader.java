@@ -116,7 +116,7 @@ final class SheetReader {
                 lines,
                 new KindReader(marks, labels, symbols, named.keySet()));
         Assembly assembly = new Assembly(key, ids, parts, references, numbers, symbols.tolerancePt());
-        List<Finding> doubts = new ArrayList<>(doubts(key, lines));
+        List<Finding> doubts = new ArrayList<>(doubts(key, lines, named.keySet()));
         List<linewalk.drawing.Component> components = parts.components(symbols.bodies());
         return new SheetReading(
                 key,
@@ -136,8 +136,10 @@ final class SheetReader {
                 doubts);
     }
 
-    private static List<Finding> doubts(PageKey key, List<Net> lines) {
+    /** Doubts of nets that reach a part or a flag; rulings that meet crosswise in a table are nobody's. */
+    private static List<Finding> doubts(PageKey key, List<Net> lines, Set<Body> named) {
         return lines.stream()
+                .filter(n -> n.nodes().stream().anyMatch(x -> x.flag() != null || named.contains(x.body())))
                 .flatMap(n -> n.doubts().stream())
                 .map(p -> new Finding(
                         Rule.DOUBTFUL_JOIN,

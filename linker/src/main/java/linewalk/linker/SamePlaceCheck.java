@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import linewalk.drawing.Finding;
 import linewalk.drawing.Rule;
 import linewalk.drawing.Target;
@@ -41,7 +42,8 @@ final class SamePlaceCheck {
         Set<Way> done = new HashSet<>();
         groups.forEach((way, refs) -> {
             if (lines(refs) > 1 && !done.contains(way.back()) && done.add(way)) {
-                findings.add(finding(refs));
+                List<Ref> far = groups.getOrDefault(way.back(), List.of());
+                findings.add(finding(refs, lines(far) > 1 ? far : List.of()));
             }
         });
     }
@@ -57,7 +59,8 @@ final class SamePlaceCheck {
         return named + nameless;
     }
 
-    private Finding finding(List<Ref> refs) {
+    /** @param far their other ends, where they share one zone too */
+    private Finding finding(List<Ref> refs, List<Ref> far) {
         Ref first = refs.get(0);
         boolean told = refs.stream().noneMatch(r -> r.labelKey().isEmpty());
         String labels = refs.stream()
@@ -68,12 +71,13 @@ final class SamePlaceCheck {
                 Rule.SAME_PLACE,
                 first.page().page,
                 first.place(),
-                refs.stream().map(Ref::id).toList(),
+                Stream.concat(refs.stream(), far.stream()).map(Ref::id).toList(),
                 List.of(),
                 refs.size() + " references on " + first.address() + " all say '" + first.text() + "'"
                         + (told
                                 ? ", told apart only by their labels (" + labels + ")."
                                 : " and their labels do not tell them apart.")
+                        + (far.isEmpty() ? "" : " So do those on " + far.get(0).address() + ".")
                         + mated,
                 told ? "move one end into another zone" : "give each line a number, or tie the mates by hand");
     }

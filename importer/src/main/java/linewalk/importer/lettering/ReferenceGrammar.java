@@ -63,6 +63,8 @@ public final class ReferenceGrammar {
     private static final Pattern DRAWING_NUMBER = Pattern.compile("[A-Z]{2,6}[-.]\\d{4,}(?:-\\d+)*");
     private static final Pattern SEVERAL = Pattern.compile(" ?[/,;&+] | [/,;&+] ?|[,;&]");
 
+    private static final Pattern GLUED_SEVERAL = Pattern.compile(" ?[/,;&+] ?| ");
+
     private static final Pattern LEAD_BETWEEN = Pattern.compile(" (?=(?:TO|FROM|SEE) )");
     private static final Pattern BLANKS = Pattern.compile(" ");
 
@@ -104,7 +106,7 @@ public final class ReferenceGrammar {
     /** Inside a flag, sheet and zone may be printed without anything between: {@code 3H4}. */
     public Optional<Parsed> glued(String text) {
         List<Target> targets = new ArrayList<>();
-        for (String part : SEVERAL.split(text.strip().toUpperCase(Locale.ROOT))) {
+        for (String part : GLUED_SEVERAL.split(text.strip().toUpperCase(Locale.ROOT))) {
             Matcher m = GLUED.matcher(part);
             if (!m.matches()) {
                 return Optional.empty();

@@ -1,7 +1,13 @@
 package linewalk.importer.line;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Deque;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import linewalk.drawing.Point;
 
 /**
@@ -25,6 +31,35 @@ public record Net(List<Node> nodes, List<Run> runs, double confidence, List<Poin
 
     public List<Node> freeEnds() {
         return nodes.stream().filter(Node::free).toList();
+    }
+
+    /** What still hangs together after runs were taken out. */
+    List<Net> pieces() {
+        List<Net> pieces = new ArrayList<>();
+        Set<Node> seen = Collections.newSetFromMap(new IdentityHashMap<>());
+        for (Node start : nodes) {
+            if (seen.add(start)) {
+                pieces.add(piece(start, seen));
+            }
+        }
+        return pieces;
+    }
+
+    private Net piece(Node start, Set<Node> seen) {
+        List<Node> members = new ArrayList<>();
+        Set<Run> held = new LinkedHashSet<>();
+        Deque<Node> open = new ArrayDeque<>(List.of(start));
+        while (!open.isEmpty()) {
+            Node n = open.pop();
+            members.add(n);
+            for (Run r : n.runs()) {
+                held.add(r);
+                if (seen.add(r.other(n))) {
+                    open.push(r.other(n));
+                }
+            }
+        }
+        return new Net(members, List.copyOf(held), confidence, doubts);
     }
 
     /** The runs from a line end to the first place where the line meets anything. */

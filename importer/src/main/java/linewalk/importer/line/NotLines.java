@@ -1,13 +1,12 @@
 package linewalk.importer.line;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.HashSet;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
 import linewalk.drawing.Box;
 import linewalk.importer.lettering.Label;
+import linewalk.importer.page.Direction;
 import linewalk.importer.page.Near;
 import linewalk.importer.page.Segment;
 import linewalk.importer.symbol.Arrowhead;
@@ -18,6 +17,9 @@ public final class NotLines {
 
     /** How far a valve's own pilot line may lead around it, as a share of its size. */
     private static final double OWN_PILOT = 0.9;
+
+    /** How long such a piece without an arrow is at most, in sizes of its figure. */
+    private static final double STUB = 0.7;
 
     private final double tolPt;
     private final Set<Node> references;
@@ -33,13 +35,13 @@ public final class NotLines {
     }
 
     public List<Net> without(List<Net> nets) {
-        Set<Net> shafts = shafts(nets);
+        List<Net> bare = nets.stream().map(this::withoutLeaders).toList();
+        Shafts shafts = new Shafts(bare, tolPt);
+        Dimensions dimensions = new Dimensions(arrows, labels, tolPt);
         List<Net> kept = new ArrayList<>();
-        for (Net n : nets) {
-            if (shafts.contains(n)) {
-                continue;
-            }
-            Net line = withoutLeaders(n);
+        for (Net line : bare.stream()
+                .flatMap(n -> apart(n, shafts, dimensions).stream())
+                .toList()) {
             if (!line.runs().isEmpty() && !leader(line)) {
                 kept.add(withoutOwnPilots(line));
             }
@@ -47,24 +49,42 @@ public final class NotLines {
         return kept;
     }
 
+    /** A net without shafts and dimension lines, and without what only they held. */
+    private List<Net> apart(Net n, Shafts shafts, Dimensions dimensions) {
+        Set<Run> dropped = shafts.of(n);
+        dropped.addAll(dimensions.of(n));
+        if (dropped.isEmpty()) {
+            return List.of(n);
+        }
+        return without(n, dropped).pieces().stream()
+                .filter(p -> p.contacts().size() > 1
+                        || p.nodes().stream().anyMatch(x -> x.flag() != null || references.contains(x)))
+                .toList();
+    }
+
     private boolean leader(Net n) {
         boolean atReference = n.nodes().stream().anyMatch(references::contains);
         boolean atBubble = n.nodes().stream().anyMatch(x -> x.flag() != null);
         boolean oblique = n.runs().stream().anyMatch(NotLines::oblique);
         boolean line = atReference || n.contacts().size() > 1;
-        return !line && (atBubble || oblique && n.runs().size() <= 3 || ownArrow(n));
+        return !line && (atBubble || oblique && n.runs().size() <= 3 || sticksOut(n));
     }
 
-    /** A short arrow that sticks out of a figure, such as the heat of a cooler. */
-    private boolean ownArrow(Net n) {
+    /** What sticks out of a figure and goes nowhere: the wire of a switch; longer with an arrow, the heat of a cooler. */
+    private boolean sticksOut(Net n) {
         if (n.contacts().size() != 1 || n.runs().size() != 1) {
+            return false;
+        }
+        if (n.contacts().get(0).body().reservoir()) {
             return false;
         }
         Box figure = n.contacts().get(0).body().core();
         boolean isShort = n.runs().get(0).lengthPt() < Math.max(figure.widthPt(), figure.heightPt());
+        boolean stub = n.runs().get(0).lengthPt() < STUB * Math.max(figure.widthPt(), figure.heightPt());
         return isShort
                 && n.freeEnds().stream()
-                        .anyMatch(e -> !arrows.within(e.place(), 2 * tolPt).isEmpty());
+                        .anyMatch(e ->
+                                stub || !arrows.within(e.place(), 2 * tolPt).isEmpty());
     }
 
     private static boolean oblique(Run r) {
@@ -75,46 +95,6 @@ public final class NotLines {
             }
         }
         return false;
-    }
-
-    /** Two short parallel lines of one length between the same figures, or sticking out of one side by side. */
-    private Set<Net> shafts(List<Net> nets) {
-        Set<Net> found = new HashSet<>();
-        List<Net> links = nets.stream()
-                .filter(n -> n.runs().size() == 1 && n.contacts().size() > 0)
-                .filter(n -> n.nodes().stream().noneMatch(references::contains))
-                .toList();
-        for (Net a : links) {
-            for (Net b : links) {
-                if (a != b && sameFigures(a, b) && near(a, b)) {
-                    found.add(a);
-                    found.add(b);
-                }
-            }
-        }
-        return found;
-    }
-
-    private static boolean sameFigures(Net a, Net b) {
-        Set<Body> of = Collections.newSetFromMap(new IdentityHashMap<>());
-        a.contacts().forEach(n -> of.add(n.body()));
-        int size = of.size();
-        b.contacts().forEach(n -> of.add(n.body()));
-        return a.contacts().size() == b.contacts().size() && of.size() == size;
-    }
-
-    private static boolean near(Net a, Net b) {
-        Box x = box(a);
-        Box y = box(b);
-        double length = Math.max(x.widthPt(), x.heightPt());
-        Box figure = a.contacts().get(0).body().core();
-        return x.distancePt(y) < 0.5 * length
-                && length < 1.5 * Math.max(figure.widthPt(), figure.heightPt())
-                && Math.abs(length - Math.max(y.widthPt(), y.heightPt())) < 0.3 * length;
-    }
-
-    private static Box box(Net n) {
-        return Box.around(n.nodes().stream().map(Node::place).toList());
     }
 
     /** A dashed way from a port's line back to the same figure, close around it. */
@@ -178,7 +158,17 @@ public final class NotLines {
         return new Net(nodes, runs, n.confidence(), n.doubts());
     }
 
-    /** Dashed runs from a contact to where they meet solid line work; empty where there is none. */
+    /** The run ends square on a line that goes on straight. */
+    private static boolean branches(Node at, Run run) {
+        List<Direction> others =
+                at.runs().stream().filter(r -> r != run).map(r -> r.outward(at)).toList();
+        Direction own = run.outward(at);
+        return others.size() == 2
+                && others.get(0).along(others.get(1)) < -0.98
+                && Math.abs(own.along(others.get(0))) < 0.2;
+    }
+
+    /** Dashed runs from a contact to where they meet solid line work or a line that goes on; empty where there is none. */
     private static List<Run> dashedWay(Node contact) {
         List<Run> way = new ArrayList<>();
         Node at = contact;
@@ -187,7 +177,7 @@ public final class NotLines {
             way.add(run);
             at = run.other(at);
             Run last = run;
-            if (at.runs().stream().anyMatch(r -> r != last && r.dash().solid())) {
+            if (at.runs().stream().anyMatch(r -> r != last && r.dash().solid()) || branches(at, last)) {
                 return way;
             }
             run = at.runs().size() == 2

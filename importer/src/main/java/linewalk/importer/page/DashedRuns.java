@@ -17,6 +17,9 @@ import linewalk.drawing.Point;
 final class DashedRuns {
 
     private static final int PIECES = 4;
+    /** So few are enough where longer rows of the page show the same dashes: a short leg between two corners. */
+    private static final int KNOWN_PIECES = 2;
+
     private static final double LONGEST_TOL = 30;
     private static final double EVEN = 0.35;
 
@@ -33,7 +36,16 @@ final class DashedRuns {
         }
     }
 
-    private record Found(Stroke stroke, double gapPt) {}
+    private record Found(Stroke stroke, double gapPt) {
+
+        /** Two pieces that could be a cut-out of this row. */
+        boolean like(Piece a, Piece b) {
+            return !stroke.dash().chain()
+                    && samePen(stroke, a.stroke())
+                    && Math.max(a.length(), b.length()) < 1.3 * stroke.dash().onPt()
+                    && Math.abs(b.from() - a.to() - gapPt) < EVEN * gapPt;
+        }
+    }
 
     List<Stroke> join(List<Stroke> strokes) {
         Map<Long, List<Piece>> byDirection = new TreeMap<>();
@@ -47,10 +59,15 @@ final class DashedRuns {
         }
         List<Found> found = new ArrayList<>();
         Set<Stroke> used = Collections.newSetFromMap(new IdentityHashMap<>());
-        byDirection.values().forEach(pieces -> rows(pieces, found, used));
+        byDirection.values().forEach(pieces -> rows(pieces, PIECES, List.of(), found, used));
         if (found.isEmpty()) {
             return strokes;
         }
+        List<Found> known = List.copyOf(found);
+        byDirection.values().forEach(pieces -> {
+            pieces.removeIf(p -> used.contains(p.stroke()));
+            rows(pieces, KNOWN_PIECES, known, found, used);
+        });
         List<Stroke> out = new ArrayList<>(strokes);
         out.removeIf(used::contains);
         out.addAll(new DashedEnds(out, found.stream().map(Found::stroke).toList())
@@ -72,24 +89,24 @@ final class DashedRuns {
         return new Piece(s, Math.min(a, b), Math.max(a, b), across);
     }
 
-    private void rows(List<Piece> pieces, List<Found> found, Set<Stroke> used) {
+    private void rows(List<Piece> pieces, int least, List<Found> known, List<Found> found, Set<Stroke> used) {
         pieces.sort(Comparator.comparingDouble(Piece::across));
         int from = 0;
         for (int i = 1; i <= pieces.size(); i++) {
             if (i == pieces.size() || pieces.get(i).across() - pieces.get(i - 1).across() > 0.4 * tolPt) {
                 List<Piece> row = new ArrayList<>(pieces.subList(from, i));
                 row.sort(Comparator.comparingDouble(Piece::from));
-                runs(row, found, used);
+                runs(row, least, known, found, used);
                 from = i;
             }
         }
     }
 
-    private void runs(List<Piece> row, List<Found> found, Set<Stroke> used) {
+    private void runs(List<Piece> row, int least, List<Found> known, List<Found> found, Set<Stroke> used) {
         int from = 0;
         for (int i = 1; i <= row.size(); i++) {
-            if (i == row.size() || !continues(row, from, i)) {
-                if (i - from >= PIECES) {
+            if (i == row.size() || !continues(row, from, i) || !known(row, i, known)) {
+                if (i - from >= least) {
                     found.add(dashed(row.subList(from, i)));
                     row.subList(from, i).forEach(p -> used.add(p.stroke()));
                 }
@@ -98,14 +115,16 @@ final class DashedRuns {
         }
     }
 
+    private static boolean known(List<Piece> row, int i, List<Found> known) {
+        return known.isEmpty() || known.stream().anyMatch(k -> k.like(row.get(i - 1), row.get(i)));
+    }
+
     private boolean continues(List<Piece> row, int from, int i) {
         Piece last = row.get(i - 1);
         Piece next = row.get(i);
         double gap = next.from() - last.to();
         double longer = Math.max(last.length(), next.length());
-        boolean samePen = Math.abs(last.stroke().widthPt() - next.stroke().widthPt())
-                < 0.1 * last.stroke().widthPt();
-        if (!samePen || gap < 0.3 * tolPt || gap > 1.1 * longer) {
+        if (!samePen(last.stroke(), next.stroke()) || gap < 0.3 * tolPt || gap > 1.1 * longer) {
             return false;
         }
         if (i - 1 == from) {
@@ -115,8 +134,12 @@ final class DashedRuns {
         return Math.abs(gap - before) < EVEN * Math.max(gap, before);
     }
 
+    private static boolean samePen(Stroke a, Stroke b) {
+        return Math.abs(a.widthPt() - b.widthPt()) < 0.1 * a.widthPt();
+    }
+
     private static Found dashed(List<Piece> run) {
-        double[] lengths = run.subList(1, run.size() - 1).stream()
+        double[] lengths = run.subList(run.size() > 2 ? 1 : 0, Math.max(2, run.size() - 1)).stream()
                 .mapToDouble(Piece::length)
                 .sorted()
                 .toArray();

@@ -27,7 +27,8 @@ public final class WholeStrokes {
         List<Fill> fills = new ArrayList<>(marks.fills());
         fills.removeIf(f -> thinBar(f).map(drawn::add).orElse(false));
         List<Stroke> strokes = new DashedRuns(tolPt).join(drawn);
-        strokes = new Chains(tolPt).join(strokes);
+        strokes = DashedRings.join(strokes, tolPt);
+        strokes = new Chains(tolPt).join(strokes).stream().map(Smooth::seen).toList();
         return new Marks(marks.widthPt(), marks.heightPt(), strokes, fills, marks.glyphs(), marks.pictures());
     }
 

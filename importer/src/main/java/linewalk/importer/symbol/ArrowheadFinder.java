@@ -67,11 +67,10 @@ final class ArrowheadFinder {
     private void outlined(Stroke s) {
         Box b = s.box();
         boolean small = Math.max(b.widthPt(), b.heightPt()) < LONGEST_ARM_TOL * tolPt;
-        boolean alone = closed.touching(b.grow(tolPt)).stream().allMatch(o -> o == s);
-        if (!small || !alone) {
+        Arrowhead head = triangle(s.points());
+        if (!small || !alone(s, head)) {
             return;
         }
-        Arrowhead head = triangle(s.points());
         double depth = s.points().stream()
                 .mapToDouble(p -> -head.direction().ahead(head.tip(), p))
                 .max()
@@ -85,6 +84,17 @@ final class ArrowheadFinder {
                 shafts.add(new Stroke(List.of(base, head.tip()), false, false, s.widthPt(), s.dash(), false));
             }
         }
+    }
+
+    /** No other outline is near but one that the tip points at: a flag or a bubble. */
+    private boolean alone(Stroke s, Arrowhead head) {
+        Box b = s.box();
+        double deep = Math.max(b.widthPt(), b.heightPt()) / 2;
+        Point behind =
+                head.tip().plus(-head.direction().dx() * deep, -head.direction().dy() * deep);
+        return closed.touching(b.grow(tolPt)).stream()
+                .allMatch(o ->
+                        o == s || o.points().size() > 3 && !o.box().grow(tolPt).contains(behind));
     }
 
     private boolean endsAt(Point p) {

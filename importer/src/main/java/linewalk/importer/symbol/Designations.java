@@ -62,7 +62,10 @@ public final class Designations {
             }
         }
         pairs.sort(Comparator.comparingDouble(Pair::cost));
-        return settle(pairs);
+        Map<Body, Named> named = settle(pairs);
+        new Balloons(symbols.flags(), symbols.lineWork(), labels, symbols.tolerancePt())
+                .name(bodies, named, labels, symbols);
+        return named;
     }
 
     /** A value follows the designation on its line; a remark such as "1A1 BORE" is about another part. */

@@ -13,6 +13,8 @@ import linewalk.importer.page.Stroke;
  */
 final class ReservoirFinder {
 
+    private static final double LEAN = 0.7;
+
     private final List<Stroke> strokes;
     private final List<Outline> flags;
     private final StrokeTouch touch;
@@ -61,14 +63,19 @@ final class ReservoirFinder {
         Point c = s.points().get(2);
         Point d = s.points().get(3);
         return s.dash().solid()
-                && new Segment(a, b).vertical()
+                && steep(a, b)
                 && new Segment(b, c).horizontal()
-                && new Segment(c, d).vertical()
+                && steep(c, d)
                 && a.yPt() < b.yPt()
                 && d.yPt() < c.yPt()
                 && Math.abs(b.xPt() - c.xPt()) > 4 * tolPt
                 && free(s.first(), s)
                 && free(s.last(), s);
+    }
+
+    /** Upright, or leaning as the side of a tray. */
+    private static boolean steep(Point a, Point b) {
+        return Math.abs(a.xPt() - b.xPt()) < LEAN * Math.abs(a.yPt() - b.yPt());
     }
 
     /** No stroke and no flag is there. */
@@ -97,7 +104,7 @@ final class ReservoirFinder {
     private Optional<Stroke> side(Stroke bottom, Point corner) {
         return touch.at(corner, bottom).stream()
                 .filter(s -> s.points().size() == 2 && s.dash().solid())
-                .filter(s -> new Segment(s.first(), s.last()).vertical())
+                .filter(s -> steep(s.first(), s.last()))
                 .filter(s -> lower(s).distancePt(corner) <= tolPt)
                 .filter(s -> free(upper(s), s))
                 .findFirst();

@@ -63,7 +63,9 @@ public final class SymbolFinder {
         strokes.addAll(arrows.shafts());
         left.addAll(arrows.shafts());
         List<Outline> closed = closedOutlines();
-        List<Outline> enclosing = closed.stream().filter(o -> encloses(o)).toList();
+        List<Outline> enclosing = closed.stream()
+                .filter(o -> encloses(o) || facedWithPorts(o, closed))
+                .toList();
         closed.removeAll(enclosing);
         left.removeAll(strokes(enclosing));
         left.removeIf(s -> s.dash().chain() && !s.closed());
@@ -81,6 +83,8 @@ public final class SymbolFinder {
         List<Outline> around = List.copyOf(flags);
         left.removeIf(s -> around.stream().anyMatch(f -> f.box().grow(tolPt).contains(s.box())));
         closed.addAll(Throttles.find(inOrder(), tolPt));
+        closed.addAll(
+                new Hoses(inOrder(), labels, closed, new Balloons(flags, inOrder(), labels, tolPt), tolPt).find());
         List<Stroke> remaining = inOrder();
         FigureFinder figures = new FigureFinder(closed, flags, remaining, tolPt);
         List<Body> bodies = figures.find();
@@ -150,11 +154,20 @@ public final class SymbolFinder {
         return large || broken && (share > ENCLOSES || titled > 1) || titled > 2 && o.rectangle();
     }
 
+    /** A broken outline with port marks on its faces is a block's, however small. */
+    private boolean facedWithPorts(Outline o, List<Outline> closed) {
+        return !o.stroke().dash().solid()
+                && o.rectangle()
+                && closed.stream().anyMatch(mark -> mark != o && onFace(mark, List.of(o)));
+    }
+
     private boolean onFace(Outline o, List<Outline> enclosures) {
         if (o.box().widthPt() > 14 * tolPt || !o.circle() && !o.rectangle()) {
             return false;
         }
         Point c = o.box().center();
-        return enclosures.stream().anyMatch(e -> e.edgeDistancePt(c) < tolPt);
+        return enclosures.stream()
+                .anyMatch(e -> e.edgeDistancePt(c) < tolPt
+                        && o.box().widthPt() < 0.3 * e.box().widthPt());
     }
 }

@@ -63,7 +63,7 @@ final class Throttles {
                                 && Math.abs(Direction.of(s.a(), s.b()).along(flow)) > 0.97);
     }
 
-    private static Stroke around(Box b, Stroke like) {
+    static Stroke around(Box b, Stroke like) {
         List<Point> corners = List.of(
                 new Point(b.x0Pt(), b.y0Pt()),
                 new Point(b.x1Pt(), b.y0Pt()),

@@ -21,7 +21,7 @@ public final class SheetPlan {
     private final List<String> notes = new ArrayList<>();
     private final List<List<String>> revisions = new ArrayList<>();
 
-    SheetPlan(int number, String title) {
+    public SheetPlan(int number, String title) {
         this.number = number;
         this.title = title;
         revisions.add(List.of("A", "-", "FIRST ISSUE", "2024-03-11"));
@@ -68,7 +68,7 @@ public final class SheetPlan {
         return new PartPlan(this, tag, description, symbol, new Place(x, y, 0, false));
     }
 
-    void add(Part part) {
+    public void add(Part part) {
         parts.add(part);
     }
 
@@ -84,11 +84,12 @@ public final class SheetPlan {
         return net(LineKind.DRAIN, "DDDDDDDD");
     }
 
-    void add(LineKind kind, String classes, List<Run> runs) {
+    public void add(LineKind kind, String classes, List<Run> runs) {
         nets.add(new Net("n" + number + "." + (nets.size() + 1), number, kind, classes, runs));
     }
 
-    Reference reference(List<String> links, Flow flow, Spot end, Heading heading, String label, boolean sized) {
+    /** Puts a reference on the sheet. */
+    public Reference reference(List<String> links, Flow flow, Spot end, Heading heading, String label, boolean sized) {
         String id = "r" + number + "." + (references.size() + 1);
         Reference reference = new Reference(id, number, links, flow, end, heading, label, sized);
         references.add(reference);
@@ -102,12 +103,12 @@ public final class SheetPlan {
                 .orElseThrow(() -> new IllegalArgumentException("no part " + tag + " on sheet " + number));
     }
 
-    SheetPlan with(Furniture thing) {
+    public SheetPlan with(Furniture thing) {
         furniture.add(thing);
         return this;
     }
 
-    SheetPlan note(String text) {
+    public SheetPlan note(String text) {
         notes.add(text);
         return this;
     }

@@ -201,6 +201,33 @@ public record DraftingStyle(
                         + ALL.stream().map(DraftingStyle::name).toList()));
     }
 
+    /** The same habits for another set: its sheets in the order of pages, its unit and its lines so many times as large. */
+    public DraftingStyle with(List<Integer> pages, double timesUnit, double timesWidth) {
+        return new DraftingStyle(
+                name,
+                widthMm,
+                heightMm,
+                grid,
+                unitMm * timesUnit,
+                references,
+                labels,
+                title,
+                regular,
+                bold,
+                fontScale,
+                singleGlyphs,
+                usUnits,
+                dotRadius,
+                lineWidthMm * timesWidth,
+                sheetPrefix,
+                List.copyOf(pages),
+                rotate,
+                cropPt,
+                userUnit,
+                lineWork,
+                false);
+    }
+
     /** The sheet's name as references use it. */
     public String sheetName(int number) {
         return sheetPrefix.isEmpty() ? Integer.toString(number) : sheetPrefix + (number < 10 ? "0" : "") + number;

@@ -1,0 +1,72 @@
+package linewalk.importer.line;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Set;
+import linewalk.drawing.Point;
+import linewalk.importer.page.Direction;
+import linewalk.importer.symbol.Outline;
+
+/**
+ * Shafts are no lines: two parallel strokes of one length that leave a machine's circle side by side, in line with its
+ * centre (ISO 1219-1).
+ */
+final class Shafts {
+
+    private static final double WIDEST = 0.5;
+    private static final double OFF_CENTRE = 0.15;
+    private static final double UNLIKE = 0.3;
+
+    /** A leg of line work out of a circle. */
+    private record Edge(List<Run> leg, Outline circle, Point at, Direction inward, double lengthPt) {}
+
+    private final Set<Run> driving = Collections.newSetFromMap(new IdentityHashMap<>());
+    private final double tolPt;
+
+    Shafts(List<Net> nets, double tolPt) {
+        this.tolPt = tolPt;
+        List<Edge> edges = new ArrayList<>();
+        nets.forEach(n -> edges(n, edges));
+        for (Edge a : edges) {
+            for (Edge b : edges) {
+                if (a != b && a.circle() == b.circle() && pair(a, b)) {
+                    driving.addAll(a.leg());
+                    driving.addAll(b.leg());
+                }
+            }
+        }
+    }
+
+    /** Runs of a net that are a shaft's edges. */
+    Set<Run> of(Net n) {
+        Set<Run> found = new HashSet<>(n.runs());
+        found.retainAll(driving);
+        return found;
+    }
+
+    private void edges(Net n, List<Edge> out) {
+        for (Node contact : n.contacts()) {
+            for (Outline o : contact.body().outlines()) {
+                if (o.circle() && contact.runs().size() == 1 && o.edgeDistancePt(contact.place()) <= 2 * tolPt) {
+                    List<Run> leg = Net.leg(contact);
+                    double lengthPt = leg.stream().mapToDouble(Run::lengthPt).sum();
+                    out.add(new Edge(leg, o, contact.place(), contact.run().outward(contact), lengthPt));
+                }
+            }
+        }
+    }
+
+    private static boolean pair(Edge a, Edge b) {
+        double diameter = a.circle().box().widthPt();
+        Point centre = a.circle().box().center();
+        double apart = a.at().distancePt(b.at());
+        Point middle = new Point((a.at().xPt() + b.at().xPt()) / 2, (a.at().yPt() + b.at().yPt()) / 2);
+        return a.inward().along(b.inward()) > 0.99
+                && apart < WIDEST * diameter
+                && a.inward().aside(middle, centre) < OFF_CENTRE * diameter
+                && Math.abs(a.lengthPt() - b.lengthPt()) < UNLIKE * Math.max(a.lengthPt(), b.lengthPt());
+    }
+}

@@ -1,0 +1,88 @@
+package linewalk.importer.symbol;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import linewalk.drawing.Point;
+import linewalk.importer.lettering.Label;
+import linewalk.importer.page.Near;
+import linewalk.importer.page.Stroke;
+
+/**
+ * Item numbers in balloons name the part that their leader points at. A table on the sheet with that number in a row gives
+ * the designation beside it; without one the number itself is the name.
+ */
+final class Balloons {
+
+    private static final Pattern ITEM = Pattern.compile("\\d{1,3}");
+
+    /** How near to its part a leader's tip stands, in tolerances. */
+    static final double AT_TOL = 8;
+
+    private static final double SURE = 0.9;
+    private static final double BY_NUMBER = 0.75;
+
+    /** A leader's far end and the number in its balloon. */
+    record Pointer(Point tip, Label item) {}
+
+    private final List<Pointer> pointers = new ArrayList<>();
+
+    Balloons(List<Outline> flags, List<Stroke> strokes, List<Label> labels, double tolPt) {
+        List<Stroke> leaders = strokes.stream()
+                .filter(s -> !s.closed()
+                        && !s.curved()
+                        && s.points().size() <= 3
+                        && s.dash().solid())
+                .toList();
+        Near<Stroke> near = new Near<>(leaders, Stroke::box);
+        for (Outline o : flags) {
+            List<Label> inside = o.circle() ? FlagTest.inside(o, labels) : List.of();
+            if (inside.size() == 1 && ITEM.matcher(inside.get(0).text()).matches()) {
+                near.touching(o.box().grow(tolPt)).stream()
+                        .flatMap(s -> tip(s, o, 1.5 * tolPt).stream())
+                        .map(tip -> new Pointer(tip, inside.get(0)))
+                        .forEach(pointers::add);
+            }
+        }
+    }
+
+    /** The end that is not at the balloon. */
+    private static Optional<Point> tip(Stroke s, Outline balloon, double reachPt) {
+        boolean first = balloon.edgeDistancePt(s.first()) <= reachPt;
+        boolean last = balloon.edgeDistancePt(s.last()) <= reachPt;
+        return first == last ? Optional.empty() : Optional.of(first ? s.last() : s.first());
+    }
+
+    List<Pointer> pointers() {
+        return pointers;
+    }
+
+    /** Names figures that have no designation of their own. */
+    void name(List<Body> bodies, Map<Body, Designations.Named> named, List<Label> labels, Symbols symbols) {
+        double reach = AT_TOL * symbols.tolerancePt();
+        Near<Body> near = new Near<>(bodies, Body::box);
+        for (Pointer p : pointers) {
+            near.within(p.tip(), reach).stream()
+                    .filter(b -> b.distancePt(p.tip()) <= reach)
+                    .min(Comparator.comparingDouble(b -> b.distancePt(p.tip())))
+                    .filter(b -> !named.containsKey(b) && !b.reservoir())
+                    .ifPresent(b -> named.put(b, named(p.item(), labels, symbols)));
+        }
+    }
+
+    private static Designations.Named named(Label item, List<Label> labels, Symbols symbols) {
+        return labels.stream()
+                .filter(l -> l.text().equals(item.text()) && symbols.inTable(l.center()))
+                .flatMap(cell -> labels.stream()
+                        .filter(l -> Designations.looksLike(l.text()) && symbols.inTable(l.center()))
+                        .filter(l -> Math.abs(l.center().yPt() - cell.center().yPt()) < 0.5 * cell.sizePt())
+                        .sorted(Comparator.comparingDouble(l -> l.box().distancePt(cell.box())))
+                        .limit(1))
+                .findFirst()
+                .map(l -> new Designations.Named(l, SURE))
+                .orElseGet(() -> new Designations.Named(item, BY_NUMBER));
+    }
+}
