@@ -84,7 +84,8 @@ public final class KindReader {
                 .or(valves::throttle)
                 .or(boxes::cock)
                 .or(valves::check)
-                .or(boxes::contacts);
+                .or(boxes::contacts)
+                .or(() -> new HoseRule(picture).read());
     }
 
     private static Optional<Verdict> row(Motifs motifs) {

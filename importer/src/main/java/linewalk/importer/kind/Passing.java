@@ -15,7 +15,7 @@ import linewalk.importer.page.Direction;
 final class Passing {
 
     /** Two directions count as one where their cosine is above this. */
-    private static final double ALONG = 0.7;
+    private static final double ALONG = 0.92;
 
     private record Way(String from, String to) {}
 

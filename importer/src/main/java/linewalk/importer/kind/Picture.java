@@ -4,9 +4,8 @@ import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import linewalk.drawing.Box;
-import linewalk.drawing.Point;
-import linewalk.importer.page.Direction;
 import linewalk.importer.page.Segment;
+import linewalk.importer.page.Stroke;
 import linewalk.importer.symbol.Arc;
 
 /**
@@ -16,11 +15,11 @@ import linewalk.importer.symbol.Arc;
  * @param shapes its closed outlines
  * @param beside closed outlines without a name that stand near: a brake's shoe, a coupling's ball
  * @param triangles filled ones and drawn ones, heads of arrows among them
- * @param open open arrowheads, with a shaft of no length where none is drawn
+ * @param arrows heads with their shafts
  * @param solid straight pieces, sides of outlines not among them
  * @param dashed straight pieces of pilot and drain lines
  * @param arcs open bends
- * @param vees open strokes of two like arms, each as arm end, apex, arm end
+ * @param curves open curved strokes whole
  * @param words texts inside
  * @param contacts where lines meet it
  */
@@ -34,6 +33,7 @@ record Picture(
         List<Segment> solid,
         List<Segment> dashed,
         List<Arc> arcs,
+        List<Stroke> curves,
         List<String> words,
         List<Contact> contacts,
         double tolPt) {
@@ -55,10 +55,10 @@ record Picture(
         return Math.max(core.widthPt(), core.heightPt());
     }
 
-    /** Contacts of working lines; all of them where every line is dashed. */
+    /** Contacts of working lines; both where there are but two, since a return may be drawn as a drain. */
     List<Contact> working() {
         List<Contact> solidOnes = contacts.stream().filter(c -> !c.dashed()).toList();
-        return solidOnes.isEmpty() ? contacts : solidOnes;
+        return solidOnes.isEmpty() || contacts.size() == 2 ? contacts : solidOnes;
     }
 
     /** Contacts of dashed lines beside working ones. */
@@ -80,14 +80,5 @@ record Picture(
     /** As {@link #drawn}, with what stands beside. */
     Stream<Segment> drawnAround() {
         return Stream.concat(drawn(), beside.stream().flatMap(s -> s.sides().stream()));
-    }
-
-    /** The contact furthest ahead in a direction, if it is ahead of the point at all. */
-    static java.util.Optional<Contact> ahead(List<Contact> contacts, Point from, Direction way) {
-        return contacts.stream()
-                .filter(c -> way.ahead(from, c.port().place())
-                        > 0.3 * from.distancePt(c.port().place()))
-                .max(java.util.Comparator.comparingDouble(
-                        c -> way.ahead(from, c.port().place())));
     }
 }

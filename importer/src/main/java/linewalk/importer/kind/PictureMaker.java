@@ -81,6 +81,7 @@ final class PictureMaker {
                 pieces.solid,
                 pieces.dashed,
                 pieces.arcs,
+                pieces.bends.stream().filter(Stroke::curved).toList(),
                 words,
                 contacts,
                 symbols.tolerancePt());

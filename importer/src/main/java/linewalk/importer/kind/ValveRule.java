@@ -121,15 +121,14 @@ final class ValveRule {
                     ? Optional.empty()
                     : Optional.of(Verdict.of(Kind.CHECK_VALVE, 0.7, "a triangle against a bar"));
         }
-        boolean pilot = !p.pilots().isEmpty()
-                || p.dashed().stream()
-                        .anyMatch(s -> p.core().contains(s.a())
-                                && p.core().contains(s.b())
-                                && p.pilots().size() + p.working().size() > 2);
+        Check c = m.checks().get(0);
+        boolean inner = p.dashed().stream()
+                .anyMatch(s -> p.core().contains(s.a()) && p.core().contains(s.b()));
+        boolean aside = p.contacts().stream().anyMatch(x -> x.dashed() && !inLine(c, x));
+        boolean pilot = aside || !p.pilots().isEmpty() || inner && p.contacts().size() > 2;
         if (!pilot) {
             return Optional.of(Verdict.of(Kind.CHECK_VALVE, 0.94, "a ball on a seat"));
         }
-        Check c = m.checks().get(0);
         boolean piston =
                 p.of(Form.BOX, Form.SQUARE).stream().anyMatch(b -> b.sizePt() < 3 * c.sizePt() && !b.covers(c.ball()));
         boolean spring = !p.springs().isEmpty();
@@ -142,5 +141,10 @@ final class ValveRule {
         return Optional.of(Verdict.of(Kind.PILOT_CHECK_VALVE, 0.93, "a ball on a seat with a pilot line")
                 .or(Kind.PREFILL_VALVE, 0.05)
                 .or(Kind.DECOMPRESSION_VALVE, 0.02));
+    }
+
+    /** Before the seat or behind the ball. */
+    private static boolean inLine(Check c, Contact x) {
+        return Math.abs(c.free().along(Direction.of(c.ball(), x.port().place()))) > 0.9;
     }
 }
