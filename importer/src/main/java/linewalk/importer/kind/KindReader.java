@@ -50,12 +50,6 @@ public final class KindReader {
     public Optional<Read> read(List<Body> bodies, List<Contact> contacts, String tag) {
         Picture picture = pictures.of(bodies, contacts);
         Motifs motifs = Motifs.of(picture);
-        if (tag.equals(System.getenv("KD"))) {
-            System.err.println(tag + " " + motifs + "\nOUTLINES "
-                    + picture.shapes().stream()
-                            .map(s -> s.form() + " " + s.corners())
-                            .toList() + "\n" + picture);
-        }
         return verdict(picture, motifs).map(v -> withTag(v, tag)).map(v -> {
             List<Position> positions = sure(v) < SURE ? List.of() : new Passing(motifs, v.kind()).positions();
             return new Read(v.reading(), positions);

@@ -104,6 +104,7 @@ final class RoundRule {
         double r = c.sizePt() / 2;
         boolean arrow = p.arrows().stream().anyMatch(a -> within(a.tip(), c) && within(a.tail(), c) && pointer(a, c));
         boolean hand = !arrow
+                && p.contacts().size() < 2
                 && p.anySolid(s -> within(s.a(), c)
                         && within(s.b(), c)
                         && s.lengthPt() > 0.8 * r

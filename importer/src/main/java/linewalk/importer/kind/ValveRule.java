@@ -127,7 +127,9 @@ final class ValveRule {
         boolean aside = p.contacts().stream().anyMatch(x -> x.dashed() && !inLine(c, x));
         boolean pilot = aside || !p.pilots().isEmpty() || inner && p.contacts().size() > 2;
         if (!pilot) {
-            return Optional.of(Verdict.of(Kind.CHECK_VALVE, 0.94, "a ball on a seat"));
+            Verdict plain = Verdict.of(Kind.CHECK_VALVE, 0.94, "a ball on a seat");
+            boolean boxed = p.shapes().stream().anyMatch(s -> s.form() != Form.CIRCLE && s.covers(c.ball()));
+            return Optional.of(boxed ? plain.weaker(0.7, " in a box that should hold more") : plain);
         }
         boolean piston =
                 p.of(Form.BOX, Form.SQUARE).stream().anyMatch(b -> b.sizePt() < 3 * c.sizePt() && !b.covers(c.ball()));
