@@ -1,6 +1,7 @@
 package linewalk.importer;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import linewalk.drawing.Box;
 import linewalk.drawing.SheetReading;
@@ -33,6 +34,26 @@ class EnclosureTest {
             assertThat(e.box().grow(1).contains(new Box(150, 150, 500, 500))).isTrue();
         });
         assertThat(Said.tags(r)).containsExactly("1V1", "1V2", "1V3");
+    }
+
+    @Test
+    void aroundOnePartToo() {
+        SheetReading r = Drawn.page()
+                .pen(0.7, 18, 3, 3, 3)
+                .rect(180, 250, 280, 340)
+                .pen(1)
+                .circle(280, 300, 3)
+                .rect(200, 280, 240, 320)
+                .text(200, 274, "1V1")
+                .rect(400, 280, 440, 320)
+                .text(400, 274, "1V2")
+                .line(240, 300, 400, 300)
+                .read();
+
+        assertThat(Said.lines(r)).containsExactly("1V1 - 1V2");
+        assertThat(Said.component(r, "1V1").ports())
+                .singleElement()
+                .satisfies(p -> assertThat(p.place().xPt()).isCloseTo(240, within(2.0)));
     }
 
     @Test

@@ -131,6 +131,21 @@ class JoinTest {
                 "1V3 - 1V4");
     }
 
+    /** A bare curve with a designation is a hose; not where it leads over another line. */
+    @Test
+    void alsoBesideADesignation() {
+        joined(
+                valves(1, 2, 3, 4)
+                        .line(400, 220, 400, 580)
+                        .line(220, 400, 390, 400)
+                        .arc(390, 400, 410, 400)
+                        .line(410, 400, 580, 400)
+                        .rect(412, 340, 430, 358)
+                        .text(412, 385, "1V5"),
+                "1V1 - 1V2",
+                "1V3 - 1V4");
+    }
+
     @Test
     void whereALineStopsShortItEndsOpen() {
         SheetReading r = valves(1).line(220, 400, 400, 400).read();

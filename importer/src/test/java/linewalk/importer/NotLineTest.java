@@ -103,6 +103,56 @@ class NotLineTest {
         assertThat(Said.component(r, "1V1").ports()).hasSize(1);
     }
 
+    @Test
+    void aValvesOwnPilotLoopOffADashedLine() {
+        SheetReading r = Drawn.page()
+                .rect(380, 380, 420, 420)
+                .text(430, 403, "1V1")
+                .rect(380, 580, 420, 620)
+                .text(430, 603, "1V2")
+                .pen(0.7, 6, 3)
+                .line(400, 420, 400, 580)
+                .pen(0.7, 3, 2)
+                .line(400, 432, 370, 432, 370, 400, 380, 400)
+                .read();
+
+        assertThat(Said.lines(r)).containsExactly("1V1 - 1V2");
+        assertThat(Said.component(r, "1V1").ports()).hasSize(1);
+    }
+
+    /** A pilot line starts beside the box and bends around its corner; this one leaves out of a port. */
+    @Test
+    void butNoDashedLineOnTheOtherSideOfThePart() {
+        SheetReading r = Drawn.page()
+                .rect(380, 380, 420, 420)
+                .text(340, 403, "1V1")
+                .line(400, 380, 400, 350, 450, 350, 450, 436, 400, 436)
+                .pen(0.7, 3, 2)
+                .line(400, 420, 400, 436)
+                .pen(1)
+                .line(450, 436, 700, 436)
+                .rect(700, 420, 740, 460)
+                .text(750, 443, "1V2")
+                .read();
+
+        assertThat(Said.lines(r)).containsExactly("1V1 - 1V1 - 1V2");
+    }
+
+    /** A dashed way between two pipes of one reservoir is a drain line that joins the other. */
+    @Test
+    void butNoDrainIntoAReservoir() {
+        SheetReading r = Drawn.page()
+                .line(200, 400, 200, 500, 400, 500, 400, 400)
+                .rect(500, 200, 540, 240)
+                .text(550, 223, "1V1")
+                .line(500, 220, 250, 220, 250, 450)
+                .pen(0.7, 3, 2)
+                .line(300, 220, 300, 450)
+                .read();
+
+        assertThat(Said.lines(r)).containsExactly("1V1 - TANK - TANK");
+    }
+
     /** ISO 1219-1: short arrows at a cooler's sides mean heat. */
     @Test
     void aCoolersHeatArrows() {

@@ -198,4 +198,23 @@ class SymbolTest {
         assertThat(Said.component(r, "1V1").ports()).hasSize(2);
         assertThat(Said.lines(r)).containsExactly("1V1 - to 2/B4", "1V1 - to 3/C1");
     }
+
+    /** The plate at the end of a brake's rod is nearer to the designation than the brake's box, and no part of its own. */
+    @Test
+    void aBrakeWithItsShoe() {
+        SheetReading r = Drawn.page()
+                .rect(300, 280, 360, 320)
+                .line(335, 280, 335, 320)
+                .line(340, 280, 340, 320)
+                .line(340, 298, 380, 298)
+                .line(340, 302, 380, 302)
+                .rect(380, 286, 385, 314)
+                .text(392, 303, "1A4")
+                .rect(500, 400, 540, 440)
+                .text(550, 423, "1V1")
+                .line(350, 320, 350, 420, 500, 420)
+                .read();
+
+        assertThat(Said.lines(r)).containsExactly("1A4 - 1V1");
+    }
 }

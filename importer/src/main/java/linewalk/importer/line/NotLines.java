@@ -18,6 +18,9 @@ public final class NotLines {
     /** How far a valve's own pilot line may lead around it, as a share of its size. */
     private static final double OWN_PILOT = 0.9;
 
+    /** How far from a valve its own pilot line may start, as a share of its square. */
+    private static final double BESIDE = 0.6;
+
     /** How long such a piece without an arrow is at most, in sizes of its figure. */
     private static final double STUB = 0.7;
 
@@ -103,18 +106,26 @@ public final class NotLines {
         for (Node contact : n.contacts()) {
             List<Run> way = dashedWay(contact);
             Body body = contact.body();
-            if (way.isEmpty()
-                    || body.reservoir()
-                    || n.contacts().stream().noneMatch(c -> c != contact && c.body() == body)) {
-                continue;
-            }
-            double size = Math.max(body.core().widthPt(), body.core().heightPt());
-            Box reach = body.core().grow(OWN_PILOT * size + tolPt);
-            if (way.stream().allMatch(r -> r.points().stream().allMatch(reach::contains))) {
+            boolean both = n.contacts().stream().anyMatch(c -> c != contact && c.body() == body);
+            if (!way.isEmpty() && both && !body.reservoir() && isAround(body, way)) {
                 dropped.addAll(way);
             }
         }
         return without(n, dropped);
+    }
+
+    /** It starts beside a port and bends around the box's corner; farther off, or straight, it is a line around the part. */
+    private boolean isAround(Body body, List<Run> way) {
+        double size = Math.max(body.core().widthPt(), body.core().heightPt());
+        Box reach = body.core().grow(OWN_PILOT * size + tolPt);
+        Run last = way.get(way.size() - 1);
+        double start = Math.max(
+                body.distancePt(last.from().place()), body.distancePt(last.to().place()));
+        long points = way.stream().mapToLong(r -> r.points().size() - 1).sum();
+        return body.outlines().stream().anyMatch(o -> o.corners() == 4)
+                && points > 1
+                && start < BESIDE * Math.min(body.core().widthPt(), body.core().heightPt()) + tolPt
+                && way.stream().allMatch(r -> r.points().stream().allMatch(reach::contains));
     }
 
     /** A leader may touch the line it speaks of: only the leader goes. It comes from a bubble, or points with an arrow. */

@@ -86,15 +86,16 @@ final class ArrowheadFinder {
         }
     }
 
-    /** No other outline is near but one that the tip points at: a flag or a bubble. */
+    /** No other outline is near but one that the tip points at, a flag or a bubble, or an enclosure's around it all. */
     private boolean alone(Stroke s, Arrowhead head) {
         Box b = s.box();
         double deep = Math.max(b.widthPt(), b.heightPt()) / 2;
         Point behind =
                 head.tip().plus(-head.direction().dx() * deep, -head.direction().dy() * deep);
         return closed.touching(b.grow(tolPt)).stream()
-                .allMatch(o ->
-                        o == s || o.points().size() > 3 && !o.box().grow(tolPt).contains(behind));
+                .allMatch(o -> o == s
+                        || o.dash().chain()
+                        || o.points().size() > 3 && !o.box().grow(tolPt).contains(behind));
     }
 
     private boolean endsAt(Point p) {

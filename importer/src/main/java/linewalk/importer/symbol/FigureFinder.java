@@ -54,6 +54,9 @@ final class FigureFinder {
         for (Body b : bodies) {
             takeConnected(b);
         }
+        new Plates(bodies, strokes.stream().filter(left::contains).toList(), tolPt)
+                .join()
+                .forEach(left::remove);
         for (Body tank : reservoirs) {
             strokes.stream()
                     .filter(s -> left.contains(s) && tank.box().contains(s.box()) && free(s, tank))

@@ -7,6 +7,7 @@ import linewalk.drawing.Point;
 import linewalk.importer.lettering.Label;
 import linewalk.importer.page.Direction;
 import linewalk.importer.page.Near;
+import linewalk.importer.page.Segment;
 import linewalk.importer.page.Stroke;
 
 /**
@@ -57,7 +58,7 @@ final class Hoses {
     List<Outline> find() {
         List<Outline> found = new ArrayList<>();
         for (Stroke s : strokes) {
-            if (s.curved() && betweenLines(s) && !smooth(s) && (named(s) || pointedAt(s))) {
+            if (s.curved() && betweenLines(s) && !smooth(s) && !hop(s) && (named(s) || pointedAt(s))) {
                 found.add(Outline.of(Throttles.around(s.box(), s)));
             } else if (s.points().size() == 2 && barred(s) && (named(s) || pointedAt(s))) {
                 Box whole = at(s, s.first()).stream().map(Stroke::box).reduce(s.box(), Box::union);
@@ -108,6 +109,19 @@ final class Hoses {
                         || Math.abs(Direction.of(o.points().get(o.points().size() - 2), o.last())
                                         .along(inward))
                                 > SMOOTHLY);
+    }
+
+    /** Another line runs through under the curve. */
+    private boolean hop(Stroke s) {
+        Segment chord = new Segment(s.first(), s.last());
+        return touch.at(s.points().get(s.points().size() / 2), s).stream().anyMatch(o -> {
+            for (int i = 1; i < o.points().size(); i++) {
+                if (new Segment(o.points().get(i - 1), o.points().get(i)).crossing(chord) != null) {
+                    return true;
+                }
+            }
+            return false;
+        });
     }
 
     private boolean pointedAt(Stroke s) {

@@ -14,6 +14,7 @@ import java.util.Set;
 import linewalk.drawing.Box;
 import linewalk.drawing.Point;
 import linewalk.importer.page.Corners;
+import linewalk.importer.page.Dash;
 import linewalk.importer.page.Direction;
 import linewalk.importer.page.Near;
 import linewalk.importer.page.Segment;
@@ -81,6 +82,12 @@ final class Loops {
         return out;
     }
 
+    /** Circles may come in any number of pieces. */
+    private static boolean round(List<Point> points) {
+        Stroke ring = new Stroke(points, true, true, 0, Dash.SOLID, false);
+        return Outline.of(ring).circle();
+    }
+
     private boolean piece(Stroke s) {
         if (s.closed() || !s.dash().solid() || s.points().size() > POINTS) {
             return false;
@@ -136,6 +143,12 @@ final class Loops {
         return new Coordinate(c.xPt(), c.yPt());
     }
 
+    /** A line that leads around a part and back to it has another pen than the part. */
+    private static boolean onePen(Set<Stroke> sides) {
+        double thinnest = sides.stream().mapToDouble(Stroke::widthPt).min().orElse(0);
+        return sides.stream().allMatch(s -> s.widthPt() <= 1.1 * thinnest);
+    }
+
     private void closeLoop(Polygon p, Map<Coordinate, List<Stroke>> at, List<Stroke> closed, Set<Stroke> used) {
         Coordinate[] ring = p.getExteriorRing().getCoordinates();
         Box box =
@@ -151,7 +164,7 @@ final class Loops {
             side.retainAll(at.get(ring[i + 1]));
             sides.addAll(side);
         }
-        if (!sides.isEmpty() && sides.size() <= SIDES) {
+        if (!sides.isEmpty() && (sides.size() <= SIDES || round(points)) && onePen(sides)) {
             Stroke like = sides.iterator().next();
             boolean curved = sides.stream().anyMatch(Stroke::curved);
             used.addAll(sides);

@@ -67,7 +67,7 @@ public final class SymbolFinder {
         left.addAll(arrows.shafts());
         List<Outline> closed = closedOutlines();
         List<Outline> enclosing = closed.stream()
-                .filter(o -> encloses(o) || facedWithPorts(o, closed))
+                .filter(o -> encloses(o) || enclosesOne(o, closed) || facedWithPorts(o, closed))
                 .toList();
         closed.removeAll(enclosing);
         left.removeAll(strokes(enclosing));
@@ -85,7 +85,7 @@ public final class SymbolFinder {
         flags.addAll(flagTest.brackets(inOrder(), labels, tolPt));
         List<Outline> around = List.copyOf(flags);
         left.removeIf(s -> around.stream().anyMatch(f -> f.box().grow(tolPt).contains(s.box())));
-        closed.addAll(Throttles.find(inOrder()));
+        closed.addAll(Throttles.find(inOrder(), tolPt));
         closed.addAll(
                 new Hoses(inOrder(), labels, closed, new Balloons(flags, inOrder(), labels, tolPt), tolPt).find());
         List<Stroke> remaining = inOrder();
@@ -161,6 +161,23 @@ public final class SymbolFinder {
     private boolean worded(Box b) {
         return labels.stream()
                 .anyMatch(l -> b.contains(l.box()) && WORD.matcher(l.text()).find());
+    }
+
+    /** A chain outline around one part, which is drawn inside together with its designation. */
+    private boolean enclosesOne(Outline o, List<Outline> closed) {
+        Box b = o.box();
+        return o.stroke().dash().chain()
+                && o.rectangle()
+                && labels.stream().anyMatch(l -> b.contains(l.center()) && Designations.looksLike(l.text()))
+                && closed.stream().anyMatch(part -> part.stroke().dash().solid() && isWithin(part.box(), b));
+    }
+
+    /** Well inside, no mark on a side. */
+    private boolean isWithin(Box part, Box b) {
+        return Math.max(part.widthPt(), part.heightPt()) > 4 * tolPt
+                && b.grow(-3 * tolPt).contains(part)
+                && part.widthPt() < 0.7 * b.widthPt()
+                && part.heightPt() < 0.7 * b.heightPt();
     }
 
     /** A broken outline with port marks on its faces is a block's, however small. */

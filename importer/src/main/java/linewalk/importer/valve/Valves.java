@@ -1,6 +1,7 @@
 package linewalk.importer.valve;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -8,6 +9,8 @@ import linewalk.drawing.Box;
 import linewalk.drawing.Component;
 import linewalk.drawing.Finding;
 import linewalk.drawing.Kind;
+import linewalk.drawing.KindReading;
+import linewalk.drawing.KindReading.Choice;
 import linewalk.drawing.Point;
 import linewalk.drawing.Port;
 import linewalk.drawing.Rule;
@@ -24,6 +27,17 @@ public final class Valves {
 
     /** How far around a figure its operators are drawn, in its shorter sides. */
     private static final double REACH = 2.5;
+
+    private static final double LIKELY = 0.9;
+
+    /** What a parts list may call a valve that is drawn as a row of squares. */
+    private static final Set<Kind> SWITCHING = EnumSet.of(
+            Kind.DIRECTIONAL_VALVE,
+            Kind.PROPORTIONAL_VALVE,
+            Kind.SHUT_OFF_VALVE,
+            Kind.UNLOADING_VALVE,
+            Kind.DECOMPRESSION_VALVE,
+            Kind.CARTRIDGE_VALVE);
 
     private final Near<Stroke> strokes;
     private final Near<Stroke> drawn;
@@ -77,8 +91,14 @@ public final class Valves {
                 }
             }
         }
+        found = found.filter(v -> v.doubt() == null || !otherKind(c));
         found.filter(v -> v.doubt() != null).ifPresent(v -> doubts.add(doubt(c, v.doubt())));
         return found.map(v -> filled(c, v)).orElse(c);
+    }
+
+    /** The figure looks like something else, so a row that cannot be read is none. */
+    private static boolean otherKind(Component c) {
+        return c.kind() != null && c.kind() != Kind.UNKNOWN && !SWITCHING.contains(c.kind());
     }
 
     private List<Ink> ink(List<Stroke> pieces, Box around, Lie lie) {
@@ -100,6 +120,7 @@ public final class Valves {
         return l.text().equals(p.name()) && l.box().distancePt(p.place()) < 2 * l.sizePt();
     }
 
+    /** A row read to its end is a directional valve, whatever else the figure looked like. */
     private static Component filled(Component c, ValveReading v) {
         return new Component(
                 c.id(),
@@ -107,12 +128,24 @@ public final class Valves {
                 c.page(),
                 c.place(),
                 c.box(),
-                c.kind() == null || c.kind() == Kind.UNKNOWN ? v.kind() : c.kind(),
+                v.kind(),
                 c.setting(),
                 c.origin(),
                 c.confidence(),
                 c.ports(),
-                v.positions());
+                v.positions(),
+                symbol(v.kind()));
+    }
+
+    private static KindReading symbol(Kind kind) {
+        List<Choice> choices = new ArrayList<>();
+        choices.add(new Choice(kind, LIKELY));
+        for (Kind k : SWITCHING) {
+            if (k != kind) {
+                choices.add(new Choice(k, (1 - LIKELY) / SWITCHING.size()));
+            }
+        }
+        return new KindReading(choices, "a row of squares with operators at its ends");
     }
 
     private static Finding doubt(Component c, String why) {
