@@ -41,8 +41,7 @@ final class HandCircuit {
         this.json = Truths.read(file);
         this.chart = chart(json.get("chart").asText());
         Map<String, Component> components = new LinkedHashMap<>();
-        json.get("components")
-                .forEach(c -> components.put(c.get("tag").asText(), component(c)));
+        json.get("components").forEach(c -> components.put(c.get("tag").asText(), component(c)));
         List<Line> lines = new ArrayList<>();
         json.get("lines").forEach(l -> lines.add(line(l)));
         Sheet sheet = new Sheet("1", PAGE, 400, 400, null, null, Origin.TEXT, null, Affine.IDENTITY);

@@ -82,17 +82,4 @@ class HandCircuitTest {
                         .collect(java.util.stream.Collectors.toMap(Component::tag, c -> c)))
                 .get(tag);
     }
-
-    public static void main(String[] args) throws Exception {
-        List<String> all = new ArrayList<>();
-        for (Path f : files()) {
-            try {
-                all.addAll(differences(f));
-            } catch (RuntimeException e) {
-                all.add(f.getFileName() + " " + e);
-                e.printStackTrace();
-            }
-        }
-        all.forEach(System.out::println);
-    }
 }

@@ -85,7 +85,8 @@ final class Net {
         int volume = part.volumes()[port];
         boolean working = part.working(port);
         tank[volume] |= kind == Kind.TANK;
-        load[volume] |= working && part.main()[port] && (kind.isActuator() || kind == Kind.BRAKE || kind == Kind.ACCUMULATOR);
+        load[volume] |=
+                working && part.main()[port] && (kind.isActuator() || kind == Kind.BRAKE || kind == Kind.ACCUMULATOR);
         sealed[volume] |= working && Kinds.seals(kind);
     }
 
@@ -101,8 +102,7 @@ final class Net {
                 endVolumes[i][e] = v.ofEnd(i, end);
                 boolean ends = end instanceof End.Open
                         || end instanceof End.AtReference r
-                                && (!references.containsKey(r.reference())
-                                        || !v.mated(references.get(r.reference())));
+                                && (!references.containsKey(r.reference()) || !v.mated(references.get(r.reference())));
                 loose[endVolumes[i][e]] |= ends;
                 ports.line(endVolumes[i][e], line.kind());
             }
@@ -126,5 +126,4 @@ final class Net {
     boolean[] none() {
         return new boolean[size];
     }
-
 }

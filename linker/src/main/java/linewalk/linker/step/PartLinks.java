@@ -168,8 +168,8 @@ final class PartLinks {
             case SEQUENCE_VALVE -> named(p, "P", "A", Links.BOTH, guess == Guess.SHUT ? 0 : Links.BOTH, outlet);
             case REDUCING_VALVE -> named(p, "P", "A", Links.BOTH | Links.REDUCE, Links.BOTH, outlet);
             case PILOT_CHECK_VALVE -> named(p, "A", "B", Links.BOTH, opened(p) ? Links.BOTH : 0, outlet);
-            case COUNTERBALANCE_VALVE -> named(
-                    p, "V", "C", Links.BOTH, opened(p) ? Links.BOTH | Links.LOADED : 0, outlet);
+            case COUNTERBALANCE_VALVE ->
+                named(p, "V", "C", Links.BOTH, opened(p) ? Links.BOTH | Links.LOADED : 0, outlet);
             case INTENSIFIER -> named(p, "P", "H", Links.FEED | Links.INTENSIFY, 0, outlet);
             case ORIFICE -> throttle(p, outlet, Links.THROTTLE);
             case FLOW_CONTROL -> throttle(p, outlet, guess == Guess.SHUT ? Links.THROTTLE : 0);

@@ -14,9 +14,8 @@ final class Pilots {
     /** Volumes at the pilot ports; empty where the position is not brought about by a pilot, or no line was read there. */
     static List<Integer> of(Part p, Position x) {
         List<Integer> found = new ArrayList<>();
-        boolean other = x.how() == Position.How.SOLENOID
-                || x.how() == Position.How.LEVER
-                || x.how() == Position.How.SPRING;
+        boolean other =
+                x.how() == Position.How.SOLENOID || x.how() == Position.How.LEVER || x.how() == Position.How.SPRING;
         for (String by : other ? List.<String>of() : x.by()) {
             if (by.equalsIgnoreCase("pilot")) {
                 found.addAll(unnamed(p));

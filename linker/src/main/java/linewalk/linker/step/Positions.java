@@ -97,7 +97,9 @@ final class Positions {
         Position best = null;
         int most = 0;
         for (Position x : p.component().positions()) {
-            int rank = x.isRest() ? 0 : Pilots.of(p, x).stream().mapToInt(ranks::at).max().orElse(0);
+            int rank = x.isRest()
+                    ? 0
+                    : Pilots.of(p, x).stream().mapToInt(ranks::at).max().orElse(0);
             if (rank > most) {
                 best = x;
                 most = rank;
@@ -111,7 +113,9 @@ final class Positions {
     private Position unmoved(Component c) {
         Position rest = c.rest().orElse(null);
         Position was = before.get(c.id());
-        if (was != null && (detent(was) || rest != null && detent(rest)) && c.positions().contains(was)) {
+        if (was != null
+                && (detent(was) || rest != null && detent(rest))
+                && c.positions().contains(was)) {
             return was;
         }
         return rest;

@@ -169,9 +169,8 @@ public final class StepSolver {
                 positions.put(p.component().id(), first);
             }
         }
-        List<Component> round = unsettled.stream()
-                .map(i -> whole.parts.get(i).component())
-                .toList();
+        List<Component> round =
+                unsettled.stream().map(i -> whole.parts.get(i).component()).toList();
         return new StepState(step, positions, classes(tried), facts.running, facts.open, round);
     }
 

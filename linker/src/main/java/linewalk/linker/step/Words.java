@@ -15,10 +15,7 @@ final class Words {
 
     static String plain(String text) {
         StringBuilder plain = new StringBuilder();
-        text.toUpperCase(Locale.ROOT)
-                .chars()
-                .filter(Character::isLetterOrDigit)
-                .forEach(c -> plain.append((char) c));
+        text.toUpperCase(Locale.ROOT).chars().filter(Character::isLetterOrDigit).forEach(c -> plain.append((char) c));
         return plain.toString();
     }
 
