@@ -50,8 +50,12 @@ public final class Tracer {
         return q.crossDoubt() ? anyWay(asked) : sureWay(asked);
     }
 
-    /** Solved when first asked for: a trace at rest needs none. */
-    private StepState state(String step) {
+    /**
+     * The machine in a step; solved when first asked for.
+     *
+     * @throws UserError for a step that the chart does not have
+     */
+    public StepState state(String step) {
         Designations.step(chart, step);
         if (steps == null) {
             steps = new Steps(circuit, chart);
