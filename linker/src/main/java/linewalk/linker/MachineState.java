@@ -31,14 +31,32 @@ final class MachineState {
         return step;
     }
 
-    /** Null where it is not known. */
+    /** As the step's state tells; where that is not known, as its solenoids alone would have it. Null where they clash. */
     Position of(Component c) {
-        Position rest = c.rest().orElse(null);
-        if (step == null) {
-            return rest;
+        Position known = step == null ? null : step.position(c);
+        return known != null ? known : bySolenoids(c);
+    }
+
+    /** Whether a valve moves as its solenoids say is not known: what feeds its pilot was not read. */
+    boolean assumed(Component c) {
+        return step != null && SWITCHING.contains(c.kind()) && !c.positions().isEmpty() && step.position(c) == null;
+    }
+
+    private Position bySolenoids(Component c) {
+        Position best = c.rest().orElse(null);
+        long most = 0;
+        for (Position p : c.positions()) {
+            long on = p.isRest()
+                    ? 0
+                    : p.by().stream()
+                            .filter(s -> energised.contains(Names.plain(s)))
+                            .count();
+            if (on > 0 && on >= most) {
+                best = on == most ? null : p;
+                most = on;
+            }
         }
-        Position now = step.position(c);
-        return now == null && !SWITCHING.contains(c.kind()) ? rest : now;
+        return best;
     }
 
     /** Whether the state tells what a pilot opens; a machine at rest has none. */

@@ -155,6 +155,11 @@ public final class Tracer {
         if (step != null && !step.unsettled().isEmpty()) {
             unsure.add(Steps.unsettled(step));
         }
+        walked.stream()
+                .filter(l -> l instanceof Leg.Through t && a.state.assumed(t.component()))
+                .map(l -> TraceDoubts.assumed(((Leg.Through) l).component(), a.state))
+                .filter(f -> !unsure.contains(f))
+                .forEach(unsure::add);
         return new Trace(a.question, walked, legs.sheets(walked), unsure);
     }
 

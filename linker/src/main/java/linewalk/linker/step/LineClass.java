@@ -5,12 +5,10 @@ final class LineClass {
 
     private LineClass() {}
 
-    static PressureClass of(Net net, int line, PressureClass volume) {
-        if (!net.pilotLine(line)) {
-            return volume;
-        } else if (volume.pressed()) {
-            return net.pilotOnly[net.volumes(line)[0]] ? volume : PressureClass.PILOT;
+    static PressureClass of(Net net, int line, int volume, PressureClass said) {
+        if (net.pilotOnly[volume] || !net.pilotLine[line]) {
+            return said;
         }
-        return volume == PressureClass.RETURN ? PressureClass.IDLE : volume;
+        return said.pressed() ? PressureClass.PILOT : said == PressureClass.RETURN ? PressureClass.IDLE : said;
     }
 }

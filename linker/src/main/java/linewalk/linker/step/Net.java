@@ -2,15 +2,18 @@ package linewalk.linker.step;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import linewalk.drawing.Component;
 import linewalk.drawing.DrawingSet;
 import linewalk.drawing.End;
 import linewalk.drawing.Kind;
 import linewalk.drawing.Line;
 import linewalk.drawing.LineKind;
+import linewalk.drawing.Port;
 import linewalk.drawing.Reference;
 
 /**
@@ -40,6 +43,9 @@ final class Net {
     final boolean[] drainLike;
     final boolean[] quiet;
     final boolean[] pilotOnly;
+    /** By line: drawn as pilot line, and on its sheet it joins nothing but pilot ports. */
+    final boolean[] pilotLine;
+
     final boolean doubtful;
     private final int[] lineVolume;
     private final int[][] endVolumes;
@@ -62,6 +68,7 @@ final class Net {
         drainLike = ports.drainLike();
         quiet = ports.quiet();
         pilotOnly = ports.pilotOnly();
+        pilotLine = pilotLines();
     }
 
     private void parts(DrawingSet set, Volumes v) {
@@ -109,14 +116,27 @@ final class Net {
         }
     }
 
+    private boolean[] pilotLines() {
+        Set<String> pilotPorts = new HashSet<>();
+        for (Part p : parts) {
+            for (Port o : p.component().ports()) {
+                if (Words.pilot(o) || PortCount.shifts(p, o)) {
+                    pilotPorts.add(o.id());
+                }
+            }
+        }
+        boolean[] found = new boolean[lines.size()];
+        for (int i = 0; i < found.length; i++) {
+            found[i] = lines.get(i).kind() == LineKind.PILOT
+                    && lines.get(i).ends().stream()
+                            .allMatch(e -> !(e instanceof End.AtPort at) || pilotPorts.contains(at.port()));
+        }
+        return found;
+    }
+
     /** The volumes that a line is part of: one, but for a doubtful line that was cut. */
     int[] volumes(int line) {
         return endVolumes[line].length == 0 ? new int[] {lineVolume[line]} : endVolumes[line];
-    }
-
-    /** A line drawn as pilot line that joins nothing but pilot ports to wherever it is fed. */
-    boolean pilotLine(int line) {
-        return lines.get(line).kind() == LineKind.PILOT;
     }
 
     int nowhere() {

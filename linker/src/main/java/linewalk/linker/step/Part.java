@@ -12,7 +12,7 @@ import linewalk.drawing.Port;
  *
  * @param volumes in the order of the component's ports
  * @param lined whether a line was read there
- * @param main whether it is not on drain or pilot lines alone
+ * @param main whether it is not on drain lines alone
  */
 record Part(int index, Component component, int[] volumes, boolean[] lined, boolean[] main) {
 
@@ -23,7 +23,7 @@ record Part(int index, Component component, int[] volumes, boolean[] lined, bool
         for (int i = 0; i < volumes.length; i++) {
             volumes[i] = v.ofPort(c.ports().get(i));
             lined[i] = v.lined(c.ports().get(i));
-            main[i] = !lined[i] || v.onWorkingLine(c.ports().get(i));
+            main[i] = !lined[i] || v.offDrain(c.ports().get(i));
         }
         return new Part(index, c, volumes, lined, main);
     }
@@ -47,7 +47,7 @@ record Part(int index, Component component, int[] volumes, boolean[] lined, bool
         return found;
     }
 
-    /** Where working oil passes: of two ports both, whatever lines they are on; of more only those on working lines. */
+    /** Where working oil passes: of two ports both, whatever lines they are on; of more none that is on drain lines alone. */
     int[] through() {
         int[] named = IntStream.range(0, volumes.length).filter(this::working).toArray();
         return IntStream.of(named)

@@ -45,7 +45,7 @@ final class PortCount {
     }
 
     /** One of the part's positions is named after the port. */
-    private static boolean shifts(Part part, Port p) {
+    static boolean shifts(Part part, Port p) {
         return p.name() != null
                 && part.component().positions().stream()
                         .anyMatch(x -> x.how() == Position.How.PILOT && x.by().contains(p.name()));
@@ -77,12 +77,17 @@ final class PortCount {
         return found;
     }
 
-    /** All ends are pilot ports, but for one place at most where it is fed. */
+    /**
+     * All ends are pilot ports, but for one place at most where it is fed; or so drawn, unless it is a branch of a line
+     * that joins other parts.
+     */
     boolean[] pilotOnly() {
         boolean[] found = new boolean[drains.length];
         for (int i = 0; i < found.length; i++) {
-            boolean drawn = drawn(LineKind.PILOT, i) && !drawn(LineKind.WORKING, i);
-            found[i] = drawn || pilots[i] > 0 && others[i] + passive[i] + drains[i] <= 1 && tanks[i] == 0;
+            int joined = others[i] + passive[i] + drains[i];
+            boolean branch = pilots[i] > 0 && others[i] > 1;
+            boolean drawn = drawn(LineKind.PILOT, i) && !drawn(LineKind.WORKING, i) && !branch;
+            found[i] = drawn || pilots[i] > 0 && joined <= 1 && tanks[i] == 0;
         }
         return found;
     }

@@ -181,7 +181,7 @@ public final class StepSolver {
             PressureClass agreed = null;
             for (Settled t : tried) {
                 for (int v : t.net.volumes(i)) {
-                    PressureClass said = LineClass.of(t.net, i, t.classes[v]);
+                    PressureClass said = LineClass.of(t.net, i, v, t.classes[v]);
                     agreed = agreed == null || agreed == said ? said : PressureClass.UNKNOWN;
                 }
             }

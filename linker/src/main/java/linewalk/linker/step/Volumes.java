@@ -20,7 +20,7 @@ final class Volumes {
     private final List<Line> lines;
     private final Map<String, Integer> items = new HashMap<>();
     private final Set<String> lined = new HashSet<>();
-    private final Set<String> working = new HashSet<>();
+    private final Set<String> offDrain = new HashSet<>();
     private final int[] parent;
     private final int[] number;
     private final Map<String, Reference> references = new HashMap<>();
@@ -62,8 +62,8 @@ final class Volumes {
                 Integer item = item(e);
                 if (e instanceof End.AtPort p) {
                     lined.add(p.port());
-                    if (lines.get(i).kind() == LineKind.WORKING) {
-                        working.add(p.port());
+                    if (lines.get(i).kind() != LineKind.DRAIN) {
+                        offDrain.add(p.port());
                     }
                 } else if (e instanceof End.AtReference r) {
                     lined.add("ref " + r.reference());
@@ -147,8 +147,8 @@ final class Volumes {
         return lined.contains(p.id());
     }
 
-    boolean onWorkingLine(Port p) {
-        return working.contains(p.id());
+    boolean offDrain(Port p) {
+        return offDrain.contains(p.id());
     }
 
     /** Where an end lies: with a doubtful line that was cut, at its port or reference alone. */
