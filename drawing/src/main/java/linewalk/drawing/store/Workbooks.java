@@ -21,6 +21,13 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 /** Tables in spreadsheets: the first sheet, its first filled row as header. The one class that knows the library. */
 final class Workbooks {
 
+    static {
+        // the library logs through an interface that complains on standard error where no logger is given
+        if (System.getProperty("log4j.provider") == null) {
+            System.setProperty("log4j.provider", "org.apache.logging.log4j.simple.internal.SimpleProvider");
+        }
+    }
+
     private Workbooks() {}
 
     static Csv.Table read(Path file) {
