@@ -3,6 +3,7 @@ package linewalk.linker;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import linewalk.drawing.Component;
 import linewalk.drawing.CycleChart;
@@ -43,6 +44,15 @@ public final class Steps {
     /** @throws linewalk.drawing.UserError for a step that the chart does not have */
     public StepState get(String step) {
         return solver.state(Designations.step(chart, step));
+    }
+
+    /**
+     * Ids of the lines that a pump feeds in a step, over nothing that is guessed; empty where it stands still.
+     *
+     * @throws linewalk.drawing.UserError for a step that the chart does not have
+     */
+    public Set<String> fedBy(String step, String pump) {
+        return solver.fedBy(Designations.step(chart, step), pump);
     }
 
     /** The set with what its steps add to its findings: parts that come to no rest in a step. */

@@ -15,6 +15,7 @@ import linewalk.drawing.Component;
 import linewalk.drawing.Position;
 import linewalk.linker.step.PressureClass;
 import linewalk.linker.step.StepState;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -34,6 +35,20 @@ class HandCircuitTest {
     @MethodSource("files")
     void asSolvedOnPaper(Path file) {
         assertThat(differences(file)).isEmpty();
+    }
+
+    /** Two pumps on one line: the one behind the check feeds it, and never the other way. */
+    @Test
+    void tellsWhichPumpFeedsWhat() throws IOException, URISyntaxException {
+        Path file = files().stream()
+                .filter(f -> f.endsWith("07a-high-low.json"))
+                .findFirst()
+                .orElseThrow();
+        HandCircuit circuit = new HandCircuit(file);
+        Steps steps = new Steps(circuit.set, circuit.chart);
+        assertThat(steps.fedBy("Down", "0P1")).containsExactly("n4", "n5");
+        assertThat(steps.fedBy("Down", "0P2")).containsExactly("n3", "n4", "n5");
+        assertThat(steps.fedBy("Down small pump only", "0P2")).isEmpty();
     }
 
     static List<String> differences(Path file) {

@@ -102,6 +102,23 @@ final class Hydraulics {
                 : first;
     }
 
+    Positions.Ranks ranks() {
+        return v -> flood.rank[v];
+    }
+
+    /** What one pump alone feeds. */
+    Flood from(String tag) {
+        Flood alone = new Flood(links, outlet, true);
+        for (Pumps.Sides s : running) {
+            if (Words.plain(s.part().component().tag()).equals(Words.plain(tag)) && !s.guessed()) {
+                for (int o : s.outlets()) {
+                    alone.source(o, 1);
+                }
+            }
+        }
+        return alone.spread();
+    }
+
     private static boolean boosted(Pumps.Sides s, Flood first) {
         for (int v : s.suctions()) {
             if (first.fed(v)) {

@@ -67,6 +67,27 @@ public final class StepSolver {
         return state;
     }
 
+    /**
+     * Lines that a pump feeds in a step, surely: over nothing that is guessed. Empty where it stands still.
+     *
+     * @param pump its designation
+     */
+    public Set<String> fedBy(CycleChart.Step step, String pump) {
+        StepState state = state(step);
+        Position[] positions = new Position[whole.parts.size()];
+        whole.parts.forEach(p -> positions[p.index()] = state.position(p.component()));
+        Facts facts = new Facts(whole, chart, step);
+        Positions.Ranks ranks = new Hydraulics(whole, wholePumps, facts, Guess.SHUT, positions, v -> 0).ranks();
+        Flood flood = new Hydraulics(whole, wholePumps, facts, Guess.SHUT, positions, ranks).from(pump);
+        Set<String> fed = new LinkedHashSet<>();
+        for (int i = 0; i < whole.lines.size(); i++) {
+            if (whole.lines.get(i).confidence() >= Net.SURE && flood.fed(whole.volumes(i)[0])) {
+                fed.add(whole.lines.get(i).id());
+            }
+        }
+        return fed;
+    }
+
     private StepState solve(CycleChart.Step step, Map<String, Position> before) {
         Facts facts = new Facts(whole, chart, step);
         Settled first = settle(whole, wholePumps, facts, before, Guess.SHUT, Set.of());
