@@ -24,9 +24,6 @@ final class FigureFinder {
     /** How long an arm of a seat is at most, in sizes of its ball. */
     private static final double ARM = 1.6;
 
-    /** How many times longer than wide a plate at the end of a rod is. */
-    private static final double PLATE = 3;
-
     private final List<Outline> outlines;
     private final List<Outline> flags;
     private final List<Stroke> strokes;
@@ -48,7 +45,6 @@ final class FigureFinder {
     List<Body> find() {
         outlines.forEach(o -> left.remove(o.stroke()));
         groupOutlines();
-        joinPlates();
         List<Stroke> open = strokes.stream().filter(left::contains).toList();
         reservoirs.addAll(new ReservoirFinder(open, flags, touch, tolPt).find());
         reservoirs.forEach(tank -> tank.marks().forEach(left::remove));
@@ -58,6 +54,9 @@ final class FigureFinder {
         for (Body b : bodies) {
             takeConnected(b);
         }
+        new Plates(bodies, strokes.stream().filter(left::contains).toList(), tolPt)
+                .join()
+                .forEach(left::remove);
         for (Body tank : reservoirs) {
             strokes.stream()
                     .filter(s -> left.contains(s) && tank.box().contains(s.box()) && free(s, tank))
@@ -94,43 +93,6 @@ final class FigureFinder {
             }
             bodies.add(body);
         }
-    }
-
-    /** A narrow plate at the end of a figure's rod, which is drawn as two parallel strokes, belongs to the figure. */
-    private void joinPlates() {
-        for (Body plate : List.copyOf(bodies)) {
-            if (plate.outlines().size() != 1 || !narrow(plate.core())) {
-                continue;
-            }
-            List<Stroke> rods = strokes.stream()
-                    .filter(s -> left.contains(s) && s.points().size() == 2 && touches(plate, s))
-                    .toList();
-            if (rods.size() == 2
-                    && Math.abs(rods.get(0).lengthPt() - rods.get(1).lengthPt()) <= tolPt) {
-                bodies.stream()
-                        .filter(b -> b != plate && rods.stream().allMatch(rod -> isRodOf(b, rod)))
-                        .findFirst()
-                        .ifPresent(b -> join(b, plate, rods));
-            }
-        }
-    }
-
-    private void join(Body figure, Body plate, List<Stroke> rods) {
-        plate.outlines().forEach(figure::add);
-        rods.forEach(rod -> take(figure, rod));
-        bodies.remove(plate);
-    }
-
-    private static boolean narrow(Box b) {
-        return Math.max(b.widthPt(), b.heightPt()) > PLATE * Math.min(b.widthPt(), b.heightPt());
-    }
-
-    /** Short, and one end in a box. */
-    private boolean isRodOf(Body b, Stroke rod) {
-        double size = Math.max(b.core().widthPt(), b.core().heightPt());
-        return b.outlines().stream().anyMatch(o -> o.corners() == 4)
-                && rod.lengthPt() < 1.5 * size
-                && (b.covers(rod.first()) || b.covers(rod.last()) || touches(b, rod));
     }
 
     private Box reach(Body b) {
