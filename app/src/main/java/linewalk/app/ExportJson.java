@@ -13,6 +13,7 @@ import linewalk.drawing.DrawingSet;
 import linewalk.drawing.Enclosure;
 import linewalk.drawing.End;
 import linewalk.drawing.Finding;
+import linewalk.drawing.KindReading;
 import linewalk.drawing.Line;
 import linewalk.drawing.PageKey;
 import linewalk.drawing.Passage;
@@ -102,6 +103,17 @@ final class ExportJson {
         o.put("origin", word(c.origin())).put("confidence", round(c.confidence()));
         list(o, "ports", c.ports(), ExportJson::port);
         list(o, "positions", c.positions(), ExportJson::position);
+        if (c.symbol() != null) {
+            symbol(o.putObject("symbol"), c.symbol());
+        }
+    }
+
+    /** What the drawn shape says by itself. */
+    private static void symbol(ObjectNode o, KindReading read) {
+        o.put("evidence", read.evidence());
+        list(o, "choices", read.choices(), (choice, c) -> choice.put(
+                        "kind", c.kind().word())
+                .put("likelihood", round(c.likelihood())));
     }
 
     private static void port(ObjectNode o, Port p) {

@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param setting such as {@code 210 bar}, or null
  * @param positions empty where what it joins is not known
  * @param confidence that designation, outline and place belong together, 0 to 1
+ * @param symbol what its shape says about the kind, or null where it says nothing
  */
 public record Component(
         String id,
@@ -23,7 +24,24 @@ public record Component(
         Origin origin,
         double confidence,
         List<Port> ports,
-        List<Position> positions) {
+        List<Position> positions,
+        KindReading symbol) {
+
+    /** A component whose kind was not read from its shape. */
+    public Component(
+            String id,
+            String tag,
+            PageKey page,
+            Point place,
+            Box box,
+            Kind kind,
+            String setting,
+            Origin origin,
+            double confidence,
+            List<Port> ports,
+            List<Position> positions) {
+        this(id, tag, page, place, box, kind, setting, origin, confidence, ports, positions, null);
+    }
 
     public Component {
         ports = List.copyOf(ports);

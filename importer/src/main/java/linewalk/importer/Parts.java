@@ -3,6 +3,7 @@ package linewalk.importer;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,9 +14,12 @@ import linewalk.drawing.Origin;
 import linewalk.drawing.PageKey;
 import linewalk.drawing.Point;
 import linewalk.drawing.Port;
+import linewalk.importer.kind.Contact;
+import linewalk.importer.kind.KindReader;
 import linewalk.importer.lettering.Label;
 import linewalk.importer.line.Net;
 import linewalk.importer.line.Node;
+import linewalk.importer.line.Run;
 import linewalk.importer.symbol.Body;
 import linewalk.importer.symbol.Designations;
 import linewalk.importer.symbol.Designations.Named;
@@ -37,6 +41,8 @@ final class Parts {
     private final double tolPt;
     private final Ids ids;
     private final Map<Body, Named> named;
+    private final Map<Body, Body> partOf;
+    private final KindReader kinds;
     private final Map<Body, List<Node>> contacts = new IdentityHashMap<>();
     private final Map<Node, Port> ports = new IdentityHashMap<>();
     private final Map<Node, String> owners = new IdentityHashMap<>();
@@ -48,12 +54,15 @@ final class Parts {
             Ids ids,
             Map<Body, Named> named,
             Map<Body, Body> partOf,
-            List<Net> nets) {
+            List<Net> nets,
+            KindReader kinds) {
         this.page = page;
         this.labels = labels;
         this.tolPt = tolPt;
         this.ids = ids;
         this.named = named;
+        this.partOf = partOf;
+        this.kinds = kinds;
         for (Net n : nets) {
             for (Node c : n.contacts()) {
                 Body body = partOf.getOrDefault(c.body(), c.body());
@@ -108,8 +117,55 @@ final class Parts {
         List<Port> found = ports(b, id);
         double confidence = name.map(Named::confidence).orElse(0.9);
         String setting = name.flatMap(n -> setting(n.label())).orElse(null);
-        Kind kind = b.reservoir() ? Kind.TANK : Kind.UNKNOWN;
-        return new Component(id, tag, page, center, b.box(), kind, setting, Origin.TEXT, confidence, found, List.of());
+        Optional<KindReader.Read> read = b.reservoir() ? Optional.empty() : kinds.read(figure(b), met(b), tag);
+        Kind kind =
+                b.reservoir() ? Kind.TANK : read.map(KindReader.Read::surely).orElse(Kind.UNKNOWN);
+        return new Component(
+                id,
+                tag,
+                page,
+                center,
+                b.box(),
+                kind,
+                setting,
+                Origin.TEXT,
+                confidence,
+                found,
+                read.map(KindReader.Read::positions).orElse(List.of()),
+                read.map(KindReader.Read::kind).orElse(null));
+    }
+
+    /** The body and those that are part of it. */
+    private List<Body> figure(Body b) {
+        List<Body> figure = new ArrayList<>(List.of(b));
+        partOf.forEach((part, whole) -> {
+            if (whole == b) {
+                figure.add(part);
+            }
+        });
+        return figure;
+    }
+
+    /** Its ports with the lines that meet it there: dashed where all of them are. */
+    private List<Contact> met(Body b) {
+        Map<Port, Boolean> dashed = new LinkedHashMap<>();
+        for (Node c : contacts.getOrDefault(b, List.of())) {
+            dashed.merge(ports.get(c), dashed(c), (x, y) -> x && y);
+        }
+        return dashed.entrySet().stream()
+                .map(e -> new Contact(e.getKey(), e.getValue()))
+                .toList();
+    }
+
+    /** Most of the way to where the line meets anything; the last dash may look solid. */
+    private static boolean dashed(Node contact) {
+        List<Run> way = contact.runs().size() == 1 ? Net.leg(contact) : contact.runs();
+        double whole = way.stream().mapToDouble(Run::lengthPt).sum();
+        double broken = way.stream()
+                .filter(r -> !r.dash().solid())
+                .mapToDouble(Run::lengthPt)
+                .sum();
+        return broken > whole / 2;
     }
 
     private static String tankTag(Optional<Named> name) {

@@ -17,6 +17,7 @@ import linewalk.importer.frame.Frame;
 import linewalk.importer.frame.FrameFinder;
 import linewalk.importer.frame.TitleBlock;
 import linewalk.importer.frame.TitleBlockFinder;
+import linewalk.importer.kind.KindReader;
 import linewalk.importer.lettering.Label;
 import linewalk.importer.lettering.LabelBuilder;
 import linewalk.importer.lettering.ReferenceGrammar;
@@ -105,7 +106,15 @@ final class SheetReader {
         lines = Couplings.merge(lines, named, partOf);
 
         Ids ids = new Ids();
-        Parts parts = new Parts(key, labels, symbols.tolerancePt(), ids, named, partOf, lines);
+        Parts parts = new Parts(
+                key,
+                labels,
+                symbols.tolerancePt(),
+                ids,
+                named,
+                partOf,
+                lines,
+                new KindReader(marks, labels, symbols, named.keySet()));
         Assembly assembly = new Assembly(key, ids, parts, references, numbers, symbols.tolerancePt());
         List<Finding> doubts = new ArrayList<>(doubts(key, lines, named.keySet()));
         List<linewalk.drawing.Component> components = parts.components(symbols.bodies());

@@ -150,6 +150,16 @@ final class Drawn {
         return this;
     }
 
+    /** A Bézier curve: start, two arms, end. */
+    Drawn curve(double... xyPt) {
+        acts.add((out, font) -> {
+            move(out, xyPt[0], xyPt[1]);
+            curve(out, xyPt[2], xyPt[3], xyPt[4], xyPt[5], xyPt[6], xyPt[7]);
+            out.stroke();
+        });
+        return this;
+    }
+
     /** A five-cornered outline with its tip to the right where {@code xTip} is the larger, else to the left. */
     Drawn flag(double xBack, double y0, double xTip, double y1) {
         double neck = xTip - Math.signum(xTip - xBack) * (y1 - y0) / 2;

@@ -36,6 +36,7 @@ final class LineEdits {
                 c.origin(),
                 c.confidence(),
                 ports,
-                positions);
+                positions,
+                c.symbol());
     }
 }

@@ -8,13 +8,16 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import linewalk.drawing.Component;
+import linewalk.drawing.Finding;
 import linewalk.drawing.Kind;
 import linewalk.drawing.Origin;
 import linewalk.drawing.Part;
+import linewalk.drawing.Rule;
 
 /**
- * What the parts list and the designation add to a drawn component. A drawn outline that was read surely keeps its
- * kind; the letter of ISO 1219-2:1995 (1P1, 1A1) is a weak hint for what nothing else tells.
+ * What the parts list and the designation add to a drawn component. The list says what kind it is where only the shape of
+ * the symbol was read; where the two disagree that is a finding. A drawn outline that is plain keeps its kind; the letter
+ * of ISO 1219-2:1995 (1P1, 1A1) is a weak hint for what nothing else tells.
  */
 final class PartEvidence {
 
@@ -28,13 +31,22 @@ final class PartEvidence {
     }
 
     void fill(List<PageDraft> pages) {
-        pages.forEach(p -> p.components.replaceAll(this::fill));
+        for (PageDraft p : pages) {
+            p.components.replaceAll(c -> fill(c, p));
+        }
     }
 
-    private Component fill(Component c) {
+    private Component fill(Component c, PageDraft page) {
         Part part = c.tag() == null ? null : byTag.get(Names.plain(c.tag()));
         boolean tank = c.kind() == Kind.TANK && Names.plain(c.tag()).isEmpty();
         Kind kind = kind(c, part);
+        boolean told = c.origin() == Origin.HAND
+                || c.symbol() == null
+                || kind == c.kind()
+                || c.symbol().allows(kind);
+        if (!told) {
+            page.doubts.add(otherwise(c, kind));
+        }
         String setting = c.setting() == null && part != null ? part.setting() : c.setting();
         return new Component(
                 c.id(),
@@ -47,12 +59,28 @@ final class PartEvidence {
                 c.origin(),
                 c.confidence(),
                 c.ports(),
-                c.positions());
+                told ? c.positions() : List.of(),
+                c.symbol());
+    }
+
+    /** Shape and list disagree: the list is kept, and what the shape passes does not hold for it. */
+    private static Finding otherwise(Component c, Kind listed) {
+        return new Finding(
+                Rule.DOUBTFUL_READING,
+                c.page(),
+                c.place(),
+                List.of(),
+                List.of(c.tag()),
+                c.tag() + " is a " + listed.word() + " in the parts list and looks like a "
+                        + c.symbol().kind().word() + " ("
+                        + c.symbol().evidence() + ")",
+                "correct the parts list, or say the kind with a component tag");
     }
 
     private static Kind kind(Component c, Part part) {
         Kind drawn = c.kind() == null ? Kind.UNKNOWN : c.kind();
-        boolean drawnWins = drawn != Kind.UNKNOWN && (c.origin() == Origin.HAND || c.confidence() >= SURE);
+        boolean read = c.symbol() != null && c.origin() != Origin.HAND;
+        boolean drawnWins = drawn != Kind.UNKNOWN && !read && (c.origin() == Origin.HAND || c.confidence() >= SURE);
         if (!drawnWins && part != null) {
             Optional<Kind> listed = listed(part);
             if (listed.isPresent()) {

@@ -78,7 +78,8 @@ final class Qualifier {
                 c.origin(),
                 c.confidence(),
                 ports,
-                positions);
+                positions,
+                c.symbol());
     }
 
     private static Position position(Position p, String prefix) {

@@ -106,9 +106,8 @@ public final class NotLines {
         for (Node contact : n.contacts()) {
             List<Run> way = dashedWay(contact);
             Body body = contact.body();
-            boolean loop = !way.isEmpty()
-                    && n.contacts().stream().anyMatch(c -> c != contact && c.body() == body && ahead(c, way));
-            if (loop && !body.reservoir() && isAround(body, way)) {
+            boolean both = n.contacts().stream().anyMatch(c -> c != contact && c.body() == body);
+            if (!way.isEmpty() && both && !body.reservoir() && isAround(body, way)) {
                 dropped.addAll(way);
             }
         }
@@ -127,15 +126,6 @@ public final class NotLines {
                 && points > 1
                 && start < BESIDE * Math.min(body.core().widthPt(), body.core().heightPt()) + tolPt
                 && way.stream().allMatch(r -> r.points().stream().allMatch(reach::contains));
-    }
-
-    /** The way starts on the straight line out of this port. */
-    private static boolean ahead(Node port, List<Run> way) {
-        Run last = way.get(way.size() - 1);
-        return port.runs().size() == 1
-                && port.run().points().size() == 2
-                && (last.from() == port.run().other(port)
-                        || last.to() == port.run().other(port));
     }
 
     /** A leader may touch the line it speaks of: only the leader goes. It comes from a bubble, or points with an arrow. */

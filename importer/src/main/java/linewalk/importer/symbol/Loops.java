@@ -14,6 +14,7 @@ import java.util.Set;
 import linewalk.drawing.Box;
 import linewalk.drawing.Point;
 import linewalk.importer.page.Corners;
+import linewalk.importer.page.Dash;
 import linewalk.importer.page.Direction;
 import linewalk.importer.page.Near;
 import linewalk.importer.page.Segment;
@@ -79,6 +80,12 @@ final class Loops {
         out.removeIf(used::contains);
         out.addAll(closed);
         return out;
+    }
+
+    /** Circles may come in any number of pieces. */
+    private static boolean round(List<Point> points) {
+        Stroke ring = new Stroke(points, true, true, 0, Dash.SOLID, false);
+        return Outline.of(ring).circle();
     }
 
     private boolean piece(Stroke s) {
@@ -157,7 +164,7 @@ final class Loops {
             side.retainAll(at.get(ring[i + 1]));
             sides.addAll(side);
         }
-        if (!sides.isEmpty() && sides.size() <= SIDES && onePen(sides)) {
+        if (!sides.isEmpty() && (sides.size() <= SIDES || round(points)) && onePen(sides)) {
             Stroke like = sides.iterator().next();
             boolean curved = sides.stream().anyMatch(Stroke::curved);
             used.addAll(sides);

@@ -6,14 +6,14 @@ import linewalk.importer.page.Direction;
 import linewalk.importer.page.Stroke;
 
 /** Small shapes that never are line work. */
-final class Motif {
+public final class Motif {
 
     private static final int TURNS = 3;
 
     private Motif() {}
 
     /** A spring: the stroke turns sharply to and fro. */
-    static boolean zigzag(Stroke s) {
+    public static boolean zigzag(Stroke s) {
         if (s.closed() || s.curved()) {
             return false;
         }

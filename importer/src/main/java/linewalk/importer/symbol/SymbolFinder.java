@@ -85,7 +85,7 @@ public final class SymbolFinder {
         flags.addAll(flagTest.brackets(inOrder(), labels, tolPt));
         List<Outline> around = List.copyOf(flags);
         left.removeIf(s -> around.stream().anyMatch(f -> f.box().grow(tolPt).contains(s.box())));
-        closed.addAll(Throttles.find(inOrder()));
+        closed.addAll(Throttles.find(inOrder(), tolPt));
         closed.addAll(
                 new Hoses(inOrder(), labels, closed, new Balloons(flags, inOrder(), labels, tolPt), tolPt).find());
         List<Stroke> remaining = inOrder();

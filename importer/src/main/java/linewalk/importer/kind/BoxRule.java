@@ -1,0 +1,163 @@
+package linewalk.importer.kind;
+
+import java.util.List;
+import java.util.Optional;
+import linewalk.drawing.Kind;
+import linewalk.drawing.Point;
+import linewalk.importer.page.Direction;
+import linewalk.importer.page.Segment;
+import linewalk.importer.symbol.Arc;
+
+/** Diamonds, capsules, bowties and boxes with contacts: filters, coolers, accumulators, cocks, switches. */
+final class BoxRule {
+
+    private final Picture p;
+
+    BoxRule(Picture picture) {
+        this.p = picture;
+    }
+
+    Optional<Verdict> diamond() {
+        for (Shape d : p.of(Form.DIAMOND)) {
+            if (p.shapes().stream().anyMatch(s -> s.form() == Form.CIRCLE && s.holds(d))) {
+                continue;
+            }
+            int out = 0;
+            int in = 0;
+            for (Arrow a : p.arrows()) {
+                if (d.box().grow(0.7 * d.sizePt()).contains(a.tip()) && heat(a, d)) {
+                    boolean outward = a.direction().ahead(d.center(), a.tip()) > 0;
+                    out += outward ? 1 : 0;
+                    in += outward ? 0 : 1;
+                }
+            }
+            if (p.dashed().stream().anyMatch(s -> diagonal(s, d))) {
+                return Optional.of(Verdict.of(Kind.FILTER, 0.93, "diamond with a dashed diagonal")
+                        .or(Kind.STRAINER, 0.07));
+            } else if (out > 0 && in > 0) {
+                return Optional.of(Verdict.of(Kind.COOLER, 0.6, "diamond with arrows in and out")
+                        .or(Kind.HEATER, 0.4));
+            } else if (out > 0) {
+                return Optional.of(Verdict.of(Kind.COOLER, 0.94, "diamond with arrows that point out"));
+            } else if (in > 0) {
+                return Optional.of(Verdict.of(Kind.HEATER, 0.94, "diamond with arrows that point in"));
+            } else if (p.dashed().stream().anyMatch(s -> diagonal(s, d))) {
+                return Optional.of(Verdict.of(Kind.FILTER, 0.93, "diamond with a dashed diagonal")
+                        .or(Kind.STRAINER, 0.07));
+            } else if (p.solid().stream().anyMatch(s -> diagonal(s, d))) {
+                return Optional.of(Verdict.of(Kind.FILTER, 0.55, "diamond with a solid line across")
+                        .or(Kind.COOLER, 0.25)
+                        .or(Kind.STRAINER, 0.2));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** On a diagonal of the diamond, away from the lines that go in and out. */
+    private boolean heat(Arrow a, Shape d) {
+        boolean level = d.corners().stream()
+                .anyMatch(c -> Math.abs(Direction.of(d.center(), c).along(a.direction())) > 0.97);
+        boolean through = level && a.direction().aside(a.tip(), d.center()) < 0.15 * d.sizePt();
+        boolean flow = p.working().stream()
+                .anyMatch(
+                        c -> Math.abs(Direction.of(d.center(), c.port().place()).along(a.direction())) > 0.8
+                                && c.port().place().distancePt(d.center()) < 1.2 * d.sizePt());
+        return through && !flow;
+    }
+
+    private static boolean diagonal(Segment s, Shape d) {
+        Direction along = Direction.of(s.a(), s.b());
+        boolean axis = Math.min(Math.abs(along.dx()), Math.abs(along.dy())) < 0.2;
+        return axis
+                && along.aside(s.a(), d.center()) < 0.12 * d.sizePt()
+                && s.distancePt(d.center()) < 0.3 * d.sizePt()
+                && s.lengthPt() > 0.35 * d.sizePt()
+                && s.lengthPt() < 1.25 * d.sizePt();
+    }
+
+    Optional<Verdict> capsule() {
+        for (Shape c : p.of(Form.CAPSULE)) {
+            boolean outer = p.outer().contains(c);
+            boolean bar =
+                    p.drawn().anyMatch(s -> across(s, c)) || p.arcs().stream().anyMatch(a -> within(a, c));
+            boolean gas = p.triangles().stream().anyMatch(t -> c.covers(t.center()));
+            boolean spring =
+                    p.springs().stream().anyMatch(s -> c.box().contains(s.box().center()));
+            if (outer && (bar || gas || spring)) {
+                String seen = gas ? "a gas triangle" : spring ? "a spring" : "a bar across";
+                return Optional.of(Verdict.of(Kind.ACCUMULATOR, bar && gas ? 0.96 : 0.9, "capsule with " + seen));
+            } else if (outer) {
+                return Optional.of(Verdict.of(Kind.ACCUMULATOR, 0.6, "empty capsule"));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static boolean across(Segment s, Shape c) {
+        boolean upright = c.box().heightPt() > c.box().widthPt();
+        boolean turned = upright ? s.horizontal() : s.vertical();
+        return turned
+                && s.lengthPt() > 0.85 * c.smallPt()
+                && s.lengthPt() < 1.1 * c.smallPt()
+                && c.box().grow(0.05 * c.smallPt()).contains(s.box());
+    }
+
+    private static boolean within(Arc a, Shape c) {
+        return c.box().grow(0.05 * c.smallPt()).contains(a.bulge()) && a.chordPt() > 0.8 * c.smallPt();
+    }
+
+    Optional<Verdict> cock() {
+        boolean bow = !p.of(Form.BOWTIE).isEmpty();
+        if (!bow) {
+            bow = tipToTip();
+        }
+        return bow ? Optional.of(Verdict.of(Kind.SHUT_OFF_VALVE, 0.94, "two triangles tip to tip")) : Optional.empty();
+    }
+
+    private boolean tipToTip() {
+        List<Triangle> t = p.triangles();
+        for (int i = 0; i < t.size(); i++) {
+            for (int j = i + 1; j < t.size(); j++) {
+                double size = t.get(i).sizePt();
+                for (Point a : t.get(i).corners()) {
+                    for (Point b : t.get(j).corners()) {
+                        Direction one = Direction.of(t.get(i).center(), a);
+                        Direction two = Direction.of(t.get(j).center(), b);
+                        if (a.distancePt(b) < 0.4 * size
+                                && one.along(two) < -0.95
+                                && Math.abs(size - t.get(j).sizePt()) < 0.2 * size) {
+                            return true;
+                        }
+                    }
+                }
+            }
+        }
+        return false;
+    }
+
+    /** A box with the oblique arm of an electric contact. */
+    Optional<Verdict> contacts() {
+        for (Shape b : p.of(Form.SQUARE, Form.BOX)) {
+            boolean plain = p.shapes().stream().noneMatch(b::holds) && p.outer().contains(b);
+            boolean arrows = p.arrows().stream().anyMatch(a -> b.covers(a.tip()) || b.covers(a.middle()));
+            boolean arm = p.anySolid(s -> b.covers(s.a()) && b.covers(s.b()) && isArm(s, b));
+            boolean rest = p.springs().stream().anyMatch(s -> b.covers(s.middle()));
+            if (plain && !arrows && arm && !rest && p.contacts().size() <= 2) {
+                return Optional.of(Verdict.of(Kind.SWITCH, 0.85, "box with the arm of an electric contact"));
+            }
+            boolean lettered = p.words().stream().anyMatch(w -> w.matches("PS|TS|LS|FS"));
+            if (plain && lettered) {
+                return Optional.of(Verdict.of(Kind.SWITCH, 0.8, "box with the letters of a switch"));
+            } else if (plain && p.words().contains("M") && p.contacts().isEmpty()) {
+                return Optional.of(Verdict.of(Kind.ELECTRIC_MOTOR, 0.7, "box with the letter M"));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static boolean isArm(Segment s, Shape b) {
+        Direction d = Direction.of(s.a(), s.b());
+        double slope = Math.min(Math.abs(d.dx()), Math.abs(d.dy()));
+        return slope > 0.1 && s.lengthPt() > 0.25 * b.smallPt() && s.lengthPt() < 1.1 * b.smallPt();
+    }
+}

@@ -1,0 +1,136 @@
+package linewalk.importer.kind;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import linewalk.drawing.Box;
+import linewalk.drawing.Kind;
+import linewalk.drawing.Point;
+import linewalk.importer.page.Direction;
+import linewalk.importer.page.Segment;
+
+/** A barrel with a piston across and a rod that leaves it: cylinders, brakes, intensifiers. */
+final class CylinderRule {
+
+    private final Picture p;
+
+    CylinderRule(Picture picture) {
+        this.p = picture;
+    }
+
+    Optional<Verdict> read() {
+        for (Box barrel : barrels()) {
+            for (boolean level : new boolean[] {true, false}) {
+                Optional<Verdict> v = read(barrel, level);
+                if (v.isPresent()) {
+                    return v;
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Single boxes, and chambers side by side as one. */
+    private List<Box> barrels() {
+        List<Shape> boxes =
+                p.of(Form.SQUARE, Form.BOX).stream().filter(s -> !s.broken()).toList();
+        List<Box> found = new ArrayList<>();
+        for (Shape b : boxes) {
+            Box row = b.box();
+            Box column = b.box();
+            for (Shape o : boxes) {
+                double off = 0.04 * b.sizePt();
+                boolean sameRow = Math.abs(o.box().y0Pt() - b.box().y0Pt()) < off
+                        && Math.abs(o.box().y1Pt() - b.box().y1Pt()) < off;
+                boolean sameColumn = Math.abs(o.box().x0Pt() - b.box().x0Pt()) < off
+                        && Math.abs(o.box().x1Pt() - b.box().x1Pt()) < off;
+                row = sameRow ? row.union(o.box()) : row;
+                column = sameColumn ? column.union(o.box()) : column;
+            }
+            found.add(row);
+            if (!column.equals(row)) {
+                found.add(column);
+            }
+        }
+        found.sort((x, y) -> Double.compare(y.widthPt() * y.heightPt(), x.widthPt() * x.heightPt()));
+        return found;
+    }
+
+    private Optional<Verdict> read(Box b, boolean level) {
+        double length = level ? b.widthPt() : b.heightPt();
+        double bore = level ? b.heightPt() : b.widthPt();
+        if (length < 0.9 * bore) {
+            return Optional.empty();
+        }
+        List<Segment> drawn = p.drawn().toList();
+        List<Double> pistons = drawn.stream()
+                .filter(s -> piston(s, b, level, length, bore))
+                .map(s -> level ? s.a().xPt() : s.a().yPt())
+                .toList();
+        if (pistons.isEmpty()) {
+            return Optional.empty();
+        }
+        List<Segment> rods = drawn.stream()
+                .filter(s -> rod(s, b, level, length, bore, pistons))
+                .toList();
+        boolean spring = p.springs().stream()
+                .anyMatch(s -> b.contains(s.middle())
+                        && Math.abs(level ? s.axis().dx() : s.axis().dy()) > 0.8);
+        if (rods.isEmpty()) {
+            return Optional.empty();
+        }
+        boolean plate = rods.stream().anyMatch(r -> plate(r, b, level, bore));
+        if (spring && plate) {
+            return Optional.of(Verdict.of(Kind.BRAKE, 0.85, "cylinder with a spring and a brake shoe on its rod")
+                    .or(Kind.CYLINDER, 0.15));
+        }
+        String with = spring ? " and a spring" : "";
+        Verdict v = Verdict.of(Kind.CYLINDER, 0.93, "barrel with a piston, a rod" + with);
+        return Optional.of(spring ? v.or(Kind.BRAKE, 0.07) : v);
+    }
+
+    /** Across the whole bore, not at an end. */
+    private boolean piston(Segment s, Box b, boolean level, double length, double bore) {
+        boolean across = level ? s.vertical() : s.horizontal();
+        if (!across || s.lengthPt() < 0.85 * bore || s.lengthPt() > 1.1 * bore) {
+            return false;
+        }
+        double at = level ? s.a().xPt() - b.x0Pt() : s.a().yPt() - b.y0Pt();
+        return at > 0.02 * length && at < 0.98 * length && b.grow(0.1 * bore).contains(s.box());
+    }
+
+    /** Along the barrel from the piston through an end. */
+    private boolean rod(Segment s, Box b, boolean level, double length, double bore, List<Double> pistons) {
+        boolean along = level ? s.horizontal() : s.vertical();
+        if (!along) {
+            return false;
+        }
+        double aside = level
+                ? s.a().yPt() - b.center().yPt()
+                : s.a().xPt() - b.center().xPt();
+        double u = level ? Math.min(s.a().xPt(), s.b().xPt()) : Math.min(s.a().yPt(), s.b().yPt());
+        double v = level ? Math.max(s.a().xPt(), s.b().xPt()) : Math.max(s.a().yPt(), s.b().yPt());
+        double start = level ? b.x0Pt() : b.y0Pt();
+        double end = level ? b.x1Pt() : b.y1Pt();
+        double out = 0.08 * bore;
+        boolean leaves = v > end + out && u < end - 0.02 * length || u < start - out && v > start + 0.02 * length;
+        double near = 0.06 * length + p.tolPt();
+        boolean atPiston =
+                pistons.stream().anyMatch(x -> Math.abs(u - x) < near || Math.abs(v - x) < near || u < x && v > x);
+        return leaves && atPiston && Math.abs(aside) < 0.42 * bore;
+    }
+
+    /** A bar across the rod's far end, longer than the rod is thick. */
+    private boolean plate(Segment rod, Box b, boolean level, double bore) {
+        Point c = b.center();
+        Point tip = rod.a().distancePt(c) > rod.b().distancePt(c) ? rod.a() : rod.b();
+        return p.drawnAround().anyMatch(s -> {
+            boolean across = level ? s.vertical() : s.horizontal();
+            return across
+                    && !b.grow(-0.01 * bore).intersects(s.box())
+                    && s.lengthPt() > 0.5 * bore
+                    && s.distancePt(tip) < 0.12 * bore + p.tolPt()
+                    && Math.abs(Direction.of(rod.a(), rod.b()).ahead(tip, s.a())) < 0.15 * bore + p.tolPt();
+        });
+    }
+}
