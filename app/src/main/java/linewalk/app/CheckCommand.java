@@ -31,9 +31,9 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        DrawingSet set = LoadedSet.load(path).set();
+        DrawingSet set = LoadedSet.load(path).steps().withFindings();
         if (format == Format.json) {
-            Output.json(new ExportJson(set).findings());
+            Output.json(new ExportJson(set, List.of()).findings());
         } else {
             print(set);
         }

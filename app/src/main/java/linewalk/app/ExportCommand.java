@@ -2,6 +2,7 @@ package linewalk.app;
 
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import linewalk.linker.Steps;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -24,7 +25,9 @@ final class ExportCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Output.json(new ExportJson(LoadedSet.load(set).set()).toJson());
+        LoadedSet loaded = LoadedSet.load(set);
+        Steps steps = loaded.steps();
+        Output.json(new ExportJson(steps.withFindings(), steps.all()).toJson());
         return 0;
     }
 }

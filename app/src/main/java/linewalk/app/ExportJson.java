@@ -24,6 +24,7 @@ import linewalk.drawing.Reference;
 import linewalk.drawing.Sheet;
 import linewalk.drawing.Target;
 import linewalk.drawing.ZoneGrid;
+import linewalk.linker.step.StepState;
 
 /** The set as one JSON object for other programs; fields may be added, none is taken away. */
 final class ExportJson {
@@ -31,10 +32,13 @@ final class ExportJson {
     private static final ObjectMapper MAPPER = new ObjectMapper();
 
     private final DrawingSet set;
+    private final List<StepState> states;
     private final Map<PageKey, Sheet> sheets = new java.util.HashMap<>();
 
-    ExportJson(DrawingSet set) {
+    /** @param states the machine in each step; empty where there is no cycle chart */
+    ExportJson(DrawingSet set, List<StepState> states) {
         this.set = set;
+        this.states = states;
         set.sheets().forEach(s -> sheets.put(s.page(), s));
     }
 
@@ -45,8 +49,16 @@ final class ExportJson {
         list(root, "components", set.components(), this::component);
         list(root, "enclosures", set.enclosures(), this::enclosure);
         list(root, "lines", set.lines(), this::line);
+        if (!states.isEmpty()) {
+            ObjectNode classes = root.putObject("classes");
+            states.forEach(s -> classes(classes.putObject(s.step().title()), s));
+        }
         list(root, "findings", set.findings(), this::finding);
         return root;
+    }
+
+    private void classes(ObjectNode o, StepState s) {
+        set.lines().forEach(l -> o.put(l.id(), s.classes().get(l.id()).word()));
     }
 
     ArrayNode findings() {

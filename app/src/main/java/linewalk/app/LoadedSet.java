@@ -14,6 +14,7 @@ import linewalk.drawing.UserError;
 import linewalk.drawing.store.SetFolder;
 import linewalk.importer.SourceImporter;
 import linewalk.linker.Linker;
+import linewalk.linker.Steps;
 
 /** A set folder read and linked: readings from the cache where sources are unchanged, everything else afresh. */
 record LoadedSet(SetFolder folder, DrawingSet set, CycleChart chart, Map<String, Part> parts) {
@@ -31,6 +32,10 @@ record LoadedSet(SetFolder folder, DrawingSet set, CycleChart chart, Map<String,
         Map<String, Part> byTag = new HashMap<>();
         parts.forEach(p -> byTag.put(p.tag(), p));
         return new LoadedSet(folder, set, chart, byTag);
+    }
+
+    Steps steps() {
+        return new Steps(set, chart);
     }
 
     /** Item numbers by designation. */

@@ -1,21 +1,15 @@
 package linewalk.app;
 
-import java.io.PrintStream;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.concurrent.Callable;
-import linewalk.drawing.CycleChart;
 import linewalk.drawing.UserError;
-import linewalk.drawing.store.AtomicFile;
 import linewalk.linker.Answer;
 import linewalk.linker.Question;
 import linewalk.linker.Trace;
 import linewalk.linker.Tracer;
 import linewalk.renderer.Look;
 import linewalk.renderer.Paper;
-import linewalk.renderer.PrintJob;
-import linewalk.renderer.TracePrint;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -28,6 +22,7 @@ import picocli.CommandLine.Parameters;
         footer = {
             "",
             "Example: linewalk trace ferry-ramp --from P1 --via CYL1 --to TANK --step Raise --out raise.pdf",
+            "Example: linewalk trace ferry-ramp --from P1 --all-steps --out cycle.pdf",
             "A path is only as sure as the drawing and its reading: check it on the machine before any work."
         })
 final class TraceCommand implements Callable<Integer> {
@@ -54,6 +49,11 @@ final class TraceCommand implements Callable<Integer> {
             paramLabel = "NAME",
             description = "A step of the cycle chart, by number or name; left out: at rest, as drawn.")
     private String step;
+
+    @Option(
+            names = "--all-steps",
+            description = "Every step of the cycle chart, one after the other; one print for all, with bookmarks.")
+    private boolean allSteps;
 
     @Option(names = "--any-position", description = "Valves may stand in any position; says which must be shifted.")
     private boolean anyPosition;
@@ -84,56 +84,46 @@ final class TraceCommand implements Callable<Integer> {
         if (paths < 1) {
             throw new UserError("--paths wants a number of 1 or more");
         }
+        if (allSteps && step != null) {
+            throw new UserError("--step names one step and --all-steps means all: give one of them");
+        }
         LoadedSet loaded = LoadedSet.load(path);
-        Answer answer = new Tracer(loaded.set(), loaded.chart())
-                .trace(new Question(from, via, to, step, anyPosition, crossDoubt, paths));
+        Tracer tracer = new Tracer(loaded.set(), loaded.chart());
+        Prints prints = new Prints(loaded, paper, look);
+        if (allSteps) {
+            return new AllSteps(loaded, tracer, prints).trace(this::question, format == Format.json, out);
+        }
+        Answer answer = tracer.trace(question(step));
         if (answer instanceof Answer.Stopped stopped) {
             return stopped(stopped);
         }
         List<Trace> traces = ((Answer.Found) answer).traces();
         for (int i = 0; i < traces.size() && out != null; i++) {
-            print(loaded, traces.get(i), numbered(out, i + 1));
+            prints.write(traces.get(i), numbered(out, i + 1));
         }
         if (format == Format.json) {
-            Output.json(TraceJson.of(traces, paths > 1));
+            Output.json(TraceJson.of(traces, step == null ? null : tracer.state(step), paths > 1));
         } else {
-            traces.forEach(t -> walk(loaded, t));
+            traces.forEach(prints::walk);
         }
         return 0;
+    }
+
+    private Question question(String inStep) {
+        return new Question(from, via, to, inStep, anyPosition, crossDoubt, paths);
     }
 
     private int stopped(Answer.Stopped stopped) {
         if (format == Format.json) {
             Output.json(TraceJson.of(stopped));
         }
-        System.err.println("linewalk: no path: " + stopped.why()
-                + (stopped.atDoubt() ? "; to go on over doubts and have them marked: --cross-doubt" : ""));
+        System.err.println("linewalk: no path: " + why(stopped));
         return 1;
     }
 
-    private void print(LoadedSet loaded, Trace trace, Path file) {
-        PrintJob job = job(loaded, trace);
-        AtomicFile.write(file, stream -> TracePrint.write(job, stream));
-    }
-
-    private void walk(LoadedSet loaded, Trace trace) {
-        PrintStream text = Output.text();
-        TracePrint.walk(job(loaded, trace)).forEach(text::println);
-    }
-
-    private PrintJob job(LoadedSet loaded, Trace trace) {
-        CycleChart.Step chosen = step == null ? null : loaded.chart().find(step).orElse(null);
-        return new PrintJob(
-                loaded.set(),
-                trace,
-                chosen,
-                loaded.itemNumbers(),
-                loaded.parts(),
-                loaded.folder()::source,
-                paper,
-                look,
-                LocalDate.now(),
-                loaded.title());
+    static String why(Answer.Stopped stopped) {
+        String remedy = "; to go on over doubts and have them marked: --cross-doubt";
+        return stopped.why() + (stopped.atDoubt() ? remedy : "");
     }
 
     private static Path numbered(Path file, int n) {

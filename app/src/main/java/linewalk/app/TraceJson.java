@@ -10,6 +10,7 @@ import linewalk.linker.Answer;
 import linewalk.linker.Leg;
 import linewalk.linker.Question;
 import linewalk.linker.Trace;
+import linewalk.linker.step.StepState;
 
 /** A trace as JSON: components by designation and references by id, in the order walked. */
 final class TraceJson {
@@ -18,13 +19,18 @@ final class TraceJson {
 
     private TraceJson() {}
 
-    static JsonNode of(List<Trace> traces, boolean list) {
+    /** @param state the machine in the step asked for, or null for the machine at rest */
+    static JsonNode of(List<Trace> traces, StepState state, boolean list) {
         if (!list) {
-            return of(traces.get(0));
+            return of(traces.get(0), state);
         }
         ArrayNode all = MAPPER.createArrayNode();
-        traces.forEach(t -> all.add(of(t)));
+        traces.forEach(t -> all.add(of(t, state)));
         return all;
+    }
+
+    static ArrayNode list() {
+        return MAPPER.createArrayNode();
     }
 
     /** Why there is no path; what was walked until then stands under {@code reached}, never under {@code path}. */
@@ -35,13 +41,17 @@ final class TraceJson {
         return o;
     }
 
-    private static ObjectNode of(Trace t) {
+    private static ObjectNode of(Trace t, StepState state) {
         ObjectNode o = question(t.question());
         walk(o.putArray("path"), t.legs());
         ArrayNode sheets = o.putArray("sheets");
         t.sheets().forEach(sheets::add);
         ArrayNode shifts = o.putArray("shifts");
         t.legs().forEach(l -> shift(shifts, l));
+        if (state != null) {
+            ObjectNode classes = o.putObject("classes");
+            t.legs().forEach(l -> pressureClass(classes, l, state));
+        }
         ArrayNode doubts = o.putArray("doubts");
         for (Finding f : t.doubts()) {
             doubts.addObject().put("rule", f.rule().word()).put("message", f.message());
@@ -65,6 +75,13 @@ final class TraceJson {
                 path.addObject().put("reference", a.from().id());
                 path.addObject().put("reference", a.to().id());
             }
+        }
+    }
+
+    private static void pressureClass(ObjectNode classes, Leg l, StepState state) {
+        if (l instanceof Leg.Along a) {
+            String id = a.line().id();
+            classes.put(id, state.classes().get(id).word());
         }
     }
 

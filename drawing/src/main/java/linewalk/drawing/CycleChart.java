@@ -1,28 +1,76 @@
 package linewalk.drawing;
 
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
 /**
- * The machine's cycle: a step a row, a solenoid a column.
+ * The machine's cycle: a step a row. A pump that no column names runs; a solenoid that no column names is not
+ * energised. "Power off" and "running, nothing energised" are two steps.
  *
- * @param solenoids designations in the order of the chart's columns
+ * @param solenoids designations of the columns that are on or off, in the chart's order: solenoids, levers, pumps or
+ *     their motors; which is which is told by the drawings
  */
 public record CycleChart(List<String> solenoids, List<Step> steps) {
 
     public static final CycleChart NONE = new CycleChart(List.of(), List.of());
+
+    /** What an actuator does in a step. */
+    public enum Motion {
+        EXTEND,
+        RETRACT,
+        HOLD,
+        END_OF_STROKE
+    }
+
+    /** Which way the load moves an actuator if nothing holds it. */
+    public enum Load {
+        EXTEND,
+        RETRACT,
+        NONE
+    }
+
+    /**
+     * What a step says beside on and off, by designation; what is not said is left out.
+     *
+     * @param positions hand, lever and cam positions by valve: a word of the position's {@code by}, or {@code rest}
+     * @param open shut-off valves: true open, false closed
+     * @param pressuresBar expected pressures by test point
+     */
+    public record Said(
+            Map<String, String> positions,
+            Map<String, Boolean> open,
+            Map<String, Motion> motions,
+            Map<String, Load> loads,
+            Map<String, Double> pressuresBar) {
+
+        public static final Said NOTHING = new Said(Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
+
+        public Said {
+            positions = Map.copyOf(positions);
+            open = Map.copyOf(open);
+            motions = Map.copyOf(motions);
+            loads = Map.copyOf(loads);
+            pressuresBar = Map.copyOf(pressuresBar);
+        }
+    }
 
     /**
      * One step.
      *
      * @param number what stands in the column {@code step}
      * @param name null where the chart has no such column
-     * @param energised solenoids
+     * @param energised those of the on-and-off columns that are on
      */
-    public record Step(String number, String name, Set<String> energised) {
+    public record Step(String number, String name, Set<String> energised, Said said) {
         public Step {
             energised = Set.copyOf(energised);
+        }
+
+        public Step(String number, String name, Set<String> energised) {
+            this(number, name, energised, Said.NOTHING);
         }
 
         public String title() {
@@ -40,5 +88,18 @@ public record CycleChart(List<String> solenoids, List<Step> steps) {
         return steps.stream()
                 .filter(s -> word.equalsIgnoreCase(s.number()) || word.equalsIgnoreCase(s.name()))
                 .findFirst();
+    }
+
+    /** Designations of all columns, whatever they say. */
+    public Set<String> designations() {
+        Set<String> all = new LinkedHashSet<>(solenoids);
+        for (Step s : steps) {
+            all.addAll(s.said.positions.keySet());
+            all.addAll(s.said.open.keySet());
+            all.addAll(s.said.motions.keySet());
+            all.addAll(s.said.loads.keySet());
+            all.addAll(s.said.pressuresBar.keySet());
+        }
+        return all;
     }
 }

@@ -23,6 +23,7 @@ import linewalk.importer.line.Run;
 import linewalk.importer.symbol.Body;
 import linewalk.importer.symbol.Designations;
 import linewalk.importer.symbol.Designations.Named;
+import linewalk.importer.valve.Valves;
 
 /** Named figures to components with ports where lines meet them. */
 final class Parts {
@@ -40,6 +41,7 @@ final class Parts {
     private final List<Label> labels;
     private final double tolPt;
     private final Ids ids;
+    private final Valves valves;
     private final Map<Body, Named> named;
     private final Map<Body, Body> partOf;
     private final KindReader kinds;
@@ -55,8 +57,10 @@ final class Parts {
             Map<Body, Named> named,
             Map<Body, Body> partOf,
             List<Net> nets,
-            KindReader kinds) {
+            KindReader kinds,
+            Valves valves) {
         this.page = page;
+        this.valves = valves;
         this.labels = labels;
         this.tolPt = tolPt;
         this.ids = ids;
@@ -120,7 +124,7 @@ final class Parts {
         Optional<KindReader.Read> read = b.reservoir() ? Optional.empty() : kinds.read(figure(b), met(b), tag);
         Kind kind =
                 b.reservoir() ? Kind.TANK : read.map(KindReader.Read::surely).orElse(Kind.UNKNOWN);
-        return new Component(
+        Component c = new Component(
                 id,
                 tag,
                 page,
@@ -133,6 +137,7 @@ final class Parts {
                 found,
                 read.map(KindReader.Read::positions).orElse(List.of()),
                 read.map(KindReader.Read::kind).orElse(null));
+        return valves.read(c, b);
     }
 
     /** The body and those that are part of it. */

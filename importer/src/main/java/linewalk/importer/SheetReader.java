@@ -38,6 +38,7 @@ import linewalk.importer.symbol.Designations.Named;
 import linewalk.importer.symbol.FlagTest;
 import linewalk.importer.symbol.SymbolFinder;
 import linewalk.importer.symbol.Symbols;
+import linewalk.importer.valve.Valves;
 import org.apache.pdfbox.pdmodel.PDPage;
 
 /** One page to a reading: marks, frame, lettering, symbols, lines, references, in this order. */
@@ -52,7 +53,8 @@ final class SheetReader {
     SheetReading read(PDPage page, PageKey key) throws IOException {
         PageGeometry geometry = PageGeometry.of(page);
         try {
-            return read(WholeStrokes.of(MarkCollector.collect(page, geometry)), geometry, key);
+            Marks drawn = MarkCollector.collect(page, geometry);
+            return read(drawn, WholeStrokes.of(drawn), geometry, key);
         } catch (MarkCollector.TooDense e) {
             return unread(geometry, key, e.getMessage());
         }
@@ -86,7 +88,7 @@ final class SheetReader {
                 List.of(doubt));
     }
 
-    private SheetReading read(Marks marks, PageGeometry geometry, PageKey key) {
+    private SheetReading read(Marks drawn, Marks marks, PageGeometry geometry, PageKey key) {
         List<Label> labels = LabelBuilder.labels(marks.glyphs());
         Frame frame = FrameFinder.find(labels, Segment.straightOf(marks.strokes()), marks.widthPt(), marks.heightPt());
         TitleBlock title = TitleBlockFinder.find(labels, marks.widthPt(), marks.heightPt());
@@ -105,6 +107,8 @@ final class SheetReader {
         Map<Body, Body> partOf = new IdentityHashMap<>();
         lines = Couplings.merge(lines, named, partOf);
 
+        named.values().forEach(n -> taken.add(n.label()));
+        Valves valves = new Valves(drawn, marks, labels, taken, symbols.tolerancePt());
         Ids ids = new Ids();
         Parts parts = new Parts(
                 key,
@@ -114,10 +118,12 @@ final class SheetReader {
                 named,
                 partOf,
                 lines,
-                new KindReader(marks, labels, symbols, named.keySet()));
+                new KindReader(marks, labels, symbols, named.keySet()),
+                valves);
         Assembly assembly = new Assembly(key, ids, parts, references, numbers, symbols.tolerancePt());
         List<Finding> doubts = new ArrayList<>(doubts(key, lines, named.keySet()));
         List<linewalk.drawing.Component> components = parts.components(symbols.bodies());
+        doubts.addAll(valves.doubts());
         return new SheetReading(
                 key,
                 geometry.widthPt(),

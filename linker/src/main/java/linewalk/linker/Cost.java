@@ -12,10 +12,12 @@ final class Cost {
     static final long THROTTLE = 1L << 25;
     /** What pressure or a pilot opens, and what moves a load. */
     static final long OPENED = 1L << 34;
+    /** What a pilot would open that is not fed in this step. */
+    static final long OPENABLE = 1L << 39;
 
     static final long DRAIN = 1L << 43;
-    static final long RELIEF = 1L << 50;
-    static final long PILOT = 1L << 56;
+    static final long PILOT = 1L << 50;
+    static final long RELIEF = 1L << 56;
     static final long OPEN = 0;
 
     private Cost() {}
@@ -26,7 +28,7 @@ final class Cost {
     }
 
     static boolean overRelief(long cost) {
-        return (cost >> 50 & 0x3f) > 0;
+        return cost >= RELIEF;
     }
 
     /** Goes where no working oil flows. */

@@ -19,6 +19,9 @@ final class PageDoubts {
     private final Set<String> kept;
     private final List<Settled> settled = new ArrayList<>();
 
+    /** Plain designations whose positions a hand tag tells. */
+    private final Set<String> told = new HashSet<>();
+
     PageDoubts(List<PageDraft> pages, RefIndex index, List<HandTag> tags) {
         this.pages = pages;
         this.kept = index.refs.stream().map(Ref::id).collect(Collectors.toCollection(HashSet::new));
@@ -30,6 +33,8 @@ final class PageDoubts {
                 settle(board, t.source(), t.page(), t.xPt(), t.yPt());
             } else if (tag instanceof HandTag.OfPort t) {
                 settle(board, t.source(), t.page(), t.xPt(), t.yPt());
+            } else if (tag instanceof HandTag.OfPosition t) {
+                told.add(Names.plain(t.component()));
             }
         }
     }
@@ -45,9 +50,13 @@ final class PageDoubts {
     }
 
     private boolean settled(PageDraft page, Finding f) {
-        return f.place() != null
-                && settled.stream()
-                        .anyMatch(s -> s.page == page && s.place.distancePt(f.place()) <= TagBoard.reachPt(page));
+        boolean positions = f.rule() == Rule.DOUBTFUL_READING
+                && f.components().stream().map(Names::plain).anyMatch(told::contains);
+        return positions
+                || f.place() != null
+                        && settled.stream()
+                                .anyMatch(
+                                        s -> s.page == page && s.place.distancePt(f.place()) <= TagBoard.reachPt(page));
     }
 
     private boolean dropped(Finding f) {

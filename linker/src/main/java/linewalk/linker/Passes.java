@@ -18,7 +18,7 @@ final class Passes {
     private static final Set<Kind> ENDS = EnumSet.of(
             Kind.TANK, Kind.ACCUMULATOR, Kind.GAUGE, Kind.SWITCH, Kind.BRAKE, Kind.PLUG, Kind.ELECTRIC_MOTOR);
     /** What these join depends on where they stand, so two ports alone do not say that oil passes. */
-    private static final Set<Kind> SWITCHING =
+    static final Set<Kind> SWITCHING =
             EnumSet.of(Kind.DIRECTIONAL_VALVE, Kind.PROPORTIONAL_VALVE, Kind.CARTRIDGE_VALVE);
 
     private static final Set<Kind> OPENED = EnumSet.of(
@@ -84,7 +84,7 @@ final class Passes {
 
     /** From the suction to the pressure side only. */
     private void pump(Component c, Port in, List<Pass> passes) {
-        PumpSides.Sides sides = pumps.of(c);
+        PumpSides.Sides sides = state.sides(c, pumps);
         if (roles.working(in) && !sides.pressure().contains(in)) {
             sides.pressure()
                     .forEach(out -> passes.add(new Pass(c, in, out, null, null, null, Cost.OPEN, sides.guessed())));
@@ -113,8 +113,18 @@ final class Passes {
         if (anyPosition) {
             c.positions().forEach(p -> position(c, in, p, p.equals(now) ? null : p, passes));
         } else if (now != null) {
-            position(c, in, now, null, passes);
+            standing(c, in, now, passes);
             openedByPilot(c, in, now, passes);
+        }
+    }
+
+    /** What a pilot holds open now is still harder to pass than what stands open, but for the way it lets oil go anyway. */
+    private void standing(Component c, Port in, Position now, List<Pass> passes) {
+        if (now.how() == Position.How.PILOT && !SWITCHING.contains(c.kind())) {
+            c.rest().ifPresent(rest -> position(c, in, rest, null, passes));
+            added(c, in, now, Cost.OPENED, passes);
+        } else {
+            position(c, in, now, null, passes);
         }
     }
 
@@ -123,17 +133,24 @@ final class Passes {
         if (SWITCHING.contains(c.kind())) {
             return;
         }
+        long cost = state.tellsPilots() ? Cost.OPENABLE : Cost.OPENED;
         for (Position p : c.positions()) {
             if (p.how() == Position.How.PILOT && !p.equals(now)) {
-                List<Passage> opened = p.passages().stream()
-                        .map(x -> new Passage(x.from(), x.to(), x.oneWay(), x.throttled(), Passage.Opens.PILOT))
-                        .toList();
-                List<Pass> more = new ArrayList<>();
-                position(c, in, new Position(p.by(), p.how(), opened), null, more);
-                more.removeIf(m -> passes.stream().anyMatch(o -> o.out().equals(m.out())));
-                passes.addAll(more);
+                added(c, in, p, cost, passes);
             }
         }
+    }
+
+    /** Ways that another position adds to those there are, each at the cost of opening it. */
+    private void added(Component c, Port in, Position p, long cost, List<Pass> passes) {
+        List<Passage> opened = p.passages().stream()
+                .map(x -> new Passage(x.from(), x.to(), x.oneWay(), x.throttled(), Passage.Opens.PILOT))
+                .toList();
+        List<Pass> more = new ArrayList<>();
+        position(c, in, new Position(p.by(), p.how(), opened), null, more);
+        more.removeIf(m -> passes.stream().anyMatch(o -> o.out().equals(m.out())));
+        more.forEach(m -> passes.add(
+                new Pass(m.component(), m.in(), m.out(), m.passage(), m.position(), m.shift(), cost, m.unread())));
     }
 
     /** Of several passages between two ports the easiest counts: a throttle beside a check. */
@@ -199,7 +216,8 @@ final class Passes {
 
     /** Drawn or listed as normally closed, and not named as one to pass. */
     boolean closed(Component c) {
-        return normallyClosed(c) && !named.contains(Names.plain(c.tag()));
+        Boolean open = c.kind() == Kind.SHUT_OFF_VALVE ? state.open(c) : null;
+        return (open == null ? normallyClosed(c) : !open) && !named.contains(Names.plain(c.tag()));
     }
 
     static boolean normallyClosed(Component c) {

@@ -1,6 +1,9 @@
 package linewalk.linker;
 
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -11,39 +14,82 @@ import linewalk.drawing.Finding;
 import linewalk.drawing.Position;
 import linewalk.drawing.Rule;
 
-/** Whether the cycle chart and the valves speak of the same solenoids; silent where either is missing. */
+/** Whether the cycle chart and the drawings speak of the same solenoids and parts; silent where either is missing. */
 final class SolenoidCheck {
 
     private record Owner(PageDraft page, Component component, String solenoid) {}
 
-    private SolenoidCheck() {}
+    private final CycleChart chart;
+    private final Map<String, Owner> solenoids = new LinkedHashMap<>();
+    private final Set<String> known = new LinkedHashSet<>();
+    private final Map<String, List<Component>> parts = new HashMap<>();
 
-    static void check(List<PageDraft> pages, CycleChart chart, List<Finding> findings) {
-        Map<String, Owner> owners = new LinkedHashMap<>();
-        for (PageDraft p : pages) {
-            p.components.forEach(c -> c.positions().stream()
-                    .filter(x -> !x.isRest() && (x.how() == null || x.how() == Position.How.SOLENOID))
-                    .forEach(x -> x.by().forEach(s -> owners.putIfAbsent(Names.plain(s), new Owner(p, c, s)))));
+    private SolenoidCheck(List<PageDraft> pages, CycleChart chart) {
+        this.chart = chart;
+        for (PageDraft page : pages) {
+            page.components.forEach(c -> add(page, c));
         }
-        if (owners.isEmpty() || chart.solenoids().isEmpty()) {
-            return;
-        }
-        Set<String> listed = chart.solenoids().stream().map(Names::plain).collect(Collectors.toSet());
-        for (String s : chart.solenoids()) {
-            if (!owners.containsKey(Names.plain(s))) {
-                findings.add(new Finding(
-                        Rule.UNKNOWN_SOLENOID,
-                        null,
-                        null,
-                        List.of(),
-                        List.of(),
-                        "The cycle chart energises " + s + ", but no valve on the drawings is moved by it.",
-                        "correct the chart, or tell the valve's position with a tag"));
+    }
+
+    private void add(PageDraft page, Component c) {
+        parts.computeIfAbsent(Names.plain(c.tag()), k -> new ArrayList<>()).add(c);
+        for (Position p : c.positions()) {
+            boolean solenoid = !p.isRest() && (p.how() == null || p.how() == Position.How.SOLENOID);
+            for (String by : p.by()) {
+                known.add(Names.plain(by));
+                boolean port = c.findPortNamed(by).isPresent() || by.equalsIgnoreCase("pilot");
+                if (solenoid && !(p.how() == null && port)) {
+                    solenoids.putIfAbsent(Names.plain(by), new Owner(page, c, by));
+                }
             }
         }
-        owners.values().stream()
-                .filter(o -> !listed.contains(Names.plain(o.solenoid)))
+    }
+
+    static void check(List<PageDraft> pages, CycleChart chart, List<Finding> findings) {
+        SolenoidCheck check = new SolenoidCheck(pages, chart);
+        if (check.solenoids.isEmpty() || chart.designations().isEmpty()) {
+            return;
+        }
+        Set<String> listed = chart.designations().stream().map(Names::plain).collect(Collectors.toSet());
+        chart.designations().stream().filter(check::unknown).forEach(s -> findings.add(unknownColumn(s)));
+        check.solenoids.values().stream()
+                .filter(o ->
+                        !listed.contains(Names.plain(o.solenoid)) && !listed.contains(Names.plain(o.component.tag())))
                 .forEach(o -> findings.add(unused(o)));
+        chart.steps().forEach(s -> check.levers(s, findings));
+    }
+
+    private boolean unknown(String column) {
+        String plain = Names.plain(column);
+        return !known.contains(plain) && !parts.containsKey(plain);
+    }
+
+    private static Finding unknownColumn(String column) {
+        return finding(
+                "The cycle chart has a column " + column
+                        + ", but no valve on the drawings is moved by it and no part is called so.",
+                "correct the chart, or tell the valve's position with a tag");
+    }
+
+    /** A position that the valve does not have. */
+    private void levers(CycleChart.Step step, List<Finding> findings) {
+        step.said().positions().forEach((valve, word) -> {
+            List<Component> drawn = parts.getOrDefault(Names.plain(valve), List.of());
+            boolean has = drawn.stream()
+                    .flatMap(c -> c.positions().stream())
+                    .flatMap(p -> p.by().stream())
+                    .anyMatch(by -> Names.plain(by).equals(Names.plain(word)));
+            if (!drawn.isEmpty() && !has) {
+                findings.add(finding(
+                        "In step " + step.title() + " the cycle chart puts " + valve + " in position " + word
+                                + ", but the drawings know no such position of it.",
+                        "correct the chart, or tell the valve's position with a tag"));
+            }
+        });
+    }
+
+    private static Finding finding(String message, String remedy) {
+        return new Finding(Rule.UNKNOWN_SOLENOID, null, null, List.of(), List.of(), message, remedy);
     }
 
     private static Finding unused(Owner o) {

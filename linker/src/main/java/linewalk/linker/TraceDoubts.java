@@ -3,6 +3,7 @@ package linewalk.linker;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import linewalk.drawing.Component;
 import linewalk.drawing.Finding;
 import linewalk.drawing.Line;
 import linewalk.drawing.Reference;
@@ -91,6 +92,18 @@ final class TraceDoubts {
                 List.of(t.component().tag()),
                 "What " + t.component().tag() + " joins inside is not known; it has two ports and may be shut.",
                 "tell its positions with position tags");
+    }
+
+    static Finding assumed(Component valve, MachineState state) {
+        return new Finding(
+                Rule.DOUBTFUL_READING,
+                valve.page(),
+                valve.place(),
+                List.of(),
+                List.of(valve.tag()),
+                "That " + valve.tag() + " stands " + state.words(valve)
+                        + " is taken from its solenoids; whether its pilot line is fed is not known.",
+                "look where its pilot line comes from and tell it with a tag");
     }
 
     static String percent(double confidence) {

@@ -1,5 +1,6 @@
 package linewalk.linker;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -11,6 +12,7 @@ import linewalk.drawing.Finding;
 import linewalk.drawing.Kind;
 import linewalk.drawing.Port;
 import linewalk.drawing.UserError;
+import linewalk.linker.step.StepState;
 
 /**
  * Answers questions on where the oil flows: the way of least resistance from a part over others to a part, in the
@@ -24,6 +26,7 @@ public final class Tracer {
     private final Designations designations;
     private final Legs legs;
     private final TraceDoubts doubts;
+    private Steps steps;
 
     public Tracer(DrawingSet set, CycleChart chart) {
         this.chart = chart;
@@ -40,11 +43,24 @@ public final class Tracer {
      * @throws UserError for a designation, port or step that is not there
      */
     public Answer trace(Question q) {
-        MachineState state = new MachineState(Designations.step(chart, q.step()));
-        Route route = route(q);
+        MachineState state = new MachineState(q.step() == null ? null : state(q.step()));
+        Route route = route(q, state);
         Passes passes = new Passes(circuit, pumps, state, q.anyPosition(), Set.copyOf(route.via()));
         Asked asked = new Asked(withEnd(q, route), route, state, passes);
         return q.crossDoubt() ? anyWay(asked) : sureWay(asked);
+    }
+
+    /**
+     * The machine in a step; solved when first asked for.
+     *
+     * @throws UserError for a step that the chart does not have
+     */
+    public StepState state(String step) {
+        Designations.step(chart, step);
+        if (steps == null) {
+            steps = new Steps(circuit, chart);
+        }
+        return steps.get(step);
     }
 
     private record Asked(Question question, Route route, MachineState state, Passes passes) {}
@@ -54,7 +70,7 @@ public final class Tracer {
         return new Question(q.from(), q.via(), to, q.step(), q.anyPosition(), q.crossDoubt(), q.paths());
     }
 
-    private Route route(Question q) {
+    private Route route(Question q, MachineState state) {
         if (q.paths() < 1) {
             throw new UserError("the number of paths must be at least 1");
         }
@@ -66,10 +82,11 @@ public final class Tracer {
         Designations.Named to = anyTank ? null : designations.find(q.to());
         boolean guessed = from.port() == null
                 && from.drawings().stream()
-                        .anyMatch(c -> c.kind() == Kind.PUMP && pumps.of(c).guessed());
+                        .anyMatch(c ->
+                                c.kind() == Kind.PUMP && state.sides(c, pumps).guessed());
         return new Route(
                 from.drawings(),
-                leaving(from),
+                leaving(from, state),
                 guessed,
                 via,
                 to == null ? designations.tanks() : to.drawings(),
@@ -77,7 +94,7 @@ public final class Tracer {
     }
 
     /** Of a pump the pressure side, of a tank what pumps draw from, of anything else the working ports. */
-    private List<Port> leaving(Designations.Named from) {
+    private List<Port> leaving(Designations.Named from, MachineState state) {
         List<Component> drawings = from.drawings();
         if (from.port() != null) {
             return drawings.stream()
@@ -90,7 +107,7 @@ public final class Tracer {
         }
         PortRoles roles = new PortRoles(circuit);
         List<Port> working = drawings.stream()
-                .flatMap(c -> (c.kind() == Kind.PUMP ? pumps.of(c).pressure() : roles.working(c)).stream())
+                .flatMap(c -> (c.kind() == Kind.PUMP ? state.sides(c, pumps).pressure() : roles.working(c)).stream())
                 .toList();
         boolean pump = drawings.get(0).kind() == Kind.PUMP;
         return working.isEmpty() && !pump
@@ -133,7 +150,16 @@ public final class Tracer {
     }
 
     private Trace trace(Asked a, List<Leg> walked) {
-        List<Finding> unsure = doubts.of(walked, a.route.leavingGuessed());
+        List<Finding> unsure = new ArrayList<>(doubts.of(walked, a.route.leavingGuessed()));
+        StepState step = a.state.step();
+        if (step != null && !step.unsettled().isEmpty()) {
+            unsure.add(Steps.unsettled(step));
+        }
+        walked.stream()
+                .filter(l -> l instanceof Leg.Through t && a.state.assumed(t.component()))
+                .map(l -> TraceDoubts.assumed(((Leg.Through) l).component(), a.state))
+                .filter(f -> !unsure.contains(f))
+                .forEach(unsure::add);
         return new Trace(a.question, walked, legs.sheets(walked), unsure);
     }
 

@@ -24,7 +24,8 @@ class PublicApiTest {
                 published.add(name);
             }
         }
-        assertThat(published).containsExactlyInAnyOrder("Linker", "Tracer", "Question", "Leg", "Trace", "Answer");
+        assertThat(published)
+                .containsExactlyInAnyOrder("Linker", "Tracer", "Steps", "Question", "Leg", "Trace", "Answer");
     }
 
     private static List<String> names(Path folder) throws IOException {

@@ -3,6 +3,10 @@ package linewalk.linker;
 import static linewalk.linker.Drawn.findings;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import linewalk.drawing.CycleChart;
 import org.junit.jupiter.api.Test;
 
 /** The cycle chart and the valves must speak of the same solenoids. */
@@ -31,5 +35,24 @@ class SolenoidTest {
     void silentWithoutAChartOrWithoutKnownPositions() {
         assertThat(findings(Drawn.of(VALVE).link())).isEmpty();
         assertThat(findings(Drawn.of("sheet 1").step("run", "Y1").link())).isEmpty();
+    }
+
+    @Test
+    void aColumnMayNameAPartOrALever() {
+        Drawn drawn = Drawn.of(VALVE + "part P1 pump A2 P\n").step("run", "Y1", "P1");
+        assertThat(findings(drawn.link())).isEmpty();
+    }
+
+    @Test
+    void aPositionThatTheValveDoesNotHave() {
+        Drawn drawn = Drawn.of(VALVE);
+        drawn.chart = new CycleChart(
+                List.of("Y1"),
+                List.of(new CycleChart.Step(
+                        "1",
+                        null,
+                        Set.of(),
+                        new CycleChart.Said(Map.of("V1", "c"), Map.of(), Map.of(), Map.of(), Map.of()))));
+        assertThat(findings(drawn.link())).containsExactly("unknown-solenoid");
     }
 }

@@ -36,7 +36,17 @@ public final class TracePrint {
 
     /** Writes a PDF. The same job gives the same bytes. */
     public static void write(PrintJob job, OutputStream out) throws IOException {
-        new TracePrint(job).print(out);
+        try (SourcePages sources = new SourcePages(job);
+                PdfBook book = new PdfBook(job.paper().widthPt(), job.paper().heightPt())) {
+            sources.into(book.document());
+            print(job, book, sources);
+            book.write(job.setTitle() + ": " + Words.route(job.trace().question()), job.date(), out);
+        }
+    }
+
+    /** Adds the print's pages to a book. */
+    static void print(PrintJob job, PdfBook book, SourcePages sources) throws IOException {
+        new TracePrint(job).print(book, sources);
     }
 
     /** The walk in plain words: a sentence for each part and each line with the crossing it leads to. */
@@ -44,23 +54,18 @@ public final class TracePrint {
         return Walk.sentences(job);
     }
 
-    private void print(OutputStream out) throws IOException {
+    private void print(PdfBook book, SourcePages sources) throws IOException {
         Doubts doubts = Doubts.of(job);
-        try (SourcePages sources = new SourcePages(job);
-                PdfBook book = new PdfBook(job.paper().widthPt(), job.paper().heightPt())) {
-            sources.into(book.document());
-            PrintAreas areas = new PrintAreas(beside, whole, Integer.MAX_VALUE);
-            Picture picture = picture(doubts, areas, sources);
-            List<Column> columns = columns(doubts, picture);
-            if (picture.pages() > columns.size()) {
-                // pages that have no words beside the picture give it their whole width
-                areas = new PrintAreas(beside, whole, columns.size());
-                picture = picture(doubts, areas, sources);
-                columns = columns(doubts, picture);
-            }
-            paintAll(book, picture, areas, columns, doubts.all().size());
-            book.write(job.setTitle() + ": " + Words.route(job.trace().question()), job.date(), out);
+        PrintAreas areas = new PrintAreas(beside, whole, Integer.MAX_VALUE);
+        Picture picture = picture(doubts, areas, sources);
+        List<Column> columns = columns(doubts, picture);
+        if (picture.pages() > columns.size()) {
+            // pages that have no words beside the picture give it their whole width
+            areas = new PrintAreas(beside, whole, columns.size());
+            picture = picture(doubts, areas, sources);
+            columns = columns(doubts, picture);
         }
+        paintAll(book, picture, areas, columns, doubts.all().size());
     }
 
     private Picture picture(Doubts doubts, PrintAreas areas, SourcePages sources) {

@@ -63,7 +63,8 @@ class ArchitectureTest {
             .that()
             .resideInAPackage("linewalk.drawing..")
             .should()
-            .onlyDependOnClassesThat(resideInAnyPackage("java..", "com.fasterxml.jackson..", "linewalk.drawing.."));
+            .onlyDependOnClassesThat(
+                    resideInAnyPackage("java..", "com.fasterxml.jackson..", "org.apache.poi..", "linewalk.drawing.."));
 
     @ArchTest
     static final ArchRule theLinkerSeesNoPages = classes()

@@ -3,48 +3,76 @@ package linewalk.drawing.store;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
-import java.util.Set;
+import java.util.Map;
 import linewalk.drawing.CycleChart;
+import linewalk.drawing.UserError;
 
-/** {@code cycle.csv}: columns {@code step} and, if wanted, {@code name}; every other column is a solenoid. */
+/**
+ * {@code cycle.csv}, or {@code cycle.xlsx} with the same table on its first sheet: columns {@code step} and, if wanted,
+ * {@code name}; what every other column says is told by {@link ChartColumn}.
+ */
 final class ChartFile {
-
-    private static final Set<String> ON = Set.of("1", "x", "+", "on", "yes");
-    private static final Set<String> OFF = Set.of("0", "-", "off", "no");
 
     private ChartFile() {}
 
     static CycleChart read(Path folder) {
-        Path file = folder.resolve("cycle.csv");
-        if (!Files.exists(file)) {
-            return CycleChart.NONE;
+        Path csv = folder.resolve("cycle.csv");
+        Path book = folder.resolve("cycle.xlsx");
+        if (Files.exists(book)) {
+            if (Files.exists(csv)) {
+                throw new UserError(folder + " has both cycle.csv and cycle.xlsx; keep the one that counts");
+            }
+            return chart(Workbooks.read(book));
         }
-        Csv.Table table = Csv.read(file);
-        List<String> solenoids = new ArrayList<>(table.columns());
-        solenoids.removeAll(List.of("step", "name"));
-        List<CycleChart.Step> steps = new ArrayList<>();
-        for (Csv.Row row : table.rows()) {
-            steps.add(step(table, row, solenoids));
-        }
-        return new CycleChart(solenoids, steps);
+        return Files.exists(csv) ? chart(Csv.read(csv)) : CycleChart.NONE;
     }
 
-    private static CycleChart.Step step(Csv.Table table, Csv.Row row, List<String> solenoids) {
+    private static CycleChart chart(Csv.Table table) {
+        List<ChartColumn> columns = table.columns().stream()
+                .filter(c -> !c.equals("step") && !c.equals("name"))
+                .map(c -> ChartColumn.of(table, c))
+                .toList();
+        List<CycleChart.Step> steps =
+                table.rows().stream().map(r -> step(table, r, columns)).toList();
+        List<String> switches = columns.stream()
+                .filter(c -> c.says() == ChartColumn.Says.SWITCH)
+                .map(ChartColumn::tag)
+                .toList();
+        return new CycleChart(switches, steps);
+    }
+
+    private static CycleChart.Step step(Csv.Table table, Csv.Row row, List<ChartColumn> columns) {
         if (row.get("step") == null) {
             throw table.wrong(row, "step", "the step has no number or name");
         }
-        Set<String> energised = new LinkedHashSet<>();
-        for (String s : solenoids) {
-            String cell = row.get(s) == null ? "0" : row.get(s).toLowerCase(Locale.ROOT);
-            if (ON.contains(cell)) {
-                energised.add(s);
-            } else if (!OFF.contains(cell)) {
-                throw table.wrong(row, s, "'" + cell + "' is neither on (1, X, +) nor off (0, -, empty)");
+        List<String> energised = new ArrayList<>();
+        Map<String, String> positions = new LinkedHashMap<>();
+        Map<String, Boolean> open = new LinkedHashMap<>();
+        Map<String, CycleChart.Motion> motions = new LinkedHashMap<>();
+        Map<String, CycleChart.Load> loads = new LinkedHashMap<>();
+        Map<String, Double> pressuresBar = new LinkedHashMap<>();
+        for (ChartColumn c : columns) {
+            String cell = row.get(c.header());
+            if (cell == null) {
+                continue;
+            }
+            ChartCell at = new ChartCell(table, row, c.header(), cell);
+            switch (c.says()) {
+                case SWITCH -> {
+                    if (at.on()) {
+                        energised.add(c.tag());
+                    }
+                }
+                case POSITION -> positions.put(c.tag(), at.position());
+                case OPEN -> open.put(c.tag(), at.open());
+                case MOTION -> motions.put(c.tag(), at.motion());
+                case LOAD -> loads.put(c.tag(), at.load());
+                case PRESSURE -> pressuresBar.put(c.tag(), at.pressureBar(c.unit()));
             }
         }
-        return new CycleChart.Step(row.get("step"), row.get("name"), energised);
+        CycleChart.Said said = new CycleChart.Said(positions, open, motions, loads, pressuresBar);
+        return new CycleChart.Step(row.get("step"), row.get("name"), java.util.Set.copyOf(energised), said);
     }
 }

@@ -85,4 +85,35 @@ class ChartFileTest {
     void theMarkThatSpreadsheetsPutInFrontIsPassedOver() throws IOException {
         assertThat(chart("\uFEFFstep,Y1\r\n1,1\r\n").steps()).hasSize(1);
     }
+
+    @Test
+    void aWordBehindTheDesignationOrTheCellsTellWhatAColumnSays() throws IOException {
+        CycleChart chart = chart("step,0P1,3V1 lever,0V9,1A1,1A1 load,MP3 bar,MP4\n"
+                + "Off,0,,closed,hold,retract,,\nUp,1,a,open,extend,,120,\"1,5 MPa\"\n");
+        assertThat(chart.solenoids()).containsExactly("0P1");
+        CycleChart.Said off = chart.steps().get(0).said();
+        CycleChart.Said up = chart.steps().get(1).said();
+        assertThat(up.positions()).containsEntry("3V1", "a");
+        assertThat(off.open()).containsEntry("0V9", false);
+        assertThat(up.open()).containsEntry("0V9", true);
+        assertThat(off.motions()).containsEntry("1A1", CycleChart.Motion.HOLD);
+        assertThat(off.loads()).containsEntry("1A1", CycleChart.Load.RETRACT);
+        assertThat(up.loads()).isEmpty();
+        assertThat(up.pressuresBar()).containsEntry("MP3", 120.0).containsEntry("MP4", 15.0);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "step,0V9%n1,open%n2,half         | line 3, column 2 (0V9): 'half' is neither open nor closed",
+                "step,1A1%n1,extend%n2,sideways   | line 3, column 2 (1A1): 'sideways' is none of extend",
+                "step,1A1 load%n1,left            | line 2, column 2 (1A1 load): 'left' is none of",
+                "step,MP3 bar%n1,much             | line 2, column 2 (MP3 bar): 'much' is no pressure"
+            })
+    void aCellOfAnotherKindIsNamedByLineAndColumn(String text, String where) {
+        assertThatThrownBy(() -> chart(text.replace("%n", "\n")))
+                .isInstanceOf(UserError.class)
+                .hasMessageContaining(where);
+    }
 }

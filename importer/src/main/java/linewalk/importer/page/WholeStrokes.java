@@ -23,13 +23,27 @@ public final class WholeStrokes {
 
     public static Marks of(Marks marks) {
         double tolPt = marks.tolerancePt();
-        List<Stroke> drawn = new ArrayList<>(once(marks.strokes()));
         List<Fill> fills = new ArrayList<>(marks.fills());
-        fills.removeIf(f -> thinBar(f).map(drawn::add).orElse(false));
+        List<Stroke> drawn = lines(marks.strokes(), fills);
         List<Stroke> strokes = new DashedRuns(tolPt).join(drawn);
         strokes = DashedRings.join(strokes, tolPt);
         strokes = new Chains(tolPt).join(strokes).stream().map(Smooth::seen).toList();
         return new Marks(marks.widthPt(), marks.heightPt(), strokes, fills, marks.glyphs(), marks.pictures());
+    }
+
+    /** The same without joining dashes: inside symbols, short strokes in a row are marks of their own. */
+    public static List<Stroke> apart(List<Stroke> strokes, List<Fill> fills, double tolPt) {
+        return new Chains(tolPt)
+                .join(lines(strokes, new ArrayList<>(fills))).stream()
+                        .map(Smooth::seen)
+                        .toList();
+    }
+
+    /** Strokes once each, with the bars that stand for lines, which are taken out of the fills. */
+    private static List<Stroke> lines(List<Stroke> strokes, List<Fill> fills) {
+        List<Stroke> drawn = new ArrayList<>(once(strokes));
+        fills.removeIf(f -> thinBar(f).map(drawn::add).orElse(false));
+        return drawn;
     }
 
     /** A filled rectangle many times longer than wide is a line. */

@@ -22,6 +22,8 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.util.Matrix;
 
 /** A PDF being made: pages of one size, the typeface embedded, the same bytes for the same drawing. */
@@ -29,6 +31,7 @@ public final class PdfBook implements Closeable {
 
     private final PDDocument doc = new PDDocument();
     private final PdfBoxGraphics2DFontTextDrawer lettering = new PdfBoxGraphics2DFontTextDrawer();
+    private final List<Bookmark> bookmarks = new ArrayList<>();
     private final float widthPt;
     private final float heightPt;
 
@@ -50,6 +53,26 @@ public final class PdfBook implements Closeable {
         return new Page(g);
     }
 
+    private record Bookmark(String title, int page) {}
+
+    /** A bookmark to the next page made, or to none. */
+    public void bookmark(String title, boolean toNextPage) {
+        bookmarks.add(new Bookmark(title, toNextPage ? doc.getNumberOfPages() : -1));
+    }
+
+    private void writeBookmarks() {
+        PDDocumentOutline outline = new PDDocumentOutline();
+        for (Bookmark b : bookmarks) {
+            PDOutlineItem item = new PDOutlineItem();
+            item.setTitle(b.title());
+            if (b.page() >= 0) {
+                item.setDestination(doc.getPage(b.page()));
+            }
+            outline.addLast(item);
+        }
+        doc.getDocumentCatalog().setDocumentOutline(outline);
+    }
+
     public void write(String title, LocalDate date, OutputStream out) throws IOException {
         PDDocumentInformation info = new PDDocumentInformation();
         info.setTitle(title);
@@ -58,6 +81,9 @@ public final class PdfBook implements Closeable {
         calendar.setTimeZone(TimeZone.getTimeZone("UTC"));
         info.setCreationDate(calendar);
         doc.setDocumentInformation(info);
+        if (!bookmarks.isEmpty()) {
+            writeBookmarks();
+        }
         doc.getDocumentCatalog().getCOSObject().setString(COSName.getPDFName("Lang"), "en");
         doc.setDocumentId(31L * title.hashCode() + date.toEpochDay());
         doc.save(out, CompressParameters.DEFAULT_COMPRESSION);

@@ -46,6 +46,24 @@ final class LineScore {
         figures.put(name + ".f1", Truth.f1(precision, recall));
     }
 
+    /** The line of the net's page that shares most ends with it, or null. */
+    JsonNode lineOf(JsonNode net) {
+        Set<String> want = new HashSet<>();
+        Truth.texts(net.get("ends")).forEach(e -> want.add(knownEnd(e, true)));
+        JsonNode best = null;
+        long most = 0;
+        for (JsonNode line : read) {
+            if (line.get("page").equals(net.get("page"))) {
+                Set<String> have = new HashSet<>();
+                line.get("ends").forEach(e -> have.add(e.has("open") ? "" : readEnd(e, true)));
+                long shared = Truth.common(want, have);
+                best = shared > most ? line : best;
+                most = Math.max(shared, most);
+            }
+        }
+        return best;
+    }
+
     private Set<String> known(boolean ports) {
         Set<String> out = new HashSet<>();
         for (JsonNode net : truth.on("nets")) {
