@@ -25,6 +25,7 @@ final class DashedRuns {
     private static final double EVEN = 0.35;
 
     private final double tolPt;
+    private List<Stroke> curves = List.of();
 
     DashedRuns(double tolPt) {
         this.tolPt = tolPt;
@@ -49,6 +50,7 @@ final class DashedRuns {
     }
 
     List<Stroke> join(List<Stroke> strokes) {
+        curves = strokes.stream().filter(s -> s.curved() && !s.closed()).toList();
         Map<Long, List<Piece>> byDirection = new TreeMap<>();
         for (Stroke s : strokes) {
             boolean candidate =
@@ -125,9 +127,22 @@ final class DashedRuns {
     /** Two pieces of one length with a small gap: nothing but dashes are drawn so. */
     private boolean alike(Piece a, Piece b) {
         double length = Math.max(a.length(), b.length());
-        return Math.abs(a.length() - b.length()) < 0.05 * length
+        return !bridged(a.stroke(), b.stroke())
+                && Math.abs(a.length() - b.length()) < 0.05 * length
                 && b.from() - a.to() < 0.6 * length
                 && length > SHORTEST_TOL * tolPt;
+    }
+
+    /** A hop leads from one to the other. */
+    private boolean bridged(Stroke a, Stroke b) {
+        return curves.stream().anyMatch(c -> meets(c, a) && meets(c, b));
+    }
+
+    private boolean meets(Stroke curve, Stroke s) {
+        return curve.first().distancePt(s.first()) <= tolPt
+                || curve.first().distancePt(s.last()) <= tolPt
+                || curve.last().distancePt(s.first()) <= tolPt
+                || curve.last().distancePt(s.last()) <= tolPt;
     }
 
     private boolean continues(List<Piece> row, int from, int i) {
@@ -183,8 +198,8 @@ final class DashedRuns {
             for (int i = 0; i < dashed.size(); i++) {
                 Stroke s = dashed.get(i);
                 double reach = 1.5 * gaps.get(i) + tolPt;
-                Point a = reach(s.last(), s.first(), reach, near);
-                Point b = reach(s.first(), s.last(), reach, near);
+                Point a = reach(s.last(), s.first(), reach, near, tolPt);
+                Point b = reach(s.first(), s.last(), reach, near, tolPt);
                 out.add(new Stroke(List.of(a, b), false, false, s.widthPt(), s.dash(), false));
             }
             return out;
@@ -199,8 +214,11 @@ final class DashedRuns {
             }
         }
 
-        private static Point reach(Point from, Point end, double reachPt, Near<Segment> near) {
+        private static Point reach(Point from, Point end, double reachPt, Near<Segment> near, double tolPt) {
             Direction d = Direction.of(from, end);
+            if (near.within(end, tolPt / 2).stream().anyMatch(t -> endsOn(t, end, d, tolPt / 2))) {
+                return end;
+            }
             Point far = end.plus(d.dx() * reachPt, d.dy() * reachPt);
             Segment probe = new Segment(end, far);
             Point best = end;
@@ -216,6 +234,12 @@ final class DashedRuns {
                 }
             }
             return best;
+        }
+
+        /** The last dash has arrived. */
+        private static boolean endsOn(Segment t, Point end, Direction d, double withinPt) {
+            return t.distancePt(end) <= withinPt
+                    && Math.abs(Direction.of(t.a(), t.b()).along(d)) < 0.98;
         }
 
         /** Where the probe meets a segment, or would if the segment too went on over a gap. */

@@ -21,7 +21,7 @@ record Kit(String letter, List<Integer> turns, List<Words> settings, Function<In
     private static final List<Integer> ANY = List.of(0, 0, 1, 2, 3);
     private static final List<Integer> LEVEL = List.of(0, 0, 2);
     private static final List<Integer> UPRIGHT = List.of(0);
-    private static final List<String> CENTRES = List.of("", "A-T B-T", "P-T");
+    private static final List<String> CENTRES = List.of("", "A-T B-T");
     private static final List<Words> PRESSURES =
             List.of(new Words("230 bar", "3300 PSI"), new Words("80 bar", "1160 PSI"));
     private static final List<Words> FLOWS = List.of(new Words("4 L/min", "1.1 GPM"));
@@ -34,12 +34,12 @@ record Kit(String letter, List<Integer> turns, List<Words> settings, Function<In
                         "V",
                         LEVEL,
                         NONE,
-                        n -> Directional.fourThree(CENTRES.get(n % 3), "Y" + n + "A", "Y" + n + "B", false)),
+                        n -> Directional.fourThree(CENTRES.get(n / 2 % 2), "Y" + n + "A", "Y" + n + "B", false)),
                 new Kit(
                         "V",
                         LEVEL,
                         NONE,
-                        n -> Directional.fourThree(CENTRES.get(n % 3), "Y" + n + "A", "Y" + n + "B", true)),
+                        n -> Directional.fourThree(CENTRES.get(n / 2 % 2), "Y" + n + "A", "Y" + n + "B", true)),
                 new Kit("V", LEVEL, NONE, n -> Directional.fourTwo("Y" + n)),
                 new Kit("V", LEVEL, NONE, n -> Directional.threeTwo("Y" + n)),
                 new Kit("V", LEVEL, NONE, n -> Directional.twoTwo("Y" + n)),
