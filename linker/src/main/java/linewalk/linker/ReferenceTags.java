@@ -89,7 +89,7 @@ final class ReferenceTags {
                 read == null ? tag.targets() : read.text(),
                 read == null ? "hand" : read.form(),
                 says,
-                tag.label() != null ? tag.label() : read == null ? null : read.label(),
+                isGiven(tag.label()) ? tag.label() : read == null ? null : read.label(),
                 flow(tag.flow(), read),
                 Flow.UNKNOWN,
                 read == null ? Set.of() : read.evidence(),
@@ -102,8 +102,13 @@ final class ReferenceTags {
         return page.candidates.stream().anyMatch(r -> r.id().equals(id)) ? id + "-hand" : id;
     }
 
+    /** A field left out or empty leaves what was read. */
+    private static boolean isGiven(String field) {
+        return field != null && !field.isBlank();
+    }
+
     private static Flow flow(String word, ReferenceReading read) {
-        if (word == null || word.isBlank()) {
+        if (!isGiven(word)) {
             return read == null ? Flow.UNKNOWN : read.flow();
         }
         String plain = word.strip().toLowerCase(Locale.ROOT);

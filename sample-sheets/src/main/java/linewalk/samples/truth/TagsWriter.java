@@ -71,7 +71,5 @@ public final class TagsWriter {
                 drawn.trueTargets().stream()
                         .map(target -> target.sheet() + "/" + target.zone())
                         .collect(Collectors.joining(" ")));
-        tag.put("label", "");
-        tag.put("flow", "");
     }
 }

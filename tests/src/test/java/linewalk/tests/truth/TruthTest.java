@@ -34,7 +34,7 @@ class TruthTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"baling-press", "flood-door", "lock-gate"})
+    @ValueSource(strings = {"baling-press", "flood-door", "lock-gate", "slipway"})
     void drawnWithoutSightOfTheImporter(String set) {
         holds(set, Sets.own(set).resolve("set.pdf"), Sets.own(set).resolve("truth.json"));
     }
