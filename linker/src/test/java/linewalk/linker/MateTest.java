@@ -99,7 +99,7 @@ class MateTest {
                         """).link();
         assertThat(mates(set, "a")).containsExactly("d");
         assertThat(mates(set, "b")).containsExactly("c");
-        assertThat(findings(set)).containsExactly("same-place a b");
+        assertThat(findings(set)).containsExactly("same-place a b c d");
     }
 
     @Test

@@ -21,8 +21,11 @@ final class DashedRuns {
     private static final int KNOWN_PIECES = 2;
 
     private static final double LONGEST_TOL = 30;
-    private static final double SHORTEST_TOL = 4;
     private static final double EVEN = 0.35;
+    private static final double SHORTEST_TOL = 4;
+
+    /** Width of a thin pen in tolerances; a line of the usual width has about 0.9. */
+    private static final double THIN_TOL = 0.62;
 
     private final double tolPt;
     private List<Stroke> curves = List.of();
@@ -121,28 +124,16 @@ final class DashedRuns {
     private boolean known(List<Piece> row, int i, List<Found> known, int least) {
         Piece a = row.get(i - 1);
         Piece b = row.get(i);
-        return least == PIECES || alike(a, b) || known.stream().anyMatch(k -> k.like(a, b));
+        return least == PIECES || thinDashes(a, b) || known.stream().anyMatch(k -> k.like(a, b));
     }
 
-    /** Two pieces of one length with a small gap: nothing but dashes are drawn so. */
-    private boolean alike(Piece a, Piece b) {
+    /** Two pieces of one length in a pen much thinner than the drawing's usual one, which pilot and drain lines have. */
+    private boolean thinDashes(Piece a, Piece b) {
         double length = Math.max(a.length(), b.length());
-        return !bridged(a.stroke(), b.stroke())
+        return a.stroke().widthPt() < THIN_TOL * tolPt
                 && Math.abs(a.length() - b.length()) < 0.05 * length
                 && b.from() - a.to() < 0.6 * length
                 && length > SHORTEST_TOL * tolPt;
-    }
-
-    /** A hop leads from one to the other. */
-    private boolean bridged(Stroke a, Stroke b) {
-        return curves.stream().anyMatch(c -> meets(c, a) && meets(c, b));
-    }
-
-    private boolean meets(Stroke curve, Stroke s) {
-        return curve.first().distancePt(s.first()) <= tolPt
-                || curve.first().distancePt(s.last()) <= tolPt
-                || curve.last().distancePt(s.first()) <= tolPt
-                || curve.last().distancePt(s.last()) <= tolPt;
     }
 
     private boolean continues(List<Piece> row, int from, int i) {

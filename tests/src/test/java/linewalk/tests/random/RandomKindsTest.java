@@ -67,9 +67,8 @@ class RandomKindsTest {
             sheets = set.write(out);
         }
         SetFolder at = SetFolder.at(folder.resolve(style.name()));
-        List<SheetReading> readings = new SourceImporter(
-                        new SetSettings(null, null, null), at.readings(), (done, of) -> {})
-                .read(pdf, "set");
+        List<SheetReading> readings =
+                new SourceImporter(new SetSettings(null, null, null), at.readings(), (done, of) -> {}).read(pdf, "set");
         for (int i = 0; i < sheets.size(); i++) {
             for (Part part : sheets.get(i).plan().parts()) {
                 score(style.name(), part, sheets.get(i), readings.get(i));
@@ -89,7 +88,9 @@ class RandomKindsTest {
         } else {
             wrong.merge(style + ": " + kind + " for " + part.symbol().kind(), 1, Integer::sum);
         }
-        if (c != null && c.rest().isPresent() && ONE_WAY.containsKey(part.symbol().kind())) {
+        if (c != null
+                && c.rest().isPresent()
+                && ONE_WAY.containsKey(part.symbol().kind())) {
             for (Passage p : c.rest().get().passages()) {
                 if (p.oneWay()) {
                     ways++;
