@@ -129,7 +129,7 @@ final class ExportJson {
     }
 
     private static void port(ObjectNode o, Port p) {
-        o.put("id", p.id()).put("name", p.name());
+        o.put("id", p.id()).put("name", p.name()).put("confidence", p.confidence());
         point(o, p.place());
     }
 

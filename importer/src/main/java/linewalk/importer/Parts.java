@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import linewalk.drawing.Component;
 import linewalk.drawing.Kind;
@@ -37,6 +38,9 @@ final class Parts {
 
     private static final int WORDS = 3;
 
+    /** Confidence of a port whose line has no other end. */
+    private static final double ALONE = 0.85;
+
     private final PageKey page;
     private final List<Label> labels;
     private final double tolPt;
@@ -46,6 +50,7 @@ final class Parts {
     private final Map<Body, Body> partOf;
     private final KindReader kinds;
     private final Map<Body, List<Node>> contacts = new IdentityHashMap<>();
+    private final Map<Node, Double> confidence = new IdentityHashMap<>();
     private final Map<Node, Port> ports = new IdentityHashMap<>();
     private final Map<Node, String> owners = new IdentityHashMap<>();
 
@@ -57,6 +62,7 @@ final class Parts {
             Map<Body, Named> named,
             Map<Body, Body> partOf,
             List<Net> nets,
+            Set<Node> references,
             KindReader kinds,
             Valves valves) {
         this.page = page;
@@ -69,10 +75,16 @@ final class Parts {
         this.kinds = kinds;
         for (Net n : nets) {
             for (Node c : n.contacts()) {
+                confidence.put(c, leadsOn(n, references) ? n.confidence() : Math.min(n.confidence(), ALONE));
                 Body body = partOf.getOrDefault(c.body(), c.body());
                 contacts.computeIfAbsent(body, b -> new ArrayList<>()).add(c);
             }
         }
+    }
+
+    /** A line with a second end; one that leads nowhere may be no line. */
+    private static boolean leadsOn(Net n, Set<Node> references) {
+        return n.contacts().size() > 1 || n.nodes().stream().anyMatch(references::contains);
     }
 
     List<Component> components(List<Body> bodies) {
@@ -187,7 +199,7 @@ final class Parts {
             if (port == null) {
                 String portId = id + ":" + Math.round(c.place().xPt()) + "-"
                         + Math.round(c.place().yPt());
-                port = new Port(portId, letter(b, c.place()).orElse(null), c.place());
+                port = new Port(portId, letter(b, c.place()).orElse(null), c.place(), confidence.get(c));
                 found.add(port);
             }
             ports.put(c, port);

@@ -118,6 +118,7 @@ final class SheetReader {
                 named,
                 partOf,
                 lines,
+                references.at().keySet(),
                 new KindReader(marks, labels, symbols, named.keySet()),
                 valves);
         Assembly assembly = new Assembly(key, ids, parts, references, numbers, symbols.tolerancePt());

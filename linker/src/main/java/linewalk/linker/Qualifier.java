@@ -63,7 +63,7 @@ final class Qualifier {
 
     private static Component component(Component c, String prefix) {
         List<Port> ports = c.ports().stream()
-                .map(p -> new Port(prefix + p.id(), p.name(), p.place()))
+                .map(p -> new Port(prefix + p.id(), p.name(), p.place(), p.confidence()))
                 .toList();
         List<Position> positions =
                 c.positions().stream().map(p -> position(p, prefix)).toList();

@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
+import java.util.stream.StreamSupport;
 
 /** Components by designation and place, and the ports of those that were found. */
 final class ComponentScore {
@@ -45,6 +47,22 @@ final class ComponentScore {
         long wanted = known.stream().mapToLong(k -> k.path("ports").size()).sum();
         long have = read.stream().mapToLong(r -> r.get("ports").size()).sum();
         figures.put("ports.f1", Truth.f1(Truth.ratio(right, have), Truth.ratio(right, wanted)));
+    }
+
+    List<Told> told() {
+        return IntStream.range(0, read.size())
+                .mapToObj(j -> new Told(read.get(j).get("confidence").asDouble(), match.containsValue(j)))
+                .toList();
+    }
+
+    List<Told> toldPorts() {
+        Map<String, String> right = knownPorts();
+        return match.values().stream()
+                .flatMap(j -> StreamSupport.stream(read.get(j).get("ports").spliterator(), false))
+                .map(p -> new Told(
+                        p.get("confidence").asDouble(),
+                        right.containsKey(p.get("id").asText())))
+                .toList();
     }
 
     /** {@code TAG:PORT} of each read port's id, by the nearest place within the same component. */

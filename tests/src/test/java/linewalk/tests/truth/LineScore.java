@@ -114,6 +114,24 @@ final class LineScore {
         return ports ? "port " + port : "part " + port.substring(0, port.indexOf(':'));
     }
 
+    /** Every pair of ends that a line joins. */
+    List<Told> told() {
+        Set<String> want = known(true);
+        List<Told> out = new ArrayList<>();
+        for (JsonNode line : read) {
+            List<String> ends = new ArrayList<>();
+            line.get("ends").forEach(e -> {
+                if (!e.has("open")) {
+                    ends.add(readEnd(e, true));
+                }
+            });
+            Set<String> pairs = new HashSet<>();
+            addPairs(pairs, ends);
+            pairs.forEach(p -> out.add(new Told(line.get("confidence").asDouble(), want.contains(p))));
+        }
+        return out;
+    }
+
     private static void addPairs(Set<String> to, List<String> ends) {
         List<String> sorted = List.copyOf(new TreeSet<>(ends));
         for (int i = 0; i < sorted.size(); i++) {

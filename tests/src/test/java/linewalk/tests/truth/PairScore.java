@@ -56,16 +56,33 @@ final class PairScore {
         figures.put("silent.mates", (double) silent.size());
     }
 
+    /** Every pair of mates but those that count neither way. */
+    List<Told> told() {
+        Set<Set<String>> want = wanted();
+        Set<Set<String>> optional = pairs("one_way");
+        optional.addAll(pairs("terminal_pairs"));
+        return confidences().entrySet().stream()
+                .filter(e -> want.contains(e.getKey()) || !optional.contains(e.getKey()))
+                .map(e -> new Told(e.getValue(), want.contains(e.getKey())))
+                .toList();
+    }
+
     private Set<Set<String>> read(double atLeast) {
+        Map<Set<String>, Double> all = confidences();
+        all.values().removeIf(c -> c < atLeast);
+        return new HashSet<>(all.keySet());
+    }
+
+    private Map<Set<String>, Double> confidences() {
         Map<String, JsonNode> byId = new HashMap<>();
         List<JsonNode> all = references.read();
         all.forEach(r -> byId.put(r.get("id").asText(), r));
-        Set<Set<String>> out = new HashSet<>();
+        Map<Set<String>, Double> out = new HashMap<>();
         for (JsonNode r : all) {
             for (String mate : Truth.texts(r.get("mates"))) {
                 JsonNode other = byId.get(mate);
-                if (other != null && other != r && confidence(r, other) >= atLeast) {
-                    out.add(Set.of(known(r.get("id").asText()), known(mate)));
+                if (other != null && other != r) {
+                    out.put(Set.of(known(r.get("id").asText()), known(mate)), confidence(r, other));
                 }
             }
         }
