@@ -2,9 +2,20 @@ package linewalk.linker.step;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.Set;
+import org.jgrapht.Graph;
+import org.jgrapht.alg.connectivity.BiconnectivityInspector;
+import org.jgrapht.graph.DefaultEdge;
+import org.jgrapht.graph.SimpleGraph;
 
-/** Volumes that oil passes on its way from where it starts to where it ends; dead ends beside the way are left out. */
+/**
+ * Volumes that oil passes on its way from where it starts to where it ends: those on a way that passes nothing twice. Dead
+ * ends beside the way, and rings that hang on one volume of it, are left out.
+ */
 final class Ways {
+
+    private static final int SOURCE = -1;
+    private static final int SINK = -2;
 
     private final Links links;
     private final boolean[] start;
@@ -25,7 +36,43 @@ final class Ways {
         boolean[] on = links.downstream(start, open, with, 0);
         Ways ways = new Ways(links, start, end, on, with);
         ways.prune();
+        ways.withoutRings();
         return on;
+    }
+
+    /** What lies on a simple way is in one block with an edge that closes the way from its end to its start. */
+    private void withoutRings() {
+        Graph<Integer, DefaultEdge> graph = new SimpleGraph<>(DefaultEdge.class);
+        graph.addVertex(SOURCE);
+        graph.addVertex(SINK);
+        for (int i = 0; i < on.length; i++) {
+            if (on[i]) {
+                graph.addVertex(i);
+                if (start[i]) {
+                    graph.addEdge(SOURCE, i);
+                }
+                if (end[i]) {
+                    graph.addEdge(i, SINK);
+                }
+            }
+        }
+        for (int i = 0; i < on.length; i++) {
+            for (int k = on[i] ? links.firstOut[i] : -1; k >= 0; k = links.nextOut[k]) {
+                if (on[links.to[k]] && links.to[k] != i && links.has(k, with)) {
+                    graph.addEdge(i, links.to[k]);
+                }
+            }
+        }
+        DefaultEdge closing = graph.addEdge(SOURCE, SINK);
+        Set<Integer> way = new BiconnectivityInspector<>(graph)
+                .getBlocks(SOURCE).stream()
+                        .filter(b -> b.containsEdge(closing))
+                        .findFirst()
+                        .orElseThrow()
+                        .vertexSet();
+        for (int i = 0; i < on.length; i++) {
+            on[i] &= way.contains(i);
+        }
     }
 
     private void prune() {
