@@ -74,11 +74,43 @@ final class DashedRuns {
         if (found.isEmpty()) {
             return strokes;
         }
-        List<Stroke> out = new ArrayList<>(strokes);
-        out.removeIf(used::contains);
-        out.addAll(new DashedEnds(out, found.stream().map(Found::stroke).toList())
-                .reach(found.stream().map(Found::gapPt).toList(), tolPt));
+        List<Stroke> rest = new ArrayList<>(strokes);
+        rest.removeIf(used::contains);
+        List<Stroke> dashed = new DashedEnds(
+                        rest, found.stream().map(Found::stroke).toList())
+                .reach(found.stream().map(Found::gapPt).toList(), tolPt);
+        List<Stroke> out = withLastLegs(rest, dashed);
+        out.addAll(dashed);
         return out;
+    }
+
+    /** A single piece that goes on around the corner from a dashed line, no longer than its dashes, is one of them. */
+    private List<Stroke> withLastLegs(List<Stroke> rest, List<Stroke> dashed) {
+        Near<Stroke> near = new Near<>(dashed, Stroke::box);
+        List<Stroke> out = new ArrayList<>();
+        for (Stroke s : rest) {
+            boolean piece = s.points().size() == 2 && !s.closed() && s.dash().solid();
+            out.add(
+                    !piece
+                            ? s
+                            : near.touching(s.box().grow(tolPt)).stream()
+                                    .filter(d -> goesOn(d, s))
+                                    .findFirst()
+                                    .map(d -> new Stroke(s.points(), false, false, s.widthPt(), d.dash(), false))
+                                    .orElse(s));
+        }
+        return out;
+    }
+
+    private boolean goesOn(Stroke d, Stroke s) {
+        boolean atEnd = List.of(d.first(), d.last()).stream()
+                .anyMatch(e -> e.distancePt(s.first()) <= tolPt || e.distancePt(s.last()) <= tolPt);
+        boolean bends = Math.abs(Direction.of(d.first(), d.last()).along(Direction.of(s.first(), s.last()))) < 0.8;
+        return atEnd
+                && bends
+                && !d.dash().chain()
+                && samePen(d, s)
+                && s.lengthPt() < 1.1 * d.dash().onPt();
     }
 
     /** Whole degrees, 0 to 179. */

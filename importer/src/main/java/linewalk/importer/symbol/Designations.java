@@ -20,10 +20,10 @@ import linewalk.importer.page.Near;
 public final class Designations {
 
     private static final Pattern FORM = Pattern.compile(
-            "\\d{0,2}[A-Z]{1,4}\\d{1,3}(?:[.-]\\d{1,2})?[A-Z]?|(?:[A-Z0-9]{1,3}-)?[A-Z]?\\d{1,2}\\.\\d{1,2}(?:\\.\\d{1,2})?|[A-Z]{1,3}-\\d{1,3}[A-Z]?");
+            "\\d{0,3}[A-Z]{1,4}\\d{1,3}(?:[.-]\\d{1,2})?[A-Z]?|(?:[A-Z0-9]{1,3}-)?[A-Z]?\\d{1,2}\\.\\d{1,2}(?:\\.\\d{1,2})?|[A-Z]{1,3}-\\d{1,3}[A-Z]?");
     private static final Pattern RESERVOIR = Pattern.compile("TANK|RESERVOIR|OIL TANK|HEADER TANK");
     private static final Pattern SOLENOID = Pattern.compile(
-            "\\d{0,2}YV?\\d{1,3}[A-Z]?|\\d?YA?\\d{1,2}[AB]?|\\d?YA|S(?:OL)?[ -]?\\d{1,3}[A-Z]?|SOL[A-Z]");
+            "\\d{0,3}YV?\\d{1,3}[A-Z]?|\\d?YA?\\d{1,2}[AB]?|\\d?YA|S(?:OL)?[ -]?\\d{1,3}[A-Z]?|SOL[A-Z]");
     private static final Pattern PORT = Pattern.compile("[ABPTXYLMRS]\\d?");
 
     /** How far a designation may stand from its figure, in text sizes. */
