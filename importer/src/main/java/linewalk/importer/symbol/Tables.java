@@ -56,18 +56,18 @@ final class Tables {
         }
     }
 
-    /** A label stands between the rules, the row is not much higher than it, and an upright rule bounds the row. */
+    /** A label stands between the rules, the row is not much higher than it, and upright rules close it on both sides. */
     private static boolean sameTable(Segment upper, Segment lower, List<Segment> upright, List<Label> labels) {
         Box row = upper.box().union(lower.box());
         return row.heightPt() < 0.5
                 || labels.stream().anyMatch(l -> row.contains(l.center()) && row.heightPt() < ROW_HEIGHTS * l.sizePt())
-                        && upright.stream().anyMatch(u -> bounds(u, row));
+                        && upright.stream().anyMatch(u -> bounds(u, row, row.x0Pt()))
+                        && upright.stream().anyMatch(u -> bounds(u, row, row.x1Pt()));
     }
 
-    private static boolean bounds(Segment upright, Box row) {
+    private static boolean bounds(Segment upright, Box row, double xPt) {
         Box b = upright.box();
-        return b.x0Pt() > row.x0Pt() - 1
-                && b.x1Pt() < row.x1Pt() + 1
+        return Math.abs(b.center().xPt() - xPt) < SAME_EXTENT_PT
                 && b.y0Pt() < row.y0Pt() + 1
                 && b.y1Pt() > row.y1Pt() - 1;
     }
