@@ -41,8 +41,8 @@ final class BoxRule {
                 return Optional.of(Verdict.of(Kind.COOLER, 0.94, "diamond with arrows that point out"));
             } else if (in > 0) {
                 return Optional.of(Verdict.of(Kind.HEATER, 0.94, "diamond with arrows that point in"));
-            } else if (p.dashed().stream().anyMatch(s -> diagonal(s, d))) {
-                return Optional.of(Verdict.of(Kind.FILTER, 0.93, "diamond with a dashed diagonal")
+            } else if (brokenDiagonal(d)) {
+                return Optional.of(Verdict.of(Kind.FILTER, 0.93, "diamond with a broken diagonal")
                         .or(Kind.STRAINER, 0.07));
             } else if (p.solid().stream().anyMatch(s -> diagonal(s, d))) {
                 return Optional.of(Verdict.of(Kind.FILTER, 0.55, "diamond with a solid line across")
@@ -63,6 +63,19 @@ final class BoxRule {
                         c -> Math.abs(Direction.of(d.center(), c.port().place()).along(a.direction())) > 0.8
                                 && c.port().place().distancePt(d.center()) < 1.2 * d.sizePt());
         return through && !flow;
+    }
+
+    /** Two or three dashes in one line from corner to corner. */
+    private boolean brokenDiagonal(Shape d) {
+        List<Segment> pieces = p.solid().stream()
+                .filter(s -> d.box().grow(0.05 * d.sizePt()).contains(s.box()))
+                .filter(s -> Direction.of(s.a(), s.b()).aside(s.a(), d.center()) < 0.12 * d.sizePt())
+                .filter(s -> s.lengthPt() < 0.45 * d.sizePt())
+                .toList();
+        boolean level =
+                pieces.stream().allMatch(Segment::horizontal) || pieces.stream().allMatch(Segment::vertical);
+        double drawn = pieces.stream().mapToDouble(Segment::lengthPt).sum();
+        return pieces.size() > 1 && level && drawn > 0.5 * d.sizePt();
     }
 
     private static boolean diagonal(Segment s, Shape d) {

@@ -9,8 +9,11 @@ import linewalk.importer.page.Segment;
 /** Dashes that a program drew one by one, and too few of them in a row to be seen as a dashed line before. */
 final class Dashes {
 
-    /** How much longer than its neighbours in length a dash or a gap may be. */
+    /** How much longer than its neighbours a dash may be. */
     private static final double LONGER = 1.6;
+
+    /** How long a gap is at most, in dashes. */
+    private static final double GAP = 0.65;
 
     private final double onPt;
 
@@ -57,7 +60,7 @@ final class Dashes {
         double gap = Math.min(
                 Math.min(a.a().distancePt(b.a()), a.a().distancePt(b.b())),
                 Math.min(a.b().distancePt(b.a()), a.b().distancePt(b.b())));
-        return line && gap > 0.2 * onPt && gap < LONGER * onPt;
+        return line && gap > 0.2 * onPt && gap < GAP * onPt;
     }
 
     private static Segment whole(List<Segment> row) {
