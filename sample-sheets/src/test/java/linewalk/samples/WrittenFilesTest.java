@@ -77,11 +77,7 @@ class WrittenFilesTest {
     void cycleChartNamesEverySolenoidAndStep(Demo demo) throws IOException {
         List<String> lines = Files.readAllLines(demo.folder().resolve("cycle.csv"));
         TreeSet<String> solenoids = new TreeSet<>();
-        demo.tags().get("tags").forEach(tag -> {
-            if (tag.path("how").asText().equals("solenoid")) {
-                solenoids.add(tag.get("by").asText());
-            }
-        });
+        demo.list("states").forEach(state -> solenoids.addAll(Demo.textsOf(state.get("energised"))));
         assertThat(lines.get(0)).isEqualTo("step,name," + String.join(",", solenoids));
         assertThat(lines).hasSize(demo.list("states").size() + 1);
     }

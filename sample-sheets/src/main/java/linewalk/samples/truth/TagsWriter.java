@@ -8,12 +8,11 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import linewalk.samples.machine.Machine;
 import linewalk.samples.machine.Misprint;
-import linewalk.samples.machine.Part;
 import linewalk.samples.sheet.DrawnReference;
 import linewalk.samples.sheet.DrawnSheet;
 import linewalk.samples.symbol.Spot;
 
-/** Hand tags a careful person would make: what is inside the valves on the paths, and wrong references put right. */
+/** Hand tags a careful person would make: wrong references put right. */
 public final class TagsWriter {
     private static final Set<Misprint.Kind> PUT_RIGHT =
             Set.of(Misprint.Kind.NOTHING_THERE, Misprint.Kind.NOT_RETURNED, Misprint.Kind.NEXT_ZONE);
@@ -29,25 +28,10 @@ public final class TagsWriter {
     public ObjectNode tags() {
         ObjectNode out = JsonNodeFactory.instance.objectNode();
         ArrayNode tags = out.putArray("tags");
-        Set<String> onPaths = machine.journeys().stream()
-                .flatMap(journey -> journey.steps().stream())
-                .collect(Collectors.toSet());
-        machine.parts().stream().filter(part -> onPaths.contains(part.tag())).forEach(part -> positions(tags, part));
         machine.misprints().stream()
                 .filter(misprint -> PUT_RIGHT.contains(misprint.kind()))
                 .forEach(misprint -> reference(tags.addObject(), drawn(misprint)));
         return out;
-    }
-
-    private static void positions(ArrayNode tags, Part part) {
-        part.symbol().positions().forEach(position -> {
-            ObjectNode tag = tags.addObject();
-            tag.put("tag", "position");
-            tag.put("component", part.tag());
-            tag.put("by", position.by());
-            tag.put("how", position.how());
-            tag.put("passages", position.passages());
-        });
     }
 
     private DrawnReference drawn(Misprint misprint) {

@@ -14,6 +14,16 @@ final class ComponentScore {
     private static final double COMPONENT_REACH_PT = 60;
     private static final double PORT_REACH_PT = 30;
 
+    private static final Map<String, String> SAME_KIND = Map.of(
+            "POCHECK", "PILOTCHECKVALVE",
+            "POCHECKVALVE", "PILOTCHECKVALVE",
+            "PRESSUREREDUCINGVALVE", "REDUCINGVALVE",
+            "NEEDLEVALVE", "FLOWCONTROL",
+            "BRAKECYLINDER", "BRAKE",
+            "PRESSURESWITCH", "SWITCH",
+            "LEVELGAUGE", "GAUGE",
+            "PROPORTIONALVALVE", "DIRECTIONALVALVE");
+
     private final List<JsonNode> known;
     private final List<JsonNode> read;
     private final Map<Integer, Integer> match;
@@ -34,12 +44,22 @@ final class ComponentScore {
         return Truth.plain(component.get("tag").asText());
     }
 
+    /** Truths of others use their own words for some kinds. */
+    private static String kind(JsonNode component) {
+        String word = Truth.plain(component.path("kind").asText());
+        return SAME_KIND.getOrDefault(word, word);
+    }
+
     void score(Map<String, Double> figures) {
         if (known.isEmpty()) {
             return;
         }
         figures.put("components.recall", Truth.ratio(match.size(), known.size()));
         figures.put("components.precision", Truth.ratio(match.size(), read.size()));
+        long kinds = match.entrySet().stream()
+                .filter(e -> kind(known.get(e.getKey())).equals(kind(read.get(e.getValue()))))
+                .count();
+        figures.put("components.kind", Truth.ratio(kinds, known.size()));
     }
 
     void scorePorts(Map<String, Double> figures) {

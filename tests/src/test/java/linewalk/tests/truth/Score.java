@@ -25,6 +25,7 @@ public final class Score {
         if (truth.data().has("nets")) {
             components.scorePorts(figures);
             new LineScore(truth, export, references, components).score(figures);
+            new PassageScore(truth, export, components).score(figures);
         }
         return figures;
     }
