@@ -151,7 +151,8 @@ final class BoxRule {
     /** A box with the oblique arm of an electric contact. */
     Optional<Verdict> contacts() {
         for (Shape b : p.of(Form.SQUARE, Form.BOX)) {
-            boolean plain = p.shapes().stream().noneMatch(b::holds) && p.outer().contains(b);
+            boolean plain = p.shapes().stream().noneMatch(s -> b.holds(s) && !isContact(s, b))
+                    && p.outer().contains(b);
             boolean arrows = p.arrows().stream().anyMatch(a -> b.covers(a.tip()) || b.covers(a.middle()));
             boolean arm = p.anySolid(s -> b.covers(s.a()) && b.covers(s.b()) && isArm(s, b));
             boolean rest = p.springs().stream().anyMatch(s -> b.covers(s.middle()));
@@ -166,6 +167,11 @@ final class BoxRule {
             }
         }
         return Optional.empty();
+    }
+
+    /** The small circle that an arm closes on. */
+    private static boolean isContact(Shape s, Shape b) {
+        return s.form() == Form.CIRCLE && s.sizePt() < 0.25 * b.smallPt();
     }
 
     private static boolean isArm(Segment s, Shape b) {

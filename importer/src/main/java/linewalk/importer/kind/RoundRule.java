@@ -113,6 +113,10 @@ final class RoundRule {
         if (!arrow && !hand) {
             return Optional.empty();
         }
+        if (!arrow && crossed(c)) {
+            return Optional.of(
+                    Verdict.of(Kind.TEST_POINT, 0.75, "circle with a cross").or(Kind.GAUGE, 0.25));
+        }
         double likely = arrow ? 0.93 : 0.6;
         String seen = arrow ? "circle with a needle" : "circle with a stroke like a needle";
         if (coupling(c)) {
@@ -121,6 +125,21 @@ final class RoundRule {
         }
         Verdict plain = Verdict.of(Kind.GAUGE, likely, seen).or(Kind.TEST_POINT, 1 - likely);
         return Optional.of(plain);
+    }
+
+    /** Two oblique strokes through the centre, square to one another. */
+    private boolean crossed(Shape c) {
+        return p.anySolid(s -> through(s, c)
+                && p.anySolid(o ->
+                        through(o, c) && Math.abs(Direction.of(s.a(), s.b()).along(Direction.of(o.a(), o.b()))) < 0.2));
+    }
+
+    private static boolean through(Segment s, Shape c) {
+        return within(s.a(), c)
+                && within(s.b(), c)
+                && oblique(s)
+                && s.lengthPt() > 0.8 * c.sizePt()
+                && s.distancePt(c.center()) < 0.1 * c.sizePt();
     }
 
     private static boolean within(Point x, Shape c) {
