@@ -11,6 +11,8 @@ import linewalk.drawing.Component;
 import linewalk.drawing.End;
 import linewalk.drawing.Line;
 import linewalk.drawing.LineKind;
+import linewalk.drawing.Passage;
+import linewalk.drawing.Port;
 import linewalk.drawing.Position;
 import linewalk.drawing.Reference;
 import linewalk.linker.Circuit.PortAt;
@@ -25,6 +27,7 @@ final class DeadEnds {
         UNMATED,
         UNTOLD,
         LOOSE,
+        BACKWARDS,
         LAST_PART
     }
 
@@ -118,6 +121,10 @@ final class DeadEnds {
                 w, s, Cause.LOOSE, "ends on " + address(line, s.end()) + ": " + name + " ends in nothing there");
     }
 
+    private static boolean comesOut(Passage x, Port port) {
+        return x.to().equals(port.id()) && (x.oneWay() || x.opens() != null);
+    }
+
     private String address(Line line, End end) {
         return circuit.set.address(line.page(), end.place());
     }
@@ -132,7 +139,9 @@ final class DeadEnds {
             return new Stop(w, s, Cause.LAST_PART, where + "the oil goes no farther there");
         }
         Position now = state.of(c);
-        if (!c.positions().isEmpty() && now != null) {
+        if (now != null && now.passages().stream().anyMatch(x -> comesOut(x, at.port()))) {
+            return new Stop(w, s, Cause.BACKWARDS, where + "it lets oil out there, none in");
+        } else if (!c.positions().isEmpty() && now != null) {
             return new Stop(w, s, Cause.SHUT, where + state.words(c) + " it joins nothing");
         } else if (moves.passes.closed(c)) {
             return new Stop(w, s, Cause.SHUT, where + "it is normally closed; name it with --via to pass it");
