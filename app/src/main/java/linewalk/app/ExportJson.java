@@ -155,6 +155,12 @@ final class ExportJson {
                 .put("source", e.page().source())
                 .put("page", e.page().page());
         box(o, e.box());
+        list(o, "ports", e.ports(), ExportJson::facePort);
+    }
+
+    private static void facePort(ObjectNode o, Enclosure.FacePort p) {
+        o.put("name", p.name());
+        point(o, p.place());
     }
 
     private void line(ObjectNode o, Line l) {

@@ -7,7 +7,6 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import linewalk.drawing.Enclosure;
 import linewalk.drawing.Finding;
 import linewalk.drawing.PageKey;
 import linewalk.drawing.Rule;
@@ -125,6 +124,7 @@ final class SheetReader {
         List<Finding> doubts = new ArrayList<>(doubts(key, lines, named.keySet()));
         List<linewalk.drawing.Component> components = parts.components(symbols.bodies());
         doubts.addAll(valves.doubts());
+        Enclosures enclosures = new Enclosures(key, labels, taken, lines);
         return new SheetReading(
                 key,
                 geometry.widthPt(),
@@ -138,7 +138,7 @@ final class SheetReader {
                 frame.grid(),
                 assembly.references(lines),
                 components,
-                enclosures(key, symbols, labels),
+                symbols.enclosures().stream().map(enclosures::of).toList(),
                 assembly.lines(lines),
                 doubts);
     }
@@ -156,21 +156,6 @@ final class SheetReader {
                         List.of(),
                         "four line ends meet here without a dot: they may cross or join",
                         "say which with a join tag"))
-                .toList();
-    }
-
-    private static List<Enclosure> enclosures(PageKey key, Symbols symbols, List<Label> labels) {
-        return symbols.enclosures().stream()
-                .map(b -> new Enclosure(
-                        labels.stream()
-                                .filter(l -> b.contains(l.center()))
-                                .filter(l -> l.box().y0Pt() - b.y0Pt() < 3 * l.sizePt()
-                                        && l.box().x0Pt() - b.x0Pt() < 3 * l.sizePt())
-                                .map(Label::text)
-                                .findFirst()
-                                .orElse(null),
-                        key,
-                        b))
                 .toList();
     }
 }

@@ -57,6 +57,32 @@ class EnclosureTest {
     }
 
     @Test
+    void itsTitleMayStandOutsideAndItsFacesKeepTheirPortNames() {
+        SheetReading r = Drawn.page()
+                .pen(0.7, 18, 3, 3, 3)
+                .rect(150, 150, 500, 500)
+                .pen(1)
+                .text(160, 514, "BLOCK B7")
+                .rect(200, 280, 240, 320)
+                .text(200, 274, "1V1")
+                .rect(380, 280, 420, 320)
+                .text(380, 274, "1V2")
+                .rect(700, 280, 740, 320)
+                .text(700, 274, "1V3")
+                .text(484, 296, "A1")
+                .line(420, 300, 700, 300)
+                .read();
+
+        assertThat(r.enclosures()).singleElement().satisfies(e -> {
+            assertThat(e.tag()).isEqualTo("BLOCK B7");
+            assertThat(e.ports()).singleElement().satisfies(p -> {
+                assertThat(p.name()).isEqualTo("A1");
+                assertThat(p.place().xPt()).isCloseTo(500, within(1.0));
+            });
+        });
+    }
+
+    @Test
     void aLinePassesItsFace() {
         assertThat(Said.lines(manifold().line(420, 300, 700, 300).read())).containsExactly("1V2 - 1V3");
     }
