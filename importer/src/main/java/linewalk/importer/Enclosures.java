@@ -1,6 +1,5 @@
 package linewalk.importer;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
@@ -12,7 +11,6 @@ import linewalk.drawing.PageKey;
 import linewalk.drawing.Point;
 import linewalk.importer.lettering.Label;
 import linewalk.importer.line.Net;
-import linewalk.importer.line.Run;
 import linewalk.importer.page.Segment;
 
 /** Titles and face ports of the chain lines around blocks and units. */
@@ -34,16 +32,8 @@ final class Enclosures {
         this.labels = labels.stream().filter(l -> !taken.contains(l)).toList();
         this.lines = nets.stream()
                 .flatMap(n -> n.runs().stream())
-                .flatMap(r -> segments(r).stream())
+                .flatMap(r -> Segment.of(r.points()).stream())
                 .toList();
-    }
-
-    private static List<Segment> segments(Run r) {
-        List<Segment> out = new ArrayList<>();
-        for (int i = 1; i < r.points().size(); i++) {
-            out.add(new Segment(r.points().get(i - 1), r.points().get(i)));
-        }
-        return out;
     }
 
     Enclosure of(Box b) {

@@ -6,6 +6,7 @@ import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -21,6 +22,7 @@ import linewalk.importer.lettering.Label;
 import linewalk.importer.line.Net;
 import linewalk.importer.line.Node;
 import linewalk.importer.line.Run;
+import linewalk.importer.page.Segment;
 import linewalk.importer.symbol.Body;
 import linewalk.importer.symbol.Designations;
 import linewalk.importer.symbol.Designations.Named;
@@ -192,20 +194,34 @@ final class Parts {
     private List<Port> ports(Body b, String id) {
         List<Port> found = new ArrayList<>();
         for (Node c : contacts.getOrDefault(b, List.of())) {
+            Point at = entrance(b, c);
             Port port = found.stream()
-                    .filter(p -> p.place().distancePt(c.place()) < 3 * tolPt)
+                    .filter(p -> p.place().distancePt(at) < 3 * tolPt)
                     .findFirst()
                     .orElse(null);
             if (port == null) {
-                String portId = id + ":" + Math.round(c.place().xPt()) + "-"
-                        + Math.round(c.place().yPt());
-                port = new Port(portId, letter(b, c.place()).orElse(null), c.place(), confidence.get(c));
+                String portId = id + ":" + Math.round(at.xPt()) + "-" + Math.round(at.yPt());
+                port = new Port(portId, letter(b, at).orElse(null), at, confidence.get(c));
                 found.add(port);
             }
             ports.put(c, port);
             owners.put(c, id);
         }
         return found;
+    }
+
+    /** A pipe that stands in a reservoir enters it where it passes the bottom or a side; from above, it is where it ends. */
+    private Point entrance(Body b, Node c) {
+        if (!b.reservoir() || c.runs().size() != 1) {
+            return c.place();
+        }
+        List<Segment> pipe = Segment.of(c.run().points());
+        return b.marks().stream()
+                .filter(m -> m.box().y1Pt() > b.box().y1Pt() - tolPt)
+                .flatMap(m -> Segment.of(m.points()).stream())
+                .flatMap(side -> pipe.stream().map(side::crossing).filter(Objects::nonNull))
+                .findFirst()
+                .orElse(c.place());
     }
 
     /** The letter printed beside the port. */

@@ -22,6 +22,15 @@ public record Segment(Point a, Point b) {
         return out;
     }
 
+    /** The pieces of a polyline. */
+    public static List<Segment> of(List<Point> points) {
+        List<Segment> out = new ArrayList<>();
+        for (int i = 1; i < points.size(); i++) {
+            out.add(new Segment(points.get(i - 1), points.get(i)));
+        }
+        return out;
+    }
+
     public double lengthPt() {
         return a.distancePt(b);
     }
