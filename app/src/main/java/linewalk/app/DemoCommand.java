@@ -96,7 +96,10 @@ final class DemoCommand implements Callable<Integer> {
         } finally {
             System.setOut(console);
         }
-        Output.text().println("linewalk " + String.join(" ", args.subList(0, args.size() - 2)));
+        Output.text()
+                .println(args.subList(0, args.size() - 2).stream()
+                        .map(a -> a.contains(" ") ? '"' + a + '"' : a)
+                        .collect(java.util.stream.Collectors.joining(" ", "linewalk ", "")));
     }
 
     private static void run(String... args) {

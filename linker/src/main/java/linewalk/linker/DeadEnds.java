@@ -142,7 +142,7 @@ final class DeadEnds {
         if (now != null && now.passages().stream().anyMatch(x -> comesOut(x, at.port()))) {
             return new Stop(w, s, Cause.BACKWARDS, where + "it lets oil out there, none in");
         } else if (!c.positions().isEmpty() && now != null) {
-            return new Stop(w, s, Cause.SHUT, where + state.words(c) + " it joins nothing");
+            return new Stop(w, s, Cause.SHUT, where + state.words(c) + " it joins this port to nothing");
         } else if (moves.passes.closed(c)) {
             return new Stop(w, s, Cause.SHUT, where + "it is normally closed; name it with --via to pass it");
         } else if (moves.passes.againstRelief(c, at.port())) {

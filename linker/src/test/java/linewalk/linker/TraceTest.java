@@ -92,7 +92,7 @@ class TraceTest {
     void whereThereIsNoWayTheAnswerSaysWhereItEndsAndWhy() {
         assertThat(press().walk(in("hold", "P1", "A1")))
                 .isEqualTo(
-                        "stopped: ends at V1 port P on sheet 2, C2: in the position at rest (step hold) it joins nothing");
+                        "stopped: ends at V1 port P on sheet 2, C2: in the position at rest (step hold) it joins this port to nothing");
     }
 
     @Test

@@ -8,6 +8,7 @@ import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
 import linewalk.drawing.Point;
 
 /**
@@ -17,6 +18,9 @@ import linewalk.drawing.Point;
  * @param doubts where ends meet in a way that is drawn for crossings and for joins
  */
 public record Net(List<Node> nodes, List<Run> runs, double confidence, List<Point> doubts) {
+
+    private static final double SURE = 0.98;
+    private static final double FOUR_WAY = 0.6;
 
     public Net {
         nodes = List.copyOf(nodes);
@@ -33,19 +37,19 @@ public record Net(List<Node> nodes, List<Run> runs, double confidence, List<Poin
         return nodes.stream().filter(Node::free).toList();
     }
 
-    /** What still hangs together after runs were taken out. */
-    List<Net> pieces() {
-        List<Net> pieces = new ArrayList<>();
+    /** Nodes with runs, sorted into what hangs together; each net with the doubts of its own nodes. */
+    static List<Net> of(List<Node> nodes, Predicate<Node> doubtful) {
+        List<Net> nets = new ArrayList<>();
         Set<Node> seen = Collections.newSetFromMap(new IdentityHashMap<>());
         for (Node start : nodes) {
-            if (seen.add(start)) {
-                pieces.add(piece(start, seen));
+            if (!start.runs().isEmpty() && seen.add(start)) {
+                nets.add(from(start, seen, doubtful));
             }
         }
-        return pieces;
+        return nets;
     }
 
-    private Net piece(Node start, Set<Node> seen) {
+    private static Net from(Node start, Set<Node> seen, Predicate<Node> doubtful) {
         List<Node> members = new ArrayList<>();
         Set<Run> held = new LinkedHashSet<>();
         Deque<Node> open = new ArrayDeque<>(List.of(start));
@@ -59,7 +63,13 @@ public record Net(List<Node> nodes, List<Run> runs, double confidence, List<Poin
                 }
             }
         }
-        return new Net(members, List.copyOf(held), confidence, doubts);
+        List<Point> doubts = members.stream().filter(doubtful).map(Node::place).toList();
+        return new Net(members, List.copyOf(held), doubts.isEmpty() ? SURE : FOUR_WAY, doubts);
+    }
+
+    /** What still hangs together after runs were taken out. */
+    List<Net> pieces() {
+        return of(nodes, n -> doubts.contains(n.place()));
     }
 
     /** The runs from a line end to the first place where the line meets anything. */

@@ -1,10 +1,8 @@
 package linewalk.importer.line;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
-import java.util.Deque;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,9 +30,6 @@ public final class NetworkBuilder {
 
     /** A join dot is at most this wide, in tolerances. */
     private static final double DOT = 7;
-
-    private static final double SURE = 0.98;
-    private static final double FOUR_WAY = 0.6;
 
     private record Piece(Stroke stroke, List<Point> points) {
         Box box() {
@@ -82,7 +77,7 @@ public final class NetworkBuilder {
         connectRuns();
         attach();
         new GapBridge(nodes, labels, tolPt).bridge();
-        return nets();
+        return Net.of(nodes, doubtful::contains);
     }
 
     private void indexSegments() {
@@ -254,37 +249,5 @@ public final class NetworkBuilder {
                     .filter(b -> !b.reservoir() || n.runs().size() == 1)
                     .ifPresent(n::body);
         }
-    }
-
-    private List<Net> nets() {
-        List<Net> nets = new ArrayList<>();
-        Set<Node> seen = Collections.newSetFromMap(new IdentityHashMap<>());
-        for (Node start : nodes) {
-            if (seen.contains(start) || start.runs().isEmpty()) {
-                continue;
-            }
-            nets.add(net(start, seen));
-        }
-        return nets;
-    }
-
-    private Net net(Node start, Set<Node> seen) {
-        List<Node> members = new ArrayList<>();
-        Set<Run> runs = new java.util.LinkedHashSet<>();
-        Deque<Node> open = new ArrayDeque<>(List.of(start));
-        seen.add(start);
-        while (!open.isEmpty()) {
-            Node n = open.pop();
-            members.add(n);
-            for (Run r : n.runs()) {
-                runs.add(r);
-                if (seen.add(r.other(n))) {
-                    open.push(r.other(n));
-                }
-            }
-        }
-        List<Point> doubts =
-                members.stream().filter(doubtful::contains).map(Node::place).toList();
-        return new Net(members, List.copyOf(runs), doubts.isEmpty() ? SURE : FOUR_WAY, doubts);
     }
 }

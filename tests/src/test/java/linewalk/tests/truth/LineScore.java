@@ -91,16 +91,20 @@ final class LineScore {
         Set<String> out = new HashSet<>();
         for (JsonNode line : read) {
             if (line.get("confidence").asDouble() >= atLeast) {
-                List<String> ends = new ArrayList<>();
-                line.get("ends").forEach(e -> {
-                    if (!e.has("open")) {
-                        ends.add(readEnd(e, ports));
-                    }
-                });
-                addPairs(out, ends);
+                addPairs(out, readEnds(line, ports));
             }
         }
         return out;
+    }
+
+    private List<String> readEnds(JsonNode line, boolean ports) {
+        List<String> ends = new ArrayList<>();
+        line.get("ends").forEach(e -> {
+            if (!e.has("open")) {
+                ends.add(readEnd(e, ports));
+            }
+        });
+        return ends;
     }
 
     private String readEnd(JsonNode end, boolean ports) {
@@ -119,14 +123,8 @@ final class LineScore {
         Set<String> want = known(true);
         List<Told> out = new ArrayList<>();
         for (JsonNode line : read) {
-            List<String> ends = new ArrayList<>();
-            line.get("ends").forEach(e -> {
-                if (!e.has("open")) {
-                    ends.add(readEnd(e, true));
-                }
-            });
             Set<String> pairs = new HashSet<>();
-            addPairs(pairs, ends);
+            addPairs(pairs, readEnds(line, true));
             pairs.forEach(p -> out.add(new Told(line.get("confidence").asDouble(), want.contains(p))));
         }
         return out;
