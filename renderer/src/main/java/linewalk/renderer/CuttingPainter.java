@@ -213,7 +213,7 @@ final class CuttingPainter {
         Point2D place = notes.place(near, w, 19);
         double x = place.getX() - w / 2 + ring / 2;
         leader(near, new Point2D.Double(x, place.getY()), ink);
-        StopFigure.balloon(c, number, x, place.getY());
+        PrintMarks.balloon(c, number, x, place.getY());
         if (!tag.isEmpty()) {
             c.fill(Color.WHITE, new Rectangle2D.Double(x + ring / 2 + 2, place.getY() - 6, w - ring, 12));
             c.pen(Ink.BLACK, Ink.line(1));
@@ -259,7 +259,7 @@ final class CuttingPainter {
                     c.pen(Ink.DOUBT, Ink.line(1.4));
                     Point2D edge = edge(near, mark);
                     c.line(mark.getX(), mark.getY(), edge.getX(), edge.getY());
-                    StopFigure.doubtMark(c, d.mark(), mark.getX(), mark.getY());
+                    PrintMarks.doubt(c, d.mark(), mark.getX(), mark.getY());
                 }
             }
         }
@@ -267,7 +267,7 @@ final class CuttingPainter {
 
     /** A reference in doubt keeps its lettering free; other places get a dot. */
     private Rectangle2D doubted(Panel p, AffineTransform at, Doubts.Doubt d, Point2D place) {
-        if (job.trace().legs().get(d.leg()) instanceof Leg.Across x) {
+        if (job.subject().legs().get(d.leg()) instanceof Leg.Across x) {
             Reference r = d.leg() < p.view().stay.firstLeg() ? x.to() : x.from();
             return placed(p, at, r.box());
         }
@@ -279,7 +279,7 @@ final class CuttingPainter {
     /** Where a doubt stands on this stay's sheet: its own place, else the reference, part or line it is tied to. */
     private Optional<Point> place(Stay stay, Doubts.Doubt d) {
         boolean ownPlace = stay.page().equals(d.page()) && d.place() != null;
-        Leg leg = job.trace().legs().get(d.leg());
+        Leg leg = job.subject().legs().get(d.leg());
         if (leg instanceof Leg.Across x) {
             return Optional.of(
                     d.leg() < stay.firstLeg() ? x.to().place() : x.from().place());

@@ -31,7 +31,7 @@ final class CuttingsLegend {
                 c.arrow(x + 44, y + 10, 1, 0, 10);
             }));
         }
-        marks.add(new Picture.Mark("Item number", (c, x, y) -> StopFigure.balloon(c, "7", x + 22, y + 10)));
+        marks.add(new Picture.Mark("Item number", (c, x, y) -> PrintMarks.balloon(c, "7", x + 22, y + 10)));
         marks.addAll(DrawnLegend.shared(doubts, cut));
         return marks;
     }

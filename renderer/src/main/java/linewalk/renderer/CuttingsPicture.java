@@ -30,7 +30,7 @@ final class CuttingsPicture implements Picture {
         this.job = job;
         this.doubts = doubts;
         this.sources = sources;
-        stays = Stay.of(job.trace().legs());
+        stays = Stay.of(job.subject().legs());
         List<String> captions = new ArrayList<>();
         for (Stay s : stays) {
             Sheet sheet = job.set().getSheet(s.page());

@@ -35,7 +35,7 @@ public final class PrintBook {
                     TracePrint.print(job, book, sources);
                 }
             }
-            book.write(first.setTitle() + ": " + Words.route(first.trace().question()), first.date(), out);
+            book.write(first.facts().title() + ": " + first.subject().title(), first.date(), out);
         }
     }
 }

@@ -67,7 +67,7 @@ final class SourcePages implements Closeable {
     }
 
     private Optional<PDDocument> load(String source) {
-        Path file = job.sources().apply(source);
+        Path file = job.facts().sources().apply(source);
         if (file == null || !Files.isReadable(file)) {
             return Optional.empty();
         }

@@ -40,7 +40,7 @@ public final class TracePrint {
                 PdfBook book = new PdfBook(job.paper().widthPt(), job.paper().heightPt())) {
             sources.into(book.document());
             print(job, book, sources);
-            book.write(job.setTitle() + ": " + Words.route(job.trace().question()), job.date(), out);
+            book.write(job.facts().title() + ": " + job.subject().title(), job.date(), out);
         }
     }
 

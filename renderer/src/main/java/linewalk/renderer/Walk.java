@@ -20,7 +20,7 @@ final class Walk {
         this.job = job;
         words = new Words(job);
         this.doubts = doubts;
-        legs = job.trace().legs();
+        legs = job.subject().legs();
     }
 
     /** A crossing belongs to the line that leads to it; the start to the line that leads away. */

@@ -1,0 +1,190 @@
+package linewalk.renderer.scheme;
+
+import java.awt.geom.Point2D;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import linewalk.renderer.iso.PortPlace;
+import org.eclipse.elk.alg.layered.options.CrossingMinimizationStrategy;
+import org.eclipse.elk.alg.layered.options.GreedySwitchType;
+import org.eclipse.elk.alg.layered.options.LayeredMetaDataProvider;
+import org.eclipse.elk.alg.layered.options.LayeredOptions;
+import org.eclipse.elk.alg.layered.options.NodePlacementStrategy;
+import org.eclipse.elk.core.RecursiveGraphLayoutEngine;
+import org.eclipse.elk.core.data.LayoutMetaDataService;
+import org.eclipse.elk.core.math.ElkPadding;
+import org.eclipse.elk.core.math.KVector;
+import org.eclipse.elk.core.options.Direction;
+import org.eclipse.elk.core.options.EdgeRouting;
+import org.eclipse.elk.core.options.PortConstraints;
+import org.eclipse.elk.core.options.PortSide;
+import org.eclipse.elk.core.util.BasicProgressMonitor;
+import org.eclipse.elk.graph.ElkEdge;
+import org.eclipse.elk.graph.ElkEdgeSection;
+import org.eclipse.elk.graph.ElkNode;
+import org.eclipse.elk.graph.ElkPort;
+import org.eclipse.elk.graph.util.ElkGraphUtil;
+
+/**
+ * Lays a scheme out in layers from below upwards, ports fixed, lines at right angles. The work is done by the Eclipse
+ * Layout Kernel.
+ */
+final class Layering {
+
+    private static final double BETWEEN_NODES_PT = 16;
+    private static final double BETWEEN_LINES_PT = 12;
+    private static final double BETWEEN_LAYERS_PT = 18;
+    private static final double DIVISION_PT = 2;
+    private static final int THOROUGH = 12;
+
+    static {
+        LayoutMetaDataService.getInstance().registerLayoutMetaDataProviders(new LayeredMetaDataProvider());
+    }
+
+    private record Wire(Net net, Net.Meeting from, Net.Meeting to) {}
+
+    private final Scheme scheme;
+    private final ElkNode graph = ElkGraphUtil.createGraph();
+    private final Map<Node, ElkNode> boxes = new LinkedHashMap<>();
+    private final Map<Net.Meeting, ElkPort> ports = new LinkedHashMap<>();
+    private final Map<ElkEdge, Wire> wires = new LinkedHashMap<>();
+    private final List<Division> divisions = new ArrayList<>();
+
+    /** A point of its own where lines of a net meet, none of which leads to all others. */
+    private record Division(ElkNode box, ElkPort below, ElkPort above) {
+        int wires() {
+            return box.getPorts().stream()
+                    .mapToInt(p ->
+                            p.getIncomingEdges().size() + p.getOutgoingEdges().size())
+                    .sum();
+        }
+    }
+
+    private Layering(Scheme scheme) {
+        this.scheme = scheme;
+    }
+
+    static Layout of(Scheme scheme) {
+        Layering layering = new Layering(scheme);
+        layering.options();
+        scheme.nodes().forEach(layering::add);
+        scheme.nets().forEach(layering::add);
+        new RecursiveGraphLayoutEngine().layout(layering.graph, new BasicProgressMonitor());
+        return layering.layout();
+    }
+
+    private void options() {
+        graph.setProperty(org.eclipse.elk.core.options.CoreOptions.ALGORITHM, LayeredOptions.ALGORITHM_ID);
+        graph.setProperty(LayeredOptions.DIRECTION, Direction.UP);
+        graph.setProperty(LayeredOptions.EDGE_ROUTING, EdgeRouting.ORTHOGONAL);
+        graph.setProperty(LayeredOptions.RANDOM_SEED, 1);
+        graph.setProperty(LayeredOptions.PADDING, new ElkPadding(0));
+        graph.setProperty(LayeredOptions.ASPECT_RATIO, 1.5);
+        graph.setProperty(LayeredOptions.THOROUGHNESS, THOROUGH);
+        graph.setProperty(LayeredOptions.CROSSING_MINIMIZATION_STRATEGY, CrossingMinimizationStrategy.LAYER_SWEEP);
+        graph.setProperty(LayeredOptions.CROSSING_MINIMIZATION_GREEDY_SWITCH_TYPE, GreedySwitchType.TWO_SIDED);
+        graph.setProperty(LayeredOptions.CROSSING_MINIMIZATION_GREEDY_SWITCH_ACTIVATION_THRESHOLD, 0);
+        graph.setProperty(LayeredOptions.NODE_PLACEMENT_STRATEGY, NodePlacementStrategy.NETWORK_SIMPLEX);
+        graph.setProperty(LayeredOptions.SPACING_NODE_NODE, BETWEEN_NODES_PT);
+        graph.setProperty(LayeredOptions.SPACING_EDGE_NODE, BETWEEN_LINES_PT);
+        graph.setProperty(LayeredOptions.SPACING_EDGE_EDGE, BETWEEN_LINES_PT);
+        graph.setProperty(LayeredOptions.SPACING_COMPONENT_COMPONENT, BETWEEN_NODES_PT);
+        graph.setProperty(LayeredOptions.SPACING_NODE_NODE_BETWEEN_LAYERS, BETWEEN_LAYERS_PT);
+        graph.setProperty(LayeredOptions.SPACING_EDGE_NODE_BETWEEN_LAYERS, BETWEEN_LINES_PT);
+        graph.setProperty(LayeredOptions.SPACING_EDGE_EDGE_BETWEEN_LAYERS, BETWEEN_LINES_PT);
+    }
+
+    private void add(Node node) {
+        Figure f = node.figure();
+        ElkNode box = ElkGraphUtil.createNode(graph);
+        box.setDimensions(f.widthPt(), f.heightPt());
+        box.setProperty(LayeredOptions.PORT_CONSTRAINTS, PortConstraints.FIXED_POS);
+        boxes.put(node, box);
+    }
+
+    private void add(Net net) {
+        List<Net.Meeting> below = new ArrayList<>();
+        List<Net.Meeting> above = new ArrayList<>();
+        for (Net.Meeting m : net.meetings()) {
+            (Net.leavesUpwards(m, net.height()) ? below : above).add(m);
+        }
+        if (below.size() == 1 && !above.isEmpty()) {
+            above.forEach(m -> wire(net, below.get(0), m));
+        } else if (above.size() == 1 && !below.isEmpty()) {
+            below.forEach(m -> wire(net, m, above.get(0)));
+        } else {
+            Division division = division();
+            below.forEach(
+                    m -> wires.put(ElkGraphUtil.createSimpleEdge(port(m), division.below), new Wire(net, m, null)));
+            above.forEach(
+                    m -> wires.put(ElkGraphUtil.createSimpleEdge(division.above, port(m)), new Wire(net, null, m)));
+        }
+    }
+
+    private void wire(Net net, Net.Meeting from, Net.Meeting to) {
+        wires.put(ElkGraphUtil.createSimpleEdge(port(from), port(to)), new Wire(net, from, to));
+    }
+
+    private Division division() {
+        ElkNode box = ElkGraphUtil.createNode(graph);
+        box.setDimensions(DIVISION_PT, DIVISION_PT);
+        box.setProperty(LayeredOptions.PORT_CONSTRAINTS, PortConstraints.FIXED_POS);
+        ElkPort below = port(box, PortSide.SOUTH, DIVISION_PT / 2, DIVISION_PT);
+        ElkPort above = port(box, PortSide.NORTH, DIVISION_PT / 2, 0);
+        Division division = new Division(box, below, above);
+        divisions.add(division);
+        return division;
+    }
+
+    private ElkPort port(Net.Meeting m) {
+        return ports.computeIfAbsent(m, k -> {
+            Figure f = m.node().figure();
+            PortPlace place = f.place(m.port());
+            return switch (place.side()) {
+                case TOP -> port(boxes.get(m.node()), PortSide.NORTH, place.offsetPt(), 0);
+                case BOTTOM -> port(boxes.get(m.node()), PortSide.SOUTH, place.offsetPt(), f.heightPt());
+                case LEFT -> port(boxes.get(m.node()), PortSide.WEST, 0, place.offsetPt());
+                case RIGHT -> port(boxes.get(m.node()), PortSide.EAST, f.widthPt(), place.offsetPt());
+            };
+        });
+    }
+
+    private static ElkPort port(ElkNode box, PortSide side, double x, double y) {
+        ElkPort port = ElkGraphUtil.createPort(box);
+        port.setProperty(LayeredOptions.PORT_SIDE, side);
+        port.setLocation(x, y);
+        return port;
+    }
+
+    private Layout layout() {
+        Map<Node, Point2D> places = new LinkedHashMap<>();
+        boxes.forEach((node, box) -> places.put(node, new Point2D.Double(box.getX(), box.getY())));
+        List<Layout.Course> courses = new ArrayList<>();
+        Map<String, Point2D> dots = new TreeMap<>();
+        wires.forEach((edge, wire) -> {
+            for (ElkEdgeSection s : edge.getSections()) {
+                courses.add(new Layout.Course(wire.net, wire.from, wire.to, points(s)));
+            }
+            for (KVector v : edge.getProperty(LayeredOptions.JUNCTION_POINTS)) {
+                dots.put(v.x + " " + v.y, new Point2D.Double(v.x, v.y));
+            }
+        });
+        for (Division d : divisions) {
+            if (d.wires() > 2) {
+                Point2D at = new Point2D.Double(d.box.getX() + DIVISION_PT / 2, d.box.getY() + DIVISION_PT / 2);
+                dots.put(at.toString(), at);
+            }
+        }
+        return new Layout(graph.getWidth(), graph.getHeight(), places, courses, List.copyOf(dots.values()));
+    }
+
+    private static List<Point2D> points(ElkEdgeSection s) {
+        List<Point2D> points = new ArrayList<>();
+        points.add(new Point2D.Double(s.getStartX(), s.getStartY()));
+        s.getBendPoints().forEach(b -> points.add(new Point2D.Double(b.getX(), b.getY())));
+        points.add(new Point2D.Double(s.getEndX(), s.getEndY()));
+        return points;
+    }
+}
