@@ -10,7 +10,7 @@ import linewalk.drawing.LineKind;
 import linewalk.renderer.sheet.Canvas;
 import linewalk.renderer.sheet.Ink;
 import linewalk.renderer.sheet.Lettering;
-import linewalk.renderer.sheet.PdfBook;
+import linewalk.renderer.sheet.Page;
 
 /** The path drawn anew in columns; lines from page to page are joined by letters. */
 final class DrawnPicture implements Picture {
@@ -50,7 +50,7 @@ final class DrawnPicture implements Picture {
     }
 
     @Override
-    public void paint(int page, PdfBook.Page on, Rectangle2D area) {
+    public void paint(int page, Page on, Rectangle2D area) {
         Canvas c = on.canvas();
         layout.lines.forEach((edge, drawn) -> {
             if (drawn.page() == page) {
