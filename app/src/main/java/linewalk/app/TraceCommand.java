@@ -2,12 +2,14 @@ package linewalk.app;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import linewalk.drawing.UserError;
 import linewalk.linker.Answer;
 import linewalk.linker.Question;
 import linewalk.linker.Trace;
 import linewalk.linker.Tracer;
+import linewalk.renderer.Layer;
 import linewalk.renderer.Look;
 import linewalk.renderer.Paper;
 import picocli.CommandLine.Command;
@@ -70,6 +72,13 @@ final class TraceCommand implements Callable<Integer> {
     @Option(names = "--paper", defaultValue = "A3", description = "${COMPLETION-CANDIDATES} (default: A3)")
     private Paper paper;
 
+    @Option(
+            names = "--hide",
+            split = ",",
+            paramLabel = "LAYER",
+            description = "Leave lines out of the drawn look: ${COMPLETION-CANDIDATES}")
+    private Set<Layer> hidden = Set.of();
+
     @Option(names = "--out", paramLabel = "FILE.pdf", description = "Write the print; further paths get -2, -3, ...")
     private Path out;
 
@@ -89,7 +98,7 @@ final class TraceCommand implements Callable<Integer> {
         }
         LoadedSet loaded = LoadedSet.load(path);
         Tracer tracer = new Tracer(loaded.set(), loaded.chart());
-        Prints prints = new Prints(loaded, paper, look);
+        Prints prints = new Prints(loaded, paper, look, hidden);
         if (allSteps) {
             return new AllSteps(loaded, tracer, prints).trace(this::question, format == Format.json, out);
         }

@@ -67,7 +67,9 @@ final class Beyond {
         }
         for (String mate : from.mates()) {
             for (Line next : index.atReference(mate)) {
-                follow(next, e -> e instanceof End.AtReference r && r.reference().equals(mate) || shown.test(e));
+                follow(
+                        next,
+                        e -> e instanceof End.AtReference r && r.reference().equals(mate) || shown.test(e));
             }
         }
     }

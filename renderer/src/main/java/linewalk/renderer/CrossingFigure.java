@@ -39,8 +39,7 @@ final class CrossingFigure implements Figure {
 
     private void place(List<Flag> flags, Side side) {
         for (int i = 0; i < flags.size(); i++) {
-            places.put(
-                    flags.get(i).reference(), new PortPlace(side, boxWidthPt() * (i + 1) / (flags.size() + 1)));
+            places.put(flags.get(i).reference(), new PortPlace(side, boxWidthPt() * (i + 1) / (flags.size() + 1)));
         }
     }
 

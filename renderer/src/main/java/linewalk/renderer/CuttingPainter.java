@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import linewalk.drawing.Component;
 import linewalk.drawing.Point;
 import linewalk.drawing.Position;
 import linewalk.drawing.Reference;
@@ -21,8 +22,8 @@ import linewalk.linker.Leg;
 import linewalk.renderer.sheet.Canvas;
 import linewalk.renderer.sheet.Ink;
 import linewalk.renderer.sheet.Lettering;
-import linewalk.renderer.sheet.PdfBook;
-import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
+import linewalk.renderer.sheet.Original;
+import linewalk.renderer.sheet.Page;
 
 /** Draws one cutting: the original, the path over it, item numbers and doubts beside it. */
 final class CuttingPainter {
@@ -32,21 +33,23 @@ final class CuttingPainter {
     private final PrintJob job;
     private final Doubts doubts;
     private final SourcePages sources;
-    private final PdfBook.Page page;
+    private final Page page;
     private final Rectangle2D area;
     private final Canvas c;
     private final Map<String, Position> switched = new HashMap<>();
 
-    CuttingPainter(PrintJob job, Doubts doubts, SourcePages sources, PdfBook.Page page, Rectangle2D area) {
+    CuttingPainter(PrintJob job, Doubts doubts, SourcePages sources, Page page, Rectangle2D area) {
         this.job = job;
         this.doubts = doubts;
         this.sources = sources;
         this.page = page;
         this.area = area;
         c = page.canvas();
-        for (FlowGraph.Stop s : new FlowGraph(job).stops) {
-            if (s.part != null && s.active != null && !s.active.isRest()) {
-                switched.put(s.part.id(), s.active);
+        Stands stands = new Stands(job);
+        for (Component part : job.subject().excerpt().parts()) {
+            Position now = stands.position(part);
+            if (now != null && !now.isRest()) {
+                switched.put(part.id(), now);
             }
         }
     }
@@ -64,31 +67,31 @@ final class CuttingPainter {
 
     private void original(Panel p, AffineTransform at) {
         Sheet sheet = job.set().getSheet(p.view().stay.page());
-        Optional<PDFormXObject> form = sources.form(sheet.page());
+        Optional<Original> source = sources.original(sheet.page());
         for (BrokenView.Cell cell : p.view().cells) {
             Rectangle2D seen = cell.view().createIntersection(p.part());
             if (seen.getWidth() <= 0 || seen.getHeight() <= 0) {
                 continue;
             }
             Rectangle2D clip = at.createTransformedShape(seen).getBounds2D();
-            if (form.isPresent()) {
-                place(form.get(), sheet, p.view().transform(cell), at, clip);
+            if (source.isPresent()) {
+                place(source.get(), sheet, p.view().transform(cell), at, clip);
             }
             c.pen(Color.GRAY, Ink.line(0.5));
             c.draw(clip);
         }
-        if (form.isEmpty()) {
+        if (source.isEmpty()) {
             c.pen(Ink.BLACK, Ink.dashed(1.5, 6, 4));
             c.draw(at.createTransformedShape(p.part()));
         }
     }
 
-    private void place(PDFormXObject form, Sheet sheet, AffineTransform toView, AffineTransform at, Rectangle2D clip) {
+    private void place(Original source, Sheet sheet, AffineTransform toView, AffineTransform at, Rectangle2D clip) {
         try {
             AffineTransform all = new AffineTransform(at);
             all.concatenate(toView);
             all.concatenate(SourceReader.transform(sheet.toPage()).createInverse());
-            page.place(form, all, clip);
+            page.place(source, all, clip);
         } catch (NoninvertibleTransformException e) {
             throw new IllegalStateException("sheet " + sheet.name() + " has a transform that cannot be turned back", e);
         }

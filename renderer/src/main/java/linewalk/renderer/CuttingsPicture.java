@@ -11,7 +11,7 @@ import linewalk.drawing.PageKey;
 import linewalk.drawing.Reference;
 import linewalk.drawing.Sheet;
 import linewalk.renderer.sheet.Canvas;
-import linewalk.renderer.sheet.PdfBook;
+import linewalk.renderer.sheet.Page;
 
 /** The original's own areas along the path, one cutting for each stay on a sheet, joined mate to mate. */
 final class CuttingsPicture implements Picture {
@@ -61,7 +61,7 @@ final class CuttingsPicture implements Picture {
             text.append(". Leaves: ")
                     .append(words.crossing(s.exit(), stays.get(n + 1).entry()));
         }
-        if (sources.form(s.page()).isEmpty()) {
+        if (sources.original(s.page()).isEmpty()) {
             text.append(". ORIGINAL MISSING OR NOT READABLE: ").append(s.page());
         }
         return (n + 1) + ". " + text;
@@ -143,7 +143,12 @@ final class CuttingsPicture implements Picture {
     }
 
     @Override
-    public void paint(int page, PdfBook.Page on, Rectangle2D area) throws IOException {
+    public boolean leavesRoomForWords() {
+        return true;
+    }
+
+    @Override
+    public void paint(int page, Page on, Rectangle2D area) throws IOException {
         Canvas c = on.canvas();
         CuttingPainter painter = new CuttingPainter(job, doubts, sources, on, area);
         for (Panel p : panels) {
@@ -169,7 +174,7 @@ final class CuttingsPicture implements Picture {
                     .forEach(a -> remarks.add(Words.capital(Words.called(a.line())) + " on "
                             + job.set().address(s.page(), a.from().place())
                             + " was never traced on the drawing and is not drawn over."));
-            if (!missing.contains(s.page()) && sources.form(s.page()).isEmpty()) {
+            if (!missing.contains(s.page()) && sources.original(s.page()).isEmpty()) {
                 missing.add(s.page());
                 remarks.add(
                         "The original of sheet " + job.set().getSheet(s.page()).name() + " (" + s.page()

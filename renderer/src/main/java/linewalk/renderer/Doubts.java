@@ -2,8 +2,8 @@ package linewalk.renderer;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;

@@ -73,7 +73,10 @@ final class Heights {
             }
             for (int i = 0; i < node.length; i++) {
                 if (fixed[i] == null && !netsOf.get(i).isEmpty()) {
-                    node[i] = netsOf.get(i).stream().mapToDouble(n -> net[n]).average().orElse(0.5);
+                    node[i] = netsOf.get(i).stream()
+                            .mapToDouble(n -> net[n])
+                            .average()
+                            .orElse(0.5);
                 }
             }
         }
@@ -87,8 +90,8 @@ final class Heights {
                 List<Integer> piece = walk(List.of(i), seen);
                 if (piece.stream().noneMatch(k -> fixed[k] != null && fixed[k] == 1)) {
                     List<Integer> low = piece.stream()
-                            .filter(k -> fixed[k] != null
-                                    || netsOf.get(k).stream().anyMatch(n -> grounded[n]))
+                            .filter(k ->
+                                    fixed[k] != null || netsOf.get(k).stream().anyMatch(n -> grounded[n]))
                             .toList();
                     List<Integer> order = walk(low.isEmpty() ? List.of(i) : low, new boolean[node.length]);
                     int far = order.get(order.size() - 1);

@@ -81,7 +81,8 @@ final class PartWords {
 
     private Optional<Enclosure> enclosure(Component c) {
         return job.set().enclosures().stream()
-                .filter(e -> e.tag() != null && e.page().equals(c.page()) && e.box().contains(c.box()))
+                .filter(e ->
+                        e.tag() != null && e.page().equals(c.page()) && e.box().contains(c.box()))
                 .findFirst();
     }
 

@@ -3,7 +3,7 @@ package linewalk.renderer;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.util.List;
-import linewalk.renderer.sheet.PdfBook;
+import linewalk.renderer.sheet.Page;
 import linewalk.renderer.sheet.Row;
 
 /** The path itself in one of the looks, laid out for an area of a given size. */
@@ -12,7 +12,10 @@ interface Picture {
     /** How many pages it takes, at least 1. */
     int pages();
 
-    void paint(int page, PdfBook.Page on, Rectangle2D area) throws IOException;
+    /** It keeps to the areas beside the words; else it takes the pages' whole width. */
+    boolean leavesRoomForWords();
+
+    void paint(int page, Page on, Rectangle2D area) throws IOException;
 
     /** What the marks used mean. */
     List<Mark> legend();

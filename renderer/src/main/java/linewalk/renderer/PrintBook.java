@@ -3,6 +3,7 @@ package linewalk.renderer;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
+import linewalk.renderer.sheet.Book;
 import linewalk.renderer.sheet.PdfBook;
 
 /** Prints of several traces in one file, a bookmark for each chapter. */
@@ -26,16 +27,15 @@ public final class PrintBook {
         PrintJob first =
                 chapters.stream().flatMap(c -> c.jobs().stream()).findFirst().orElseThrow();
         try (SourcePages sources = new SourcePages(first);
-                PdfBook book =
-                        new PdfBook(first.paper().widthPt(), first.paper().heightPt())) {
-            sources.into(book.document());
+                Book book = new PdfBook(
+                        first.paper().widthPt(), first.paper().heightPt(), TracePrint.title(first), first.date())) {
             for (Chapter c : chapters) {
                 book.bookmark(c.title(), !c.jobs().isEmpty());
                 for (PrintJob job : c.jobs()) {
                     TracePrint.print(job, book, sources);
                 }
             }
-            book.write(first.facts().title() + ": " + first.subject().title(), first.date(), out);
+            book.write(0, out);
         }
     }
 }

@@ -19,8 +19,8 @@ final class PrintMarks {
     /** An item number in a ring, centred on a point; long numbers get a wider ring. */
     static void balloon(Canvas c, String number, double xPt, double yPt) {
         double r = balloonWidthPt(number) / 2;
-        Shape ring = new RoundRectangle2D.Double(
-                xPt - r, yPt - BALLOON_PT / 2, 2 * r, BALLOON_PT, BALLOON_PT, BALLOON_PT);
+        Shape ring =
+                new RoundRectangle2D.Double(xPt - r, yPt - BALLOON_PT / 2, 2 * r, BALLOON_PT, BALLOON_PT, BALLOON_PT);
         c.fill(Color.WHITE, ring);
         c.pen(Ink.BLACK, Ink.line(1.2));
         c.draw(ring);

@@ -25,8 +25,15 @@ final class SchemeBuilder {
     private static final int MOST_ENDS_A_STUB = 5;
     private static final double STUB_WORDS_PT = 130;
 
-    /** A scheme with the line that each net shows. */
-    record Built(Scheme scheme, Map<Net, SchemeDraft.Strand> strands) {}
+    /** A scheme with the line that each net shows, by its name, and the part that stands at each node. */
+    record Built(Scheme scheme, Map<String, SchemeDraft.Strand> strands, Map<Node, Component> parts) {
+
+        List<Node> nodesOf(Kind kind) {
+            return scheme.nodes().stream()
+                    .filter(n -> parts.containsKey(n) && parts.get(n).kind() == kind)
+                    .toList();
+        }
+    }
 
     private final PrintJob job;
     private final Doubts doubts;
@@ -37,7 +44,9 @@ final class SchemeBuilder {
     private final Words words;
     private final List<Node> nodes = new ArrayList<>();
     private final List<Node> spotNodes = new ArrayList<>();
-    private final Map<Net, SchemeDraft.Strand> nets = new LinkedHashMap<>();
+    private final Map<Node, Component> parts = new LinkedHashMap<>();
+    private final List<Net> nets = new ArrayList<>();
+    private final Map<String, SchemeDraft.Strand> strands = new LinkedHashMap<>();
 
     private SchemeBuilder(PrintJob job, Doubts doubts) {
         this.job = job;
@@ -58,7 +67,7 @@ final class SchemeBuilder {
         for (int i = 0; i < b.draft.strands.size(); i++) {
             b.net(i);
         }
-        return new Built(new Scheme(b.nodes, List.copyOf(b.nets.keySet())), b.nets);
+        return new Built(new Scheme(b.nodes, b.nets), b.strands, b.parts);
     }
 
     private Palette palette() {
@@ -74,6 +83,9 @@ final class SchemeBuilder {
         Node node = s.part() == null
                 ? new Node("crossing " + s.crossing().get(0).id(), crossing(spot), heights.ofNode(spot))
                 : new Node("part " + s.part().id(), part(spot, s.part()), heights.ofNode(spot));
+        if (s.part() != null) {
+            parts.put(node, s.part());
+        }
         spotNodes.add(node);
         nodes.add(node);
     }
@@ -133,7 +145,8 @@ final class SchemeBuilder {
 
     /** Two lines at equal height come from both sides all the same. */
     private static List<CrossingFigure.Flag> apart(List<CrossingFigure.Flag> flags) {
-        if (flags.size() < 2 || flags.stream().map(CrossingFigure.Flag::above).distinct().count() > 1) {
+        if (flags.size() < 2
+                || flags.stream().map(CrossingFigure.Flag::above).distinct().count() > 1) {
             return flags;
         }
         List<CrossingFigure.Flag> apart = new ArrayList<>(flags);
@@ -169,7 +182,8 @@ final class SchemeBuilder {
 
     private void put(Net net, SchemeDraft.Strand s) {
         if (net.meetings().size() > 1) {
-            nets.put(net, s);
+            nets.add(net);
+            strands.put(net.name(), s);
         }
     }
 
@@ -195,6 +209,7 @@ final class SchemeBuilder {
         PartFigure figure = new PartFigure(
                 Symbols.of(tank, List.of(use), stands.of(tank)), partWords.of(tank), Map.of(end.port(), style(s)));
         Node node = new Node(name, figure, 0);
+        parts.put(node, tank);
         nodes.add(node);
         return new Net.Meeting(node, end.port());
     }

@@ -126,8 +126,7 @@ final class SchemeDraft {
             crossing.stream()
                     .filter(x -> !shown.contains(x))
                     .flatMap(x -> index.atReference(x.id()).stream())
-                    .forEach(l -> strand.away.addAll(
-                            Beyond.of(l, index, words, e -> e instanceof End.AtReference)));
+                    .forEach(l -> strand.away.addAll(Beyond.of(l, index, words, e -> e instanceof End.AtReference)));
         }
     }
 
@@ -142,7 +141,10 @@ final class SchemeDraft {
                     Strand strand = new Strand(line, new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
                     strand.meets.add(new Meet(partSpots.get(spot.part.id()), port.id()));
                     strand.away.addAll(Beyond.of(
-                            line, index, words, e -> e instanceof End.AtPort p && p.port().equals(port.id())));
+                            line,
+                            index,
+                            words,
+                            e -> e instanceof End.AtPort p && p.port().equals(port.id())));
                     strands.add(strand);
                 }
             }

@@ -1,10 +1,8 @@
 package linewalk.renderer;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import linewalk.drawing.Component;
 import linewalk.drawing.PageKey;

@@ -27,7 +27,9 @@ final class SetIndex {
                 if (e instanceof End.AtPort p) {
                     atPort.computeIfAbsent(p.port(), k -> new ArrayList<>()).add(line);
                 } else if (e instanceof End.AtReference r) {
-                    atReference.computeIfAbsent(r.reference(), k -> new ArrayList<>()).add(line);
+                    atReference
+                            .computeIfAbsent(r.reference(), k -> new ArrayList<>())
+                            .add(line);
                 }
             }
         }

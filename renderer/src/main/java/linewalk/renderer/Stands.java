@@ -48,7 +48,8 @@ final class Stands {
         List<Position> holding = c.positions().stream()
                 .filter(p -> p.passages().contains(passage))
                 .toList();
-        Position known = job.moment().state() == null ? null : job.moment().state().position(c);
+        Position known =
+                job.moment().state() == null ? null : job.moment().state().position(c);
         if (known != null && holding.contains(known)) {
             return known;
         }

@@ -46,8 +46,9 @@ final class StubFigure implements Figure {
         double x = xPt + HALF_BAR_PT;
         double edge = upwards ? yPt + heightPt() : yPt;
         double bar = upwards ? edge - LEAD_PT : edge + LEAD_PT;
-        style.paint(c, java.util.List.of(
-                new java.awt.geom.Point2D.Double(x, edge), new java.awt.geom.Point2D.Double(x, bar)));
+        style.paint(
+                c,
+                java.util.List.of(new java.awt.geom.Point2D.Double(x, edge), new java.awt.geom.Point2D.Double(x, bar)));
         c.pen(Ink.BLACK, Ink.line(1.6));
         c.line(x - HALF_BAR_PT, bar, x + HALF_BAR_PT, bar);
         words.paint(c, xPt, upwards ? yPt : bar + 4);

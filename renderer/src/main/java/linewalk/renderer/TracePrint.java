@@ -4,9 +4,11 @@ import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
+import linewalk.renderer.sheet.Book;
 import linewalk.renderer.sheet.Column;
 import linewalk.renderer.sheet.Flow;
 import linewalk.renderer.sheet.Ink;
+import linewalk.renderer.sheet.Page;
 import linewalk.renderer.sheet.PdfBook;
 
 /** Prints a trace: picture, parts, marks, doubts, cautions and the walk in words. */
@@ -37,15 +39,18 @@ public final class TracePrint {
     /** Writes a PDF. The same job gives the same bytes. */
     public static void write(PrintJob job, OutputStream out) throws IOException {
         try (SourcePages sources = new SourcePages(job);
-                PdfBook book = new PdfBook(job.paper().widthPt(), job.paper().heightPt())) {
-            sources.into(book.document());
+                Book book = new PdfBook(job.paper().widthPt(), job.paper().heightPt(), title(job), job.date())) {
             print(job, book, sources);
-            book.write(job.facts().title() + ": " + job.subject().title(), job.date(), out);
+            book.write(0, out);
         }
     }
 
+    static String title(PrintJob job) {
+        return job.facts().title() + ": " + job.subject().title();
+    }
+
     /** Adds the print's pages to a book. */
-    static void print(PrintJob job, PdfBook book, SourcePages sources) throws IOException {
+    static void print(PrintJob job, Book book, SourcePages sources) throws IOException {
         new TracePrint(job).print(book, sources);
     }
 
@@ -54,12 +59,14 @@ public final class TracePrint {
         return Walk.sentences(job);
     }
 
-    private void print(PdfBook book, SourcePages sources) throws IOException {
+    private void print(Book book, SourcePages sources) throws IOException {
         Doubts doubts = Doubts.of(job);
         PrintAreas areas = new PrintAreas(beside, whole, Integer.MAX_VALUE);
         Picture picture = picture(doubts, areas, sources);
         List<Column> columns = columns(doubts, picture);
-        if (picture.pages() > columns.size()) {
+        if (!picture.leavesRoomForWords()) {
+            areas = new PrintAreas(beside, whole, 0);
+        } else if (picture.pages() > columns.size()) {
             // pages that have no words beside the picture give it their whole width
             areas = new PrintAreas(beside, whole, columns.size());
             picture = picture(doubts, areas, sources);
@@ -78,7 +85,7 @@ public final class TracePrint {
         return Flow.pour(Sections.of(job, doubts, picture, columnPt), innerHeightPt);
     }
 
-    private void paintAll(PdfBook book, Picture picture, PrintAreas areas, List<Column> columns, int doubts)
+    private void paintAll(Book book, Picture picture, PrintAreas areas, List<Column> columns, int doubts)
             throws IOException {
         int most = Math.min(areas.pagesBeside(), columns.size());
         int withWords = job.paper().isWide() ? Math.min(picture.pages(), most) : 0;
@@ -86,7 +93,7 @@ public final class TracePrint {
         int pages = picture.pages() + after;
         int next = 0;
         for (int p = 0; p < pages; p++) {
-            PdfBook.Page page = book.newPage();
+            Page page = book.newPage();
             if (p < picture.pages()) {
                 picture.paint(p, page, areas.on(p));
                 if (p < withWords) {
@@ -103,7 +110,7 @@ public final class TracePrint {
         }
     }
 
-    private void paint(PdfBook.Page page, Column column, int place) {
+    private void paint(Page page, Column column, int place) {
         double x = MARGIN_PT + place * (columnPt + GUTTER_PT);
         page.canvas().pen(Ink.BLACK, Ink.line(1));
         column.paint(page.canvas(), x, MARGIN_PT);

@@ -179,7 +179,9 @@ final class Words {
             String on = job.step().energised().stream().sorted().collect(Collectors.joining(", "));
             return "Step " + job.step().number() + name + "; energised: " + (on.isEmpty() ? "none" : on);
         }
-        return job.subject().isPath() && job.trace().question().anyPosition() ? "Any position: see what must shift" : "At rest, as drawn";
+        return job.subject().isPath() && job.trace().question().anyPosition()
+                ? "Any position: see what must shift"
+                : "At rest, as drawn";
     }
 
     static String sentence(String... parts) {

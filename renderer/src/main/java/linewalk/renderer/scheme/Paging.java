@@ -1,6 +1,7 @@
 package linewalk.renderer.scheme;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -21,9 +22,10 @@ public final class Paging {
         Figure mark(Net net, List<Integer> otherPages, boolean above);
     }
 
-    /** Share of a page that fields can cover: lines take the rest. Measured on the demo's circuits. */
-    private static final double MOST_COVERED = 0.62;
+    /** Share of a page that fields with their margins can cover: lines take the rest. */
+    private static final double MOST_COVERED = 0.8;
 
+    private static final double MARGIN_PT = 20;
     private static final String MATCH = "match";
 
     private final Scheme scheme;
@@ -46,49 +48,99 @@ public final class Paging {
      */
     public static List<Layout> of(Scheme scheme, double widthPt, double heightPt, MatchMark marks) {
         Paging paging = new Paging(scheme, widthPt, heightPt, marks);
-        paging.divide(scheme.nodes());
-        return paging.laidOut();
+        paging.divide(new HashSet<>(scheme.nodes()));
+        paging.join();
+        paging.pages.sort(Comparator.comparingInt(paging::first));
+        return paging.pages.stream()
+                .map(p -> Layering.of(paging.part(p, paging.pages)))
+                .toList();
     }
 
-    private void divide(List<Node> nodes) {
-        double covered = nodes.stream().mapToDouble(Paging::area).sum() / (widthPt * heightPt * MOST_COVERED);
-        if (nodes.size() <= 1 || covered <= 1 && fits(Layering.of(part(new HashSet<>(nodes), List.of())))) {
-            pages.add(new HashSet<>(nodes));
+    /** The page of a picture on one page only; empty where it does not fit. */
+    public static List<Layout> single(Scheme scheme, double widthPt, double heightPt) {
+        Paging paging = new Paging(scheme, widthPt, heightPt, null);
+        Set<Node> all = new HashSet<>(scheme.nodes());
+        if (paging.covered(all) > 1) {
+            return List.of();
+        }
+        Layout layout = Layering.of(scheme);
+        return paging.fits(layout) ? List.of(layout) : List.of();
+    }
+
+    private int first(Set<Node> page) {
+        for (int i = 0; i < scheme.nodes().size(); i++) {
+            if (page.contains(scheme.nodes().get(i))) {
+                return i;
+            }
+        }
+        return Integer.MAX_VALUE;
+    }
+
+    private void divide(Set<Node> nodes) {
+        double covered = covered(nodes);
+        if (nodes.size() <= 1 || covered <= 1 && fits(nodes)) {
+            pages.add(nodes);
             return;
         }
         int most = Math.max(2, (int) Math.ceil(covered));
-        Bisection.Halves halves = Bisection.of(nodes, scheme.nets(), (most / 2) / (double) most);
-        divide(halves.first());
-        divide(halves.second());
+        List<Node> ordered = scheme.nodes().stream().filter(nodes::contains).toList();
+        Bisection.Halves halves = Bisection.of(ordered, scheme.nets(), (most / 2) / (double) most);
+        divide(new HashSet<>(halves.first()));
+        divide(new HashSet<>(halves.second()));
+    }
+
+    /** Two pages that share nets become one where both fit on it: those that share most first. */
+    private void join() {
+        record Pair(Set<Node> one, Set<Node> two, long nets) {}
+        boolean joined = true;
+        Set<Set<Node>> failed = new HashSet<>();
+        while (joined) {
+            joined = false;
+            List<Pair> pairs = new ArrayList<>();
+            for (int i = 0; i < pages.size(); i++) {
+                for (int k = i + 1; k < pages.size(); k++) {
+                    pairs.add(new Pair(pages.get(i), pages.get(k), shared(pages.get(i), pages.get(k))));
+                }
+            }
+            pairs.sort(Comparator.comparingLong(Pair::nets).reversed());
+            for (Pair p : pairs) {
+                Set<Node> both = new HashSet<>(p.one);
+                both.addAll(p.two);
+                if (covered(both) <= 1 && !failed.contains(both) && fits(both)) {
+                    pages.set(pages.indexOf(p.one), both);
+                    pages.remove(p.two);
+                    joined = true;
+                    break;
+                }
+                failed.add(both);
+            }
+        }
+    }
+
+    private long shared(Set<Node> one, Set<Node> two) {
+        return scheme.nets().stream()
+                .filter(n -> n.meetings().stream().anyMatch(m -> one.contains(m.node()))
+                        && n.meetings().stream().anyMatch(m -> two.contains(m.node())))
+                .count();
+    }
+
+    private double covered(Set<Node> nodes) {
+        return nodes.stream().mapToDouble(Paging::area).sum() / (widthPt * heightPt * MOST_COVERED);
     }
 
     private static double area(Node n) {
-        return (n.figure().widthPt() + 16) * (n.figure().heightPt() + 24);
+        return (n.figure().widthPt() + MARGIN_PT) * (n.figure().heightPt() + MARGIN_PT);
+    }
+
+    /** With its match marks, whatever pages the others stand on. */
+    private boolean fits(Set<Node> nodes) {
+        Set<Node> others = new HashSet<>(scheme.nodes());
+        others.removeAll(nodes);
+        return fits(Layering.of(part(nodes, List.of(others))));
     }
 
     private boolean fits(Layout l) {
         return l.widthPt() <= widthPt && l.heightPt() <= heightPt;
-    }
-
-    /** Match marks make a page larger: where one no longer fits, it is divided further. */
-    private List<Layout> laidOut() {
-        for (int p = 0; p < pages.size(); p++) {
-            Layout l = Layering.of(part(pages.get(p), pages));
-            if (!fits(l) && pages.get(p).size() > 1) {
-                Set<Node> tooMuch = pages.remove(p);
-                List<Node> ordered =
-                        scheme.nodes().stream().filter(tooMuch::contains).toList();
-                Bisection.Halves halves = Bisection.of(ordered, scheme.nets(), 0.5);
-                pages.add(p, new HashSet<>(halves.second()));
-                pages.add(p, new HashSet<>(halves.first()));
-                return laidOut();
-            }
-        }
-        List<Layout> all = new ArrayList<>();
-        for (Set<Node> page : pages) {
-            all.add(Layering.of(part(page, pages)));
-        }
-        return all;
     }
 
     /** The scheme's nodes on one page with their nets, and match marks where nets go on elsewhere. */
@@ -102,10 +154,9 @@ public final class Paging {
             if (here.isEmpty()) {
                 continue;
             }
-            List<Integer> others = others(net, page, all);
             if (here.size() < net.meetings().size()) {
                 boolean above = here.stream().anyMatch(m -> Net.leavesUpwards(m, net.height()));
-                Figure figure = marks.mark(net, others, above);
+                Figure figure = marks.mark(net, others(net, page, all), above);
                 Node mark = new Node(MATCH + " " + net.name(), figure, net.height());
                 nodes.add(mark);
                 here.add(new Net.Meeting(mark, MATCH));

@@ -4,12 +4,14 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.Shape;
 import java.awt.Stroke;
+import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import java.util.function.Consumer;
 
 /** Plain strokes and lettering on a {@link Graphics2D}. Remembers pen and colour until they are changed. */
 public final class Canvas {
@@ -24,6 +26,15 @@ public final class Canvas {
         g.setColor(color);
         g.setStroke(stroke);
         return this;
+    }
+
+    /** Draws in a space of its own, moved and enlarged. */
+    public void in(double xPt, double yPt, double scale, Consumer<Canvas> drawing) {
+        AffineTransform before = g.getTransform();
+        g.translate(xPt, yPt);
+        g.scale(scale, scale);
+        drawing.accept(this);
+        g.setTransform(before);
     }
 
     public void draw(Shape shape) {

@@ -1,0 +1,147 @@
+package linewalk.renderer;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import linewalk.drawing.LineKind;
+import linewalk.linker.step.PressureClass;
+import linewalk.renderer.ink.ChangeMark;
+import linewalk.renderer.ink.LineStyle;
+import linewalk.renderer.sheet.Canvas;
+import linewalk.renderer.sheet.Ink;
+
+/** What the marks of the drawn look mean; only those that the print uses. */
+final class DrawnLegend {
+
+    private final PrintJob job;
+    private final SchemeBuilder.Built built;
+    private final List<Picture.Mark> marks = new ArrayList<>();
+
+    private DrawnLegend(PrintJob job, SchemeBuilder.Built built) {
+        this.job = job;
+        this.built = built;
+    }
+
+    static List<Picture.Mark> of(PrintJob job, SchemeBuilder.Built built, Doubts doubts, boolean cut, boolean drilled) {
+        DrawnLegend legend = new DrawnLegend(job, built);
+        legend.lines();
+        if (drilled) {
+            legend.add("Line between walls: drilled in a block, cannot be touched", DrawnLegend::drilled);
+        }
+        legend.figures();
+        legend.marks.addAll(shared(doubts, cut));
+        return legend.marks;
+    }
+
+    static List<Picture.Mark> shared(Doubts doubts, boolean cut) {
+        List<Picture.Mark> marks = new ArrayList<>();
+        if (!doubts.all().isEmpty()) {
+            marks.add(new Picture.Mark(
+                    "In doubt: see the list of doubts", (c, x, y) -> PrintMarks.doubt(c, "?1", x + 22, y + 10)));
+        }
+        if (cut) {
+            marks.add(new Picture.Mark(
+                    "Goes on at the same letter", (c, x, y) -> MatchMarks.paint(c, "A", x + 22, y + 10, 0, false)));
+        }
+        return marks;
+    }
+
+    private void add(String meaning, linewalk.renderer.sheet.Row.Painter sample) {
+        marks.add(new Picture.Mark(meaning, sample));
+    }
+
+    private void lines() {
+        Set<PressureClass> classes = EnumSet.noneOf(PressureClass.class);
+        Set<LineKind> kinds = EnumSet.noneOf(LineKind.class);
+        boolean changed = false;
+        for (SchemeDraft.Strand s : built.strands().values()) {
+            LineLook look = LineLook.of(s.line(), job.moment());
+            if (look.pressure() == null) {
+                kinds.add(look.kind());
+            } else {
+                classes.add(look.pressure());
+            }
+            changed |= look.changed();
+        }
+        for (PressureClass p : classes) {
+            sample(
+                    Words.capital(p.word()) + ": " + meaning(p),
+                    job.facts().palette().style(p));
+        }
+        for (LineKind k : kinds) {
+            String kind = Words.capital(k.name().toLowerCase(java.util.Locale.ROOT));
+            sample(kind + " line; no step, so no pressures", LineLook.style(k));
+        }
+        if (changed) {
+            add("Line that has changed since the step before", (c, x, y) -> ChangeMark.paint(c, x + 22, y + 10));
+        }
+        add("The way oil goes, where it moves", (c, x, y) -> {
+            c.pen(Ink.BLACK, Ink.line(1.6));
+            c.line(x + 6, y + 10, x + 40, y + 10);
+            c.arrow(x + 29, y + 10, 1, 0, 11);
+        });
+    }
+
+    private void sample(String meaning, LineStyle style) {
+        add(meaning, style::paintSample);
+    }
+
+    static String meaning(PressureClass p) {
+        return switch (p) {
+            case SUPPLY -> "pump pressure";
+            case INTENSIFIED -> "above pump pressure";
+            case REDUCED -> "behind a reducing valve";
+            case METERED -> "behind a throttle";
+            case HELD -> "LOCKED IN under load or gas; block and release before work";
+            case RETURN -> "on its way to the tank";
+            case INTAKE -> "from the tank to a pump";
+            case DRAIN -> "leak oil to the tank";
+            case PILOT -> "fed pilot oil";
+            case IDLE -> "no pressure in this step";
+            case UNKNOWN -> "not known: treat as under pressure";
+        };
+    }
+
+    private void figures() {
+        if (built.scheme().nodes().stream().anyMatch(n -> n.figure() instanceof CrossingFigure)) {
+            add("From sheet to sheet: both addresses", (c, x, y) -> {
+                c.polygon(Ink.PALE, x + 4, y - 1, x + 40, y - 1, x + 40, y + 8, x + 4, y + 8);
+                c.pen(Ink.BLACK, Ink.line(0.9));
+                c.rect(x + 4, y - 1, 36, 9);
+                c.rect(x + 4, y + 12, 36, 9);
+                c.line(x + 19, y + 8, x + 19, y + 12);
+                c.line(x + 25, y + 8, x + 25, y + 12);
+            });
+        }
+        if (built.scheme().nodes().stream().anyMatch(n -> n.figure() instanceof StubFigure)) {
+            add("Branch that leaves this print", (c, x, y) -> {
+                c.pen(Ink.BLACK, Ink.line(1.6));
+                c.line(x + 8, y + 10, x + 30, y + 10);
+                c.line(x + 30, y + 4, x + 30, y + 16);
+            });
+        }
+        add("Item number", (c, x, y) -> PrintMarks.balloon(c, "7", x + 22, y + 10));
+        if (built.parts().values().stream().anyMatch(c -> c.positions().size() > 1)) {
+            add("Valve squares: the lines meet the square in which the valve stands", DrawnLegend::squares);
+        }
+    }
+
+    private static void drilled(Canvas c, double x, double y) {
+        c.pen(Ink.GREY, Ink.line(0.6));
+        c.line(x, y + 5, x + 44, y + 5);
+        c.line(x, y + 15, x + 44, y + 15);
+        c.pen(Ink.BLACK, Ink.line(2));
+        c.line(x, y + 10, x + 44, y + 10);
+    }
+
+    private static void squares(Canvas c, double x, double y) {
+        c.pen(Ink.BLACK, Ink.line(1));
+        c.rect(x + 20, y + 2, 15, 15);
+        c.pen(Ink.BLACK, Ink.line(2));
+        c.rect(x + 5, y + 2, 15, 15);
+        c.pen(Ink.PATH, Ink.line(2.6));
+        c.line(x + 12.5, y - 2, x + 12.5, y + 2);
+        c.line(x + 12.5, y + 17, x + 12.5, y + 20);
+    }
+}

@@ -1,0 +1,89 @@
+package linewalk.renderer;
+
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import linewalk.drawing.Line;
+import linewalk.renderer.scheme.Layout;
+import linewalk.renderer.scheme.Paging;
+import linewalk.renderer.sheet.Page;
+
+/** The path or circuit drawn anew in layers; lines from page to page are joined by letters. */
+final class DrawnPicture implements Picture {
+
+    private static final double MOST_SCALE = 1.25;
+
+    private final PrintJob job;
+    private final Doubts doubts;
+    private final SchemeBuilder.Built built;
+    private final List<Layout> layouts;
+    private final boolean leavesRoom;
+    private final MatchMarks marks = new MatchMarks();
+    private final FlowWays ways;
+    private final DrilledLines drilled;
+
+    private DrawnPicture(PrintJob job, Doubts doubts, PrintAreas areas) {
+        this.job = job;
+        this.doubts = doubts;
+        built = SchemeBuilder.build(job, doubts);
+        ways = new FlowWays(job, built);
+        drilled = new DrilledLines(job.subject().excerpt(), job.set().enclosures());
+        Rectangle2D beside = areas.beside();
+        List<Layout> single = Paging.single(built.scheme(), beside.getWidth(), beside.getHeight());
+        leavesRoom = !single.isEmpty();
+        layouts = leavesRoom ? single : pages(areas.whole());
+    }
+
+    private List<Layout> pages(Rectangle2D area) {
+        return Paging.of(
+                built.scheme(),
+                area.getWidth(),
+                area.getHeight(),
+                (net, pages, above) -> new MatchFigure(() -> marks.letter(net.name()), pages, above));
+    }
+
+    static Picture layOut(PrintJob job, Doubts doubts, PrintAreas areas) {
+        return new DrawnPicture(job, doubts, areas);
+    }
+
+    @Override
+    public int pages() {
+        return layouts.size();
+    }
+
+    @Override
+    public boolean leavesRoomForWords() {
+        return leavesRoom;
+    }
+
+    @Override
+    public void paint(int page, Page on, Rectangle2D area) {
+        Layout layout = layouts.get(page);
+        double scale = Math.min(
+                MOST_SCALE, Math.min(area.getWidth() / layout.widthPt(), area.getHeight() / layout.heightPt()));
+        double x = area.getX() + (area.getWidth() - scale * layout.widthPt()) / 2;
+        double y = area.getY() + (area.getHeight() - scale * layout.heightPt()) / 2;
+        SchemePainter painter = new SchemePainter(job, layout, built.strands(), ways, drilled);
+        on.canvas().in(x, y, scale, painter::paint);
+    }
+
+    @Override
+    public List<Mark> legend() {
+        return DrawnLegend.of(job, built, doubts, layouts.size() > 1, !drilled.isEmpty());
+    }
+
+    @Override
+    public List<String> remarks() {
+        List<String> remarks = new ArrayList<>();
+        for (Line line : job.subject().excerpt().lines()) {
+            if (line.runs().isEmpty()) {
+                remarks.add("A line was joined by hand (" + Words.called(line)
+                        + "): nobody has followed its course on the drawing.");
+            }
+        }
+        for (Layer layer : job.hidden()) {
+            remarks.add(Words.capital(layer.words()) + " are left out of the picture.");
+        }
+        return remarks;
+    }
+}
