@@ -33,8 +33,12 @@ record Operator(How how, List<String> names, Set<String> on, PortUse line) {
         return new Operator(how, List.of(), Set.of(), null);
     }
 
+    /** The line's own letter is not written twice. */
     Operator with(PortUse port) {
-        return new Operator(how, names, on, port);
+        List<String> others = names.stream()
+                .filter(n -> port.name() == null || !n.equalsIgnoreCase(port.name().strip()))
+                .toList();
+        return new Operator(how, others, on, port);
     }
 
     boolean isLineOnly() {
@@ -55,7 +59,7 @@ record Operator(How how, List<String> names, Set<String> on, PortUse line) {
     }
 
     /** Drawn at the right end of a row; the column is so wide. */
-    void draw(Pen p, double column, boolean mirrored, boolean proportional) {
+    void draw(Pen p, double column, boolean proportional) {
         for (int i = 0; i < names.size(); i++) {
             name(p, names.get(i), NAME * i);
         }
@@ -65,7 +69,7 @@ record Operator(How how, List<String> names, Set<String> on, PortUse line) {
         } else if (how == null) {
             q.rect(0, 0.25, 2.5, 1.5);
         } else {
-            glyph(q, column, mirrored, proportional);
+            glyph(q, column, proportional);
         }
     }
 
@@ -79,7 +83,7 @@ record Operator(How how, List<String> names, Set<String> on, PortUse line) {
         }
     }
 
-    private void glyph(Pen p, double column, boolean mirrored, boolean proportional) {
+    private void glyph(Pen p, double column, boolean proportional) {
         switch (how) {
             case SOLENOID -> solenoid(p, proportional);
             case SPRING -> Signs.spring(p, 0, 2.5, 1);
@@ -107,9 +111,11 @@ record Operator(How how, List<String> names, Set<String> on, PortUse line) {
             return;
         }
         p.rect(0, 0, 3, 2);
-        p.lines(0.9, 2, 2.1, 0);
         if (proportional) {
-            p.arrow(0.4, 2.1, 3.2, -0.1);
+            p.lines(1, 0, 2, 2);
+            p.arrow(0.15, 2.1, 3.2, -0.1);
+        } else {
+            p.lines(0.9, 2, 2.1, 0);
         }
     }
 

@@ -118,7 +118,7 @@ final class OperatorStack {
         double y = top;
         for (Operator o : operators) {
             Pen q = p.moved(endX, y).mirrored(left, 0);
-            o.draw(q, width(), left, proportional);
+            o.draw(q, width(), proportional);
             y += o.height();
         }
     }

@@ -106,8 +106,8 @@ final class PressureValves {
 
     /** Adjustable. */
     private static void spring(Pen p, double y) {
-        Signs.spring(p, 5.5, 7.6, y);
-        p.arrow(5.75, y + 1.1, 7.7, y - 1.5);
+        Signs.spring(p, 5.5, 7.75, y);
+        p.arrow(5.7, y + 1.25, 7.75, y - 1.6);
     }
 
     /** From a line of the valve itself. */
@@ -129,15 +129,16 @@ final class PressureValves {
         double height = 8;
         double pilotY = free.down() ? height - 5 : 5;
         boolean drained = !d.roles().drains().isEmpty();
-        Body body = new Body(11.25, height, p -> {
+        Body body = new Body(11.75, height, p -> {
             Pen q = p.flipped(free.down(), height);
             controlled(q, free, own && free.told(), outside);
-            bypass(q, free, 9.5, height);
+            spring(p, height / 2);
+            bypass(q, free, 10, height);
             if (drained) {
-                q.dashes(5.5, 5.4, 7.75, 5.4, 7.75, 6.4, 11.25, 6.4);
+                q.dashes(5.5, 5.5, 6.5, 5.5, 6.5, 6.6, 11.75, 6.6);
             }
         });
-        return new InLine(X, pilotY, free.down() ? height - 6.4 : 6.4).plan(d, body);
+        return new InLine(X, pilotY, free.down() ? height - 6.6 : 6.6).plan(d, body);
     }
 
     /** Drawn for oil that is free upwards, so controlled downwards. */
@@ -151,7 +152,6 @@ final class PressureValves {
             p.lines(2.5, 2, 2.5, 6);
             p.text("?", 4.4, 4);
         }
-        spring(p, 4);
         if (own) {
             inside(p, 1.3, 3);
         }

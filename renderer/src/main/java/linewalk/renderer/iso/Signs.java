@@ -33,12 +33,12 @@ final class Signs {
     }
 
     private static void zigzag(Pen p, double from, double to, double across, boolean upright) {
-        int teeth = 5;
+        int teeth = 4;
         double step = (to - from) / teeth;
         double[] xy = new double[2 * (teeth + 2)];
         for (int i = 0; i < teeth + 2; i++) {
             double along = i == 0 ? from : i == teeth + 1 ? to : from + step * (i - 0.5);
-            double off = i == 0 || i == teeth + 1 ? 0 : i % 2 == 1 ? -0.7 : 0.7;
+            double off = i == 0 || i == teeth + 1 ? 0 : i % 2 == 1 ? -0.75 : 0.75;
             xy[2 * i] = upright ? across + off : along;
             xy[2 * i + 1] = upright ? along : across + off;
         }

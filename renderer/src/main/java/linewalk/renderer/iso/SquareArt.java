@@ -125,7 +125,8 @@ final class SquareArt {
         }
         if (x.throttled() && !x.oneWay()) {
             double dx = b.x() - a.x();
-            Signs.smallThrottle(p.turned((a.x() + b.x()) / 2, HEIGHT / 2, dx, y1 - y0, 1), 0, 0);
+            double share = dx == 0 ? 0.5 : 0.3; // ways that cross do so in the middle
+            Signs.smallThrottle(p.turned(a.x() + share * dx, y0 + share * (y1 - y0), dx, y1 - y0, 0.85), 0, 0);
         }
     }
 

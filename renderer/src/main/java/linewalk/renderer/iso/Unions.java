@@ -73,5 +73,7 @@ final class Unions {
         p.circle(x, 2.25, 0.6);
         p.lines(x, 0, x, 0.75);
         p.lines(x, HEIGHT, x, 2.85);
+        p.arc(x, 2.25, 1.95, -35, 65);
+        p.head(x + 1.6, 1.0, -0.55, -0.75);
     }
 }
