@@ -1,0 +1,45 @@
+package linewalk.renderer.iso;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Puts the ports of a part that oil runs through on its axis, pilot ports at the left and drain ports at the right.
+ *
+ * @param x of the axis
+ * @param pilotY of the pilot line, not a number where the symbol has none
+ * @param drainY of the drain line, not a number where the symbol has none
+ */
+record InLine(double x, double pilotY, double drainY) {
+
+    static InLine plain(double x) {
+        return new InLine(x, Double.NaN, Double.NaN);
+    }
+
+    Plan plan(Drafting d, Body body) {
+        Roles roles = d.roles();
+        return plan(d, body, roles.working(), roles.pilots(), roles.drains());
+    }
+
+    /** Ports that the symbol has no place for put it into a housing. */
+    Plan plan(Drafting d, Body body, List<PortUse> working, List<PortUse> pilots, List<PortUse> drains) {
+        boolean fits = working.size() <= 2
+                && pilots.size() <= (Double.isNaN(pilotY) ? 0 : 1)
+                && drains.size() <= (Double.isNaN(drainY) ? 0 : 1)
+                && working.size() + pilots.size() + drains.size() == d.uses().size();
+        if (!fits) {
+            return Housing.around(body, d);
+        }
+        List<Dock> docks = new ArrayList<>();
+        Axis axis = Axis.of(working);
+        if (axis.lower() != null) {
+            docks.add(Dock.bottom(axis.lower(), x));
+        }
+        if (axis.upper() != null) {
+            docks.add(Dock.top(axis.upper(), x));
+        }
+        pilots.forEach(u -> docks.add(new Dock(u, Side.LEFT, pilotY, true)));
+        drains.forEach(u -> docks.add(new Dock(u, Side.RIGHT, drainY, Shelf.isDashed(u))));
+        return new Plan(body, docks);
+    }
+}
