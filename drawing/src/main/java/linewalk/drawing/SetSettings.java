@@ -10,11 +10,17 @@ import java.util.List;
  *     wanted, {@code zone} and {@code label}
  * @param standardGrid a standard's grid for sheets that print none: {@code iso5457}, {@code asme-y14.1} or
  *     {@code columnsxrows} such as {@code 4x4}; null for none
+ * @param palette colours of the pressure classes on prints: {@code own} or {@code published}; null for own
  */
-public record SetSettings(List<String> sources, List<String> patterns, String standardGrid) {
+public record SetSettings(List<String> sources, List<String> patterns, String standardGrid, String palette) {
 
     public SetSettings {
         sources = sources == null ? List.of() : List.copyOf(sources);
         patterns = patterns == null ? List.of() : List.copyOf(patterns);
+    }
+
+    /** With the palette left to its default. */
+    public SetSettings(List<String> sources, List<String> patterns, String standardGrid) {
+        this(sources, patterns, standardGrid, null);
     }
 }
