@@ -57,8 +57,8 @@ final class Mounted implements Symbol {
     private double overhang() {
         return plan.docks().stream()
                 .filter(d -> !d.level() && d.letterWidth() > 0)
-                .mapToDouble(d -> d.at() + BESIDE + d.letterWidth() + EDGE
-                        - plan.body().width())
+                .mapToDouble(d ->
+                        d.at() + BESIDE + d.letterWidth() + EDGE - plan.body().width())
                 .max()
                 .orElse(0);
     }
@@ -106,7 +106,8 @@ final class Mounted implements Symbol {
         double[] ends =
                 switch (d.side()) {
                     case TOP -> new double[] {at, 0, at, top};
-                    case BOTTOM -> new double[] {at, height, at, top + plan.body().height()};
+                    case BOTTOM ->
+                        new double[] {at, height, at, top + plan.body().height()};
                     case LEFT -> new double[] {0, at, left, at};
                     case RIGHT -> new double[] {width, at, left + plan.body().width(), at};
                 };

@@ -98,11 +98,10 @@ final class Restrictors {
     private static PortUse single(Drafting d, List<PortUse> ports) {
         List<PortUse> shared = ports.stream()
                 .filter(u -> d.passages().count() > 1
-                        && d.passages()
-                                .allMatch(x ->
-                                        x.from().equals(u.id()) || x.to().equals(u.id())))
+                        && d.passages().allMatch(x -> x.from().equals(u.id()) || x.to().equals(u.id())))
                 .toList();
-        List<PortUse> named = ports.stream().filter(u -> "P".equalsIgnoreCase(u.name())).toList();
+        List<PortUse> named =
+                ports.stream().filter(u -> "P".equalsIgnoreCase(u.name())).toList();
         List<PortUse> below = ports.stream().filter(u -> !u.up()).toList();
         List<PortUse> above = ports.stream().filter(PortUse::up).toList();
         for (List<PortUse> found : List.of(shared, named, below, above)) {
