@@ -63,7 +63,7 @@ final class DrawnPicture implements Picture {
                 MOST_SCALE, Math.min(area.getWidth() / layout.widthPt(), area.getHeight() / layout.heightPt()));
         double x = area.getX() + (area.getWidth() - scale * layout.widthPt()) / 2;
         double y = area.getY() + (area.getHeight() - scale * layout.heightPt()) / 2;
-        SchemePainter painter = new SchemePainter(job, layout, built.strands(), ways, drilled);
+        SchemePainter painter = new SchemePainter(job, layout, built, ways, drilled);
         on.canvas().in(x, y, scale, painter::paint);
     }
 

@@ -6,7 +6,6 @@ import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import linewalk.renderer.ink.ChangeMark;
 import linewalk.renderer.ink.Palette;
 import linewalk.renderer.scheme.Layout;
@@ -23,15 +22,15 @@ final class SchemePainter {
 
     private final PrintJob job;
     private final Layout layout;
-    private final Map<String, SchemeDraft.Strand> strands;
+    private final SchemeBuilder.Built built;
     private final FlowWays ways;
     private final DrilledLines drilled;
 
     SchemePainter(
-            PrintJob job, Layout layout, Map<String, SchemeDraft.Strand> strands, FlowWays ways, DrilledLines drilled) {
+            PrintJob job, Layout layout, SchemeBuilder.Built built, FlowWays ways, DrilledLines drilled) {
         this.job = job;
         this.layout = layout;
-        this.strands = strands;
+        this.built = built;
         this.ways = ways;
         this.drilled = drilled;
     }
@@ -50,7 +49,7 @@ final class SchemePainter {
     }
 
     private SchemeDraft.Strand strand(Layout.Course course) {
-        return strands.get(course.net().name());
+        return built.strands().get(course.net().name());
     }
 
     private LineLook look(Layout.Course course) {

@@ -5,7 +5,7 @@ import java.util.List;
 import linewalk.drawing.Component;
 import linewalk.drawing.Port;
 import linewalk.linker.Leg;
-import linewalk.renderer.symbol.CylinderEnds;
+import linewalk.renderer.iso.CylinderEnds;
 
 /** The trace in sentences that can be read out beside the machine. */
 final class Walk {

@@ -11,7 +11,7 @@ import linewalk.drawing.Point;
  * close to its ends, so the outline reaches much farther past one of them only where the rod sticks out. Where the
  * outline does not show that, the side stays untold: a cylinder drawn the wrong way round would be believed.
  */
-enum CylinderEnds {
+public enum CylinderEnds {
     CAP,
     ROD,
     UNTOLD;
@@ -22,7 +22,7 @@ enum CylinderEnds {
     private static final double LEAST_PAST_ROD = 0.15;
     private static final double LEAST_BETWEEN_PORTS = 0.3;
 
-    static CylinderEnds of(Component c, String portId) {
+    public static CylinderEnds of(Component c, String portId) {
         if (c.kind() != Kind.CYLINDER || c.findPort(portId).isEmpty()) {
             return UNTOLD;
         }

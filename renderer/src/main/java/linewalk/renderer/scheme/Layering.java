@@ -37,6 +37,8 @@ final class Layering {
     private static final double BETWEEN_LINES_PT = 12;
     private static final double BETWEEN_LAYERS_PT = 18;
     private static final double DIVISION_PT = 2;
+    /** The kernel rounds places to whole numbers; a finer unit keeps lines straight to a twentieth of a point. */
+    private static final double UNITS_A_PT = 10;
     private static final int THOROUGH = 12;
 
     static {
@@ -87,19 +89,19 @@ final class Layering {
         graph.setProperty(LayeredOptions.CROSSING_MINIMIZATION_GREEDY_SWITCH_TYPE, GreedySwitchType.TWO_SIDED);
         graph.setProperty(LayeredOptions.CROSSING_MINIMIZATION_GREEDY_SWITCH_ACTIVATION_THRESHOLD, 0);
         graph.setProperty(LayeredOptions.NODE_PLACEMENT_STRATEGY, NodePlacementStrategy.NETWORK_SIMPLEX);
-        graph.setProperty(LayeredOptions.SPACING_NODE_NODE, BETWEEN_NODES_PT);
-        graph.setProperty(LayeredOptions.SPACING_EDGE_NODE, BETWEEN_LINES_PT);
-        graph.setProperty(LayeredOptions.SPACING_EDGE_EDGE, BETWEEN_LINES_PT);
-        graph.setProperty(LayeredOptions.SPACING_COMPONENT_COMPONENT, BETWEEN_NODES_PT);
-        graph.setProperty(LayeredOptions.SPACING_NODE_NODE_BETWEEN_LAYERS, BETWEEN_LAYERS_PT);
-        graph.setProperty(LayeredOptions.SPACING_EDGE_NODE_BETWEEN_LAYERS, BETWEEN_LINES_PT);
-        graph.setProperty(LayeredOptions.SPACING_EDGE_EDGE_BETWEEN_LAYERS, BETWEEN_LINES_PT);
+        graph.setProperty(LayeredOptions.SPACING_NODE_NODE, BETWEEN_NODES_PT * UNITS_A_PT);
+        graph.setProperty(LayeredOptions.SPACING_EDGE_NODE, BETWEEN_LINES_PT * UNITS_A_PT);
+        graph.setProperty(LayeredOptions.SPACING_EDGE_EDGE, BETWEEN_LINES_PT * UNITS_A_PT);
+        graph.setProperty(LayeredOptions.SPACING_COMPONENT_COMPONENT, BETWEEN_NODES_PT * UNITS_A_PT);
+        graph.setProperty(LayeredOptions.SPACING_NODE_NODE_BETWEEN_LAYERS, BETWEEN_LAYERS_PT * UNITS_A_PT);
+        graph.setProperty(LayeredOptions.SPACING_EDGE_NODE_BETWEEN_LAYERS, BETWEEN_LINES_PT * UNITS_A_PT);
+        graph.setProperty(LayeredOptions.SPACING_EDGE_EDGE_BETWEEN_LAYERS, BETWEEN_LINES_PT * UNITS_A_PT);
     }
 
     private void add(Node node) {
         Figure f = node.figure();
         ElkNode box = ElkGraphUtil.createNode(graph);
-        box.setDimensions(f.widthPt(), f.heightPt());
+        box.setDimensions(f.widthPt() * UNITS_A_PT, f.heightPt() * UNITS_A_PT);
         box.setProperty(LayeredOptions.PORT_CONSTRAINTS, PortConstraints.FIXED_POS);
         boxes.put(node, box);
     }
@@ -129,7 +131,7 @@ final class Layering {
 
     private Division division() {
         ElkNode box = ElkGraphUtil.createNode(graph);
-        box.setDimensions(DIVISION_PT, DIVISION_PT);
+        box.setDimensions(DIVISION_PT * UNITS_A_PT, DIVISION_PT * UNITS_A_PT);
         box.setProperty(LayeredOptions.PORT_CONSTRAINTS, PortConstraints.FIXED_POS);
         ElkPort below = port(box, PortSide.SOUTH, DIVISION_PT / 2, DIVISION_PT);
         ElkPort above = port(box, PortSide.NORTH, DIVISION_PT / 2, 0);
@@ -154,13 +156,13 @@ final class Layering {
     private static ElkPort port(ElkNode box, PortSide side, double x, double y) {
         ElkPort port = ElkGraphUtil.createPort(box);
         port.setProperty(LayeredOptions.PORT_SIDE, side);
-        port.setLocation(x, y);
+        port.setLocation(x * UNITS_A_PT, y * UNITS_A_PT);
         return port;
     }
 
     private Layout layout() {
         Map<Node, Point2D> places = new LinkedHashMap<>();
-        boxes.forEach((node, box) -> places.put(node, new Point2D.Double(box.getX(), box.getY())));
+        boxes.forEach((node, box) -> places.put(node, point(box.getX(), box.getY())));
         List<Layout.Course> courses = new ArrayList<>();
         Map<String, Point2D> dots = new TreeMap<>();
         wires.forEach((edge, wire) -> {
@@ -168,23 +170,28 @@ final class Layering {
                 courses.add(new Layout.Course(wire.net, wire.from, wire.to, points(s)));
             }
             for (KVector v : edge.getProperty(LayeredOptions.JUNCTION_POINTS)) {
-                dots.put(v.x + " " + v.y, new Point2D.Double(v.x, v.y));
+                dots.put(v.x + " " + v.y, point(v.x, v.y));
             }
         });
         for (Division d : divisions) {
             if (d.wires() > 2) {
-                Point2D at = new Point2D.Double(d.box.getX() + DIVISION_PT / 2, d.box.getY() + DIVISION_PT / 2);
+                Point2D corner = point(d.box.getX(), d.box.getY());
+                Point2D at = new Point2D.Double(corner.getX() + DIVISION_PT / 2, corner.getY() + DIVISION_PT / 2);
                 dots.put(at.toString(), at);
             }
         }
-        return new Layout(graph.getWidth(), graph.getHeight(), places, courses, List.copyOf(dots.values()));
+        return new Layout(graph.getWidth() / UNITS_A_PT, graph.getHeight() / UNITS_A_PT, places, courses, List.copyOf(dots.values()));
     }
 
     private static List<Point2D> points(ElkEdgeSection s) {
         List<Point2D> points = new ArrayList<>();
-        points.add(new Point2D.Double(s.getStartX(), s.getStartY()));
-        s.getBendPoints().forEach(b -> points.add(new Point2D.Double(b.getX(), b.getY())));
-        points.add(new Point2D.Double(s.getEndX(), s.getEndY()));
+        points.add(point(s.getStartX(), s.getStartY()));
+        s.getBendPoints().forEach(b -> points.add(point(b.getX(), b.getY())));
+        points.add(point(s.getEndX(), s.getEndY()));
         return points;
+    }
+
+    private static Point2D point(double x, double y) {
+        return new Point2D.Double(x / UNITS_A_PT, y / UNITS_A_PT);
     }
 }

@@ -9,6 +9,7 @@ import java.util.List;
 import linewalk.linker.step.PressureClass;
 import linewalk.renderer.sheet.Canvas;
 import linewalk.renderer.sheet.Ink;
+import linewalk.renderer.sheet.Page;
 import linewalk.renderer.sheet.PdfBook;
 
 /** Writes one page with every class in both palettes, to be looked at. */
@@ -18,8 +19,8 @@ final class PaletteSheet {
 
     /** @param args the file to write */
     public static void main(String[] args) throws IOException {
-        try (PdfBook book = new PdfBook(840, 500)) {
-            PdfBook.Page page = book.newPage();
+        try (PdfBook book = new PdfBook(840, 500, "Pressure classes", LocalDate.EPOCH)) {
+            Page page = book.newPage();
             Canvas c = page.canvas();
             for (Palette palette : Palette.values()) {
                 double x = 20 + 420 * palette.ordinal();
@@ -31,7 +32,7 @@ final class PaletteSheet {
                 }
             }
             page.finish();
-            book.write("Pressure classes", LocalDate.EPOCH, Files.newOutputStream(Path.of(args[0])));
+            book.write(0, Files.newOutputStream(Path.of(args[0])));
         }
     }
 

@@ -11,6 +11,7 @@ import linewalk.drawing.Kind;
 import linewalk.renderer.sheet.Canvas;
 import linewalk.renderer.sheet.Ink;
 import linewalk.renderer.sheet.Lettering;
+import linewalk.renderer.sheet.Page;
 import linewalk.renderer.sheet.PdfBook;
 
 /** Draws all symbols into a PDF to be looked at: {@code SymbolChart chart.pdf}. */
@@ -38,17 +39,17 @@ final class SymbolChart {
         for (Kind kind : Kind.values()) {
             chart.cells.add(new Cell(kind.word() + ", 5 odd ports", new Sketch(kind, "A^ 2_ X_p L^d 5^").symbol()));
         }
-        try (PdfBook book = new PdfBook(WIDTH_PT, HEIGHT_PT);
+        try (PdfBook book = new PdfBook(WIDTH_PT, HEIGHT_PT, "Symbols", LocalDate.of(2026, 1, 1));
                 OutputStream out = Files.newOutputStream(Path.of(args[0]))) {
             chart.fill(book);
-            book.write("Symbols", LocalDate.of(2026, 1, 1), out);
+            book.write(0, out);
         }
     }
 
     private void fill(PdfBook book) throws IOException {
         int next = 0;
         while (next < cells.size()) {
-            PdfBook.Page page = book.newPage();
+            Page page = book.newPage();
             double y = MARGIN_PT;
             while (next < cells.size()) {
                 int end = rowEnd(next);

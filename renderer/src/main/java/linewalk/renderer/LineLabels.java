@@ -1,0 +1,97 @@
+package linewalk.renderer;
+
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import linewalk.renderer.scheme.Layout;
+import linewalk.renderer.scheme.Node;
+import linewalk.renderer.sheet.Canvas;
+import linewalk.renderer.sheet.Ink;
+import linewalk.renderer.sheet.Lettering;
+
+/** Line numbers beside upright stretches, where nothing else is; one without room is left to the table of the walk. */
+final class LineLabels {
+
+    private static final double HEIGHT_PT = 14;
+    private static final double ASIDE_PT = 9;
+    private static final double CLEAR_PT = 2;
+
+    private final Layout layout;
+    private final SchemeBuilder.Built built;
+    private final List<Rectangle2D> taken = new ArrayList<>();
+
+    LineLabels(Layout layout, SchemeBuilder.Built built) {
+        this.layout = layout;
+        this.built = built;
+        layout.places()
+                .forEach((node, at) -> taken.add(new Rectangle2D.Double(
+                        at.getX(),
+                        at.getY(),
+                        node.figure().widthPt(),
+                        node.figure().heightPt())));
+    }
+
+    void paint(Canvas c) {
+        Set<String> told = new HashSet<>();
+        for (Layout.Course course : layout.courses()) {
+            String label = built.strands().get(course.net().name()).line().label();
+            if (label != null && !told.contains(label) && !isAtCrossing(course)) {
+                Rectangle2D room = room(course.points(), Lettering.widthPt(label, Lettering.TEXT_PT));
+                if (room != null) {
+                    told.add(label);
+                    taken.add(room);
+                    c.pen(Ink.BLACK, Ink.line(1));
+                    c.text(label, room.getX(), room.getCenterY() + 3.6, Lettering.TEXT_PT);
+                }
+            }
+        }
+    }
+
+    /** There the number stands with the addresses. */
+    private static boolean isAtCrossing(Layout.Course course) {
+        return course.net().meetings().stream()
+                .map(m -> m.node())
+                .map(Node::figure)
+                .anyMatch(CrossingFigure.class::isInstance);
+    }
+
+    /** Null where there is none. */
+    private Rectangle2D room(List<Point2D> points, double widthPt) {
+        for (int i = 1; i < points.size(); i++) {
+            Point2D p = points.get(i - 1);
+            Point2D q = points.get(i);
+            if (Math.abs(p.getX() - q.getX()) > 0.01 || p.distance(q) < HEIGHT_PT + 2) {
+                continue;
+            }
+            double y = (p.getY() + q.getY()) / 2 - HEIGHT_PT / 2;
+            for (double x : new double[] {p.getX() + ASIDE_PT, p.getX() - ASIDE_PT - widthPt}) {
+                Rectangle2D room = new Rectangle2D.Double(x, y, widthPt, HEIGHT_PT);
+                if (isFree(room)) {
+                    return room;
+                }
+            }
+        }
+        return null;
+    }
+
+    private boolean isFree(Rectangle2D room) {
+        Rectangle2D wide = new Rectangle2D.Double(
+                room.getX() - CLEAR_PT, room.getY() - CLEAR_PT, room.getWidth() + 2 * CLEAR_PT, room.getHeight() + 2 * CLEAR_PT);
+        if (wide.getMinX() < 0 || wide.getMaxX() > layout.widthPt() || taken.stream().anyMatch(wide::intersects)) {
+            return false;
+        }
+        for (Layout.Course course : layout.courses()) {
+            for (int i = 1; i < course.points().size(); i++) {
+                Point2D p = course.points().get(i - 1);
+                Point2D q = course.points().get(i);
+                if (wide.intersectsLine(p.getX(), p.getY(), q.getX(), q.getY())) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+}
