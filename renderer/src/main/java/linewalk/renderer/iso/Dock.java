@@ -26,6 +26,8 @@ record Dock(PortUse use, Side side, double at, boolean dashed) {
     }
 
     static double letterWidth(PortUse use) {
-        return use.name() == null || use.name().isBlank() ? 0 : Pen.widthOf(use.name().strip());
+        return use.name() == null || use.name().isBlank()
+                ? 0
+                : Pen.widthOf(use.name().strip());
     }
 }

@@ -15,9 +15,15 @@ final class LogicValves {
     static Plan shuttle(Drafting d) {
         Set<String> outs = d.passages().map(Passage::to).collect(Collectors.toSet());
         Set<String> ins = d.passages().map(Passage::from).collect(Collectors.toSet());
-        List<PortUse> out = d.uses().stream().filter(u -> outs.contains(u.id()) && !ins.contains(u.id())).toList();
-        List<PortUse> in = d.uses().stream().filter(u -> ins.contains(u.id()) && !outs.contains(u.id())).toList();
-        boolean told = out.size() <= 1 && in.size() <= 2 && out.size() + in.size() == d.uses().size();
+        List<PortUse> out = d.uses().stream()
+                .filter(u -> outs.contains(u.id()) && !ins.contains(u.id()))
+                .toList();
+        List<PortUse> in = d.uses().stream()
+                .filter(u -> ins.contains(u.id()) && !outs.contains(u.id()))
+                .toList();
+        boolean told = out.size() <= 1
+                && in.size() <= 2
+                && out.size() + in.size() == d.uses().size();
         if (!told || d.uses().isEmpty()) {
             return Housing.around(new Body(8.5, 4, p -> seats(p, true)), d);
         }
@@ -70,7 +76,8 @@ final class LogicValves {
         });
         if (d.roles().working().size() > 2
                 || d.roles().pilots().size() > 1
-                || d.roles().working().size() + d.roles().pilots().size() != d.uses().size()) {
+                || d.roles().working().size() + d.roles().pilots().size()
+                        != d.uses().size()) {
             return Housing.around(body, d);
         }
         List<Dock> docks = new ArrayList<>();
@@ -103,7 +110,9 @@ final class LogicValves {
                 p.text("?", 8.4, 2.75);
             }
         });
-        if (working.size() > 2 || drains.size() > 1 || working.size() + drains.size() != d.uses().size()) {
+        if (working.size() > 2
+                || drains.size() > 1
+                || working.size() + drains.size() != d.uses().size()) {
             return Housing.around(body, d);
         }
         return stepped(body, working, drains, outs);
@@ -114,7 +123,8 @@ final class LogicValves {
         List<PortUse> order = swap ? List.of(working.get(1), working.get(0)) : working;
         List<Dock> docks = new ArrayList<>();
         for (int i = 0; i < order.size(); i++) {
-            boolean high = order.size() == 2 ? i == 1 : outs.contains(order.get(i).id());
+            boolean high =
+                    order.size() == 2 ? i == 1 : outs.contains(order.get(i).id());
             docks.add(new Dock(order.get(i), order.get(i).up() ? Side.TOP : Side.BOTTOM, high ? 7.5 : 1, false));
         }
         drains.forEach(u -> docks.add(new Dock(u, Side.BOTTOM, 4, true)));

@@ -25,7 +25,10 @@ final class Machines {
         List<PortUse> drains = new ArrayList<>(roles.drains());
         drains.addAll(roles.pilots());
         Body body = new Body(6.75, 5, p -> drawPump(p, isVariable(d), !drains.isEmpty()));
-        if (suction.size() > 1 || outlet.size() > 1 || drains.size() > 1 || !roles.gauges().isEmpty()) {
+        if (suction.size() > 1
+                || outlet.size() > 1
+                || drains.size() > 1
+                || !roles.gauges().isEmpty()) {
             return Housing.around(body, d);
         }
         List<Dock> docks = new ArrayList<>();
@@ -48,7 +51,8 @@ final class Machines {
     }
 
     private static boolean isVariable(Drafting d) {
-        String told = d.part().setting() + (d.part().symbol() == null ? "" : d.part().symbol().evidence());
+        String told = d.part().setting()
+                + (d.part().symbol() == null ? "" : d.part().symbol().evidence());
         return told.matches("(?is).*\\b(variable|adjustable)\\b.*");
     }
 
@@ -83,7 +87,9 @@ final class Machines {
         List<PortUse> working = d.roles().working();
         boolean drained = !drains.isEmpty();
         Body body = new Body(8.5, 6.75, p -> drawMotor(p, drained));
-        if (working.size() > 2 || drains.size() > 1 || working.size() + drains.size() != d.uses().size()) {
+        if (working.size() > 2
+                || drains.size() > 1
+                || working.size() + drains.size() != d.uses().size()) {
             return Housing.standing(body, d);
         }
         List<Dock> docks = new ArrayList<>();

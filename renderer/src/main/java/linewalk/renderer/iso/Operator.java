@@ -36,7 +36,8 @@ record Operator(How how, List<String> names, Set<String> on, PortUse line) {
     /** The line's own letter is not written twice. */
     Operator with(PortUse port) {
         List<String> others = names.stream()
-                .filter(n -> port.name() == null || !n.equalsIgnoreCase(port.name().strip()))
+                .filter(n ->
+                        port.name() == null || !n.equalsIgnoreCase(port.name().strip()))
                 .toList();
         return new Operator(how, others, on, port);
     }
@@ -98,7 +99,9 @@ record Operator(How how, List<String> names, Set<String> on, PortUse line) {
                 p.dashes(line == null ? 3 : column, 1, 2, 1);
             }
             case DETENT -> {
-                p.outline(0, 0.6, 0.4, 0.6, 0.75, 1.1, 1.1, 0.6, 1.4, 0.6, 1.75, 1.1, 2.1, 0.6, 2.5, 0.6, 2.5, 1.7, 0, 1.7);
+                p.outline(
+                        0, 0.6, 0.4, 0.6, 0.75, 1.1, 1.1, 0.6, 1.4, 0.6, 1.75, 1.1, 2.1, 0.6, 2.5, 0.6, 2.5, 1.7, 0,
+                        1.7);
                 p.lines(0.75, 0.1, 0.75, 1);
             }
         }

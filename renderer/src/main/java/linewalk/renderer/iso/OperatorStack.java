@@ -76,7 +76,9 @@ final class OperatorStack {
         for (int i = 0; i < operators.size(); i++) {
             Operator o = operators.get(i);
             boolean fits = !named
-                    || u.name() != null && o.names().stream().anyMatch(n -> n.equalsIgnoreCase(u.name().strip()));
+                    || u.name() != null
+                            && o.names().stream()
+                                    .anyMatch(n -> n.equalsIgnoreCase(u.name().strip()));
             if (o.how() == How.PILOT && o.line() == null && fits) {
                 operators.set(i, o.with(u));
                 return true;
@@ -125,6 +127,8 @@ final class OperatorStack {
 
     /** Where the first sign stands below its names. */
     double firstSign(double top) {
-        return operators.isEmpty() ? Double.MAX_VALUE : top + Operator.NAME * operators.get(0).names().size();
+        return operators.isEmpty()
+                ? Double.MAX_VALUE
+                : top + Operator.NAME * operators.get(0).names().size();
     }
 }

@@ -69,7 +69,8 @@ final class Roles {
     }
 
     private boolean isWorking(PortUse u) {
-        return !isAside(u.name()) && (passed.contains(u.id()) || few || u.kind() == null || u.kind() == LineKind.WORKING);
+        return !isAside(u.name())
+                && (passed.contains(u.id()) || few || u.kind() == null || u.kind() == LineKind.WORKING);
     }
 
     private boolean isPilot(PortUse u) {

@@ -103,9 +103,11 @@ final class Spool {
         p.heavy(0, 0, w, 0, w, SquareArt.HEIGHT, 0, SquareArt.HEIGHT);
         for (PortUse u : ports.shown()) {
             Spot s = ports.spots().get(u.id());
-            double from = s.above() ? -squareY : SquareArt.HEIGHT + bar;
+            double from = s.above() ? -squareY : SquareArt.HEIGHT + bar; // the body's edge
             double to = s.above() ? 0 : SquareArt.HEIGHT;
-            if (Shelf.isDashed(u)) {
+            if (from == to) {
+                continue;
+            } else if (Shelf.isDashed(u)) {
                 p.dashes(s.x(), from, s.x(), to);
             } else {
                 p.lines(s.x(), from, s.x(), to);

@@ -31,8 +31,10 @@ final class SpoolPorts {
             (isBeside(u) ? beside : main).add(u);
         }
         d.part().ports().stream().filter(this::isHidden).forEach(p -> main.add(hidden(p)));
-        List<PortUse> above = main.stream().filter(SpoolPorts::isAbove).sorted(order()).toList();
-        List<PortUse> below = main.stream().filter(u -> !isAbove(u)).sorted(order()).toList();
+        List<PortUse> above =
+                main.stream().filter(SpoolPorts::isAbove).sorted(order()).toList();
+        List<PortUse> below =
+                main.stream().filter(u -> !isAbove(u)).sorted(order()).toList();
         List<PortUse> row = returnFirst(below);
         int columns = Math.max(above.size(), row.size());
         double least = columns == 2 ? 3 : 2;

@@ -16,9 +16,11 @@ final class SpoolRow {
     private final List<List<Position>> squares = new ArrayList<>();
 
     SpoolRow(List<Position> positions) {
-        List<Position> rest = positions.stream().filter(Position::isRest).limit(1).toList();
+        List<Position> rest =
+                positions.stream().filter(Position::isRest).limit(1).toList();
         List<Position> shifted = positions.stream().filter(p -> !p.isRest()).toList();
-        Optional<Position> held = rest.stream().flatMap(r -> held(r, shifted).stream()).findFirst();
+        Optional<Position> held =
+                rest.stream().flatMap(r -> held(r, shifted).stream()).findFirst();
         boolean asListed = rest.isEmpty() || isBetween(positions, rest.get(0));
         for (Position p : asListed ? positions : inOrder(rest.get(0), shifted)) {
             if (p.isRest() && held.isPresent()) {
@@ -31,7 +33,9 @@ final class SpoolRow {
 
     /** What brings the valve back to its square at rest, where nothing else does. */
     private static Optional<Position> held(Position rest, List<Position> shifted) {
-        return shifted.size() == 2 && rest.how() != How.SPRING && !rest.passages().isEmpty()
+        return shifted.size() == 2
+                        && rest.how() != How.SPRING
+                        && !rest.passages().isEmpty()
                 ? shifted.stream()
                         .filter(p -> p.passages().equals(rest.passages()))
                         .findFirst()
@@ -53,7 +57,8 @@ final class SpoolRow {
     }
 
     private static boolean isNamed(Position p, String last) {
-        return p.how() == How.SOLENOID && p.by().stream().anyMatch(n -> n.toLowerCase().endsWith(last));
+        return p.how() == How.SOLENOID
+                && p.by().stream().anyMatch(n -> n.toLowerCase().endsWith(last));
     }
 
     int size() {

@@ -54,7 +54,8 @@ final class SquareArt {
         Set<String> open = new HashSet<>();
         position.passages().forEach(x -> open.addAll(List.of(x.from(), x.to())));
         spots.forEach((id, s) -> {
-            boolean told = valve.findPort(id).filter(q -> !Roles.isAside(q.name())).isPresent();
+            boolean told =
+                    valve.findPort(id).filter(q -> !Roles.isAside(q.name())).isPresent();
             if (told && !open.contains(id)) {
                 Signs.shut(p, s.x(), s.above() ? 0 : HEIGHT, s.above());
             }
@@ -96,8 +97,14 @@ final class SquareArt {
         Map<String, Integer> ways = new LinkedHashMap<>();
         group.forEach(x -> Stream.of(x.from(), x.to()).forEach(id -> ways.merge(id, 1, Integer::sum)));
         double middle = HEIGHT / 2;
-        double from = ways.keySet().stream().mapToDouble(id -> spots.get(id).x()).min().orElseThrow();
-        double to = ways.keySet().stream().mapToDouble(id -> spots.get(id).x()).max().orElseThrow();
+        double from = ways.keySet().stream()
+                .mapToDouble(id -> spots.get(id).x())
+                .min()
+                .orElseThrow();
+        double to = ways.keySet().stream()
+                .mapToDouble(id -> spots.get(id).x())
+                .max()
+                .orElseThrow();
         p.lines(from, middle, to, middle);
         for (String id : ways.keySet()) {
             Spot s = spots.get(id);

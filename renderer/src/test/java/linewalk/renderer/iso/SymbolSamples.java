@@ -143,8 +143,12 @@ final class SymbolSamples {
                 .position("Y3B solenoid: P-B A-T")
                 .active(0)
                 .on("Y3A");
-        add("3/2", Kind.DIRECTIONAL_VALVE, "P_ T_ A^").position("Y4 solenoid: P-A").position("rest spring: A-T");
-        add("2/2 seat", Kind.DIRECTIONAL_VALVE, "P_ A^").position("Y5 solenoid: P-A").position("rest spring: P>A");
+        add("3/2", Kind.DIRECTIONAL_VALVE, "P_ T_ A^")
+                .position("Y4 solenoid: P-A")
+                .position("rest spring: A-T");
+        add("2/2 seat", Kind.DIRECTIONAL_VALVE, "P_ A^")
+                .position("Y5 solenoid: P-A")
+                .position("rest spring: P>A");
         add("5/2, pilots", Kind.DIRECTIONAL_VALVE, "T1_ P_ T2_ A^ B^ X_p Y_p")
                 .position("X pilot: P-A B-T2")
                 .position("Z1 pilot: P-B A-T1");
