@@ -107,13 +107,13 @@ final class Mounted implements Symbol {
 
     private void line(Pen p, Dock d) {
         double at = (d.level() ? top : left) + d.at();
+        double in = d.reach();
         double[] ends =
                 switch (d.side()) {
-                    case TOP -> new double[] {at, 0, at, top};
-                    case BOTTOM ->
-                        new double[] {at, height, at, top + plan.body().height()};
-                    case LEFT -> new double[] {0, at, left, at};
-                    case RIGHT -> new double[] {width, at, left + plan.body().width(), at};
+                    case TOP -> new double[] {at, top + in, at, 0};
+                    case BOTTOM -> new double[] {at, top + plan.body().height() - in, at, height};
+                    case LEFT -> new double[] {left + in, at, 0, at};
+                    case RIGHT -> new double[] {left + plan.body().width() - in, at, width, at};
                 };
         if (d.dashed()) {
             p.dashes(ends);
