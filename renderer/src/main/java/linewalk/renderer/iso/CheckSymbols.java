@@ -8,99 +8,82 @@ import linewalk.drawing.Passage;
  */
 final class CheckSymbols {
 
-    private static final double HEIGHT = 4;
-    private static final double BALL_Y = 1.8;
-    /** Of a pilot line: it meets the seat's side. */
-    private static final double PILOT_Y = 2.6;
+    /** Pilot lines meet the seat's side, so far below the ball's middle. */
+    private static final double PILOT = 0.8;
 
     private CheckSymbols() {}
 
-    static Plan check(Drafting d) {
-        Way free = free(d);
-        Body body = new Body(4, HEIGHT, p -> ball(p.flipped(free.down(), HEIGHT), 2, free));
-        return InLine.plain(2).plan(d, body);
+    /** The passage that needs nothing to open it. */
+    private static Way free(Drafting d) {
+        return Axis.of(d.roles().working()).way(d, x -> x.oneWay() && x.opens() == null);
     }
 
-    /** The passage that needs nothing to open it. */
-    static Way free(Drafting d) {
-        return Axis.of(d.roles().working()).way(d, x -> x.oneWay() && x.opens() == null);
+    static Plan check(Drafting d) {
+        Way free = free(d);
+        Body body = new Body(4, 4, p -> seated(p.flipped(free.down(), 4), 2, 0, 1.8, 4, free));
+        return InLine.plain(2).plan(d, body);
     }
 
     static Plan pilotCheck(Drafting d) {
         Way free = free(d);
-        boolean drained = !d.roles().drains().isEmpty();
-        double pilotY = free.down() ? HEIGHT - PILOT_Y : PILOT_Y;
-        Body body = new Body(5.5, HEIGHT, p -> {
-            Pen q = p.flipped(free.down(), HEIGHT);
-            ball(q, 3, free);
-            pilot(q, 0, 3, free);
-            if (drained) {
-                q.dashes(5.5, PILOT_Y, 3 + flank(free), PILOT_Y);
-            }
-        });
-        return new InLine(3, pilotY, pilotY).plan(d, body);
-    }
-
-    private static void ball(Pen p, double x, Way free) {
-        p.lines(x, 0, x, BALL_Y - Signs.BALL);
-        if (free.told()) {
-            Signs.check(p, x, BALL_Y);
-            p.lines(x, BALL_Y + Signs.TIP, x, HEIGHT);
-        } else {
-            Signs.ball(p, x, BALL_Y);
-            p.lines(x, BALL_Y + Signs.BALL, x, HEIGHT);
-        }
-    }
-
-    private static void pilot(Pen p, double from, double x, Way free) {
-        p.dashes(from, PILOT_Y, x - flank(free), PILOT_Y);
-    }
-
-    /** From the axis to the seat's side, or to the ball, at the height of the pilot line. */
-    private static double flank(Way free) {
-        return free.told() ? BALL_Y + Signs.TIP - PILOT_Y : 0.62;
+        return piloted(d, free, new Body(5.5, 4, p -> {
+            Pen q = p.flipped(free.down(), 4);
+            seated(q, 3, 0, 1.8, 4, free);
+        }), 3, 1.8);
     }
 
     /** A large pilot check with a weak spring, in the frame of its own body. */
     static Plan prefill(Drafting d) {
         Way free = free(d);
-        double height = 6;
-        double pilotY = free.down() ? height - 3.9 : 3.9;
-        Body body = new Body(7, height, p -> {
+        double height = 6.75;
+        return piloted(d, free, new Body(7, height, p -> {
             Pen q = p.flipped(free.down(), height);
-            q.rect(1.5, 0.75, 5, 4.5);
-            q.lines(4, 0, 4, 1.1);
-            Signs.uprightSpring(q, 1.1, 2.1, 4);
-            seated(q, 4, 3.1, height, free);
-            q.dashes(0, 3.9, 1.5, 3.9);
-            q.dashes(1.5, 3.9, 4 - (free.told() ? 3.1 + Signs.TIP - 3.9 : 0.62), 3.9);
-        });
-        return new InLine(4, pilotY, Double.NaN).plan(d, body);
+            q.rect(1.5, 0.75, 5, 5.25);
+            q.lines(4, 0, 4, 0.75);
+            Signs.uprightSpring(q, 0.75, 2.2, 4);
+            seated(q, 4, 2.2, 3.2, height, free);
+        }), 4, 3.2);
     }
 
     /** A pilot check with a throttle behind it, in one frame: the oil expands slowly. */
     static Plan decompression(Drafting d) {
         Way free = Axis.of(d.roles().working()).way(d, Passage::oneWay);
         double height = 7.5;
-        double pilotY = free.down() ? height - 5.3 : 5.3;
-        Body body = new Body(7, height, p -> {
+        return piloted(d, free, new Body(7, height, p -> {
             Pen q = p.flipped(free.down(), height);
             q.rect(1.5, 0.75, 5, 6);
-            q.lines(4, 0, 4, 3.5);
             Signs.throttle(q, 4, 2.1);
-            seated(q, 4, 4.5, height, free);
-            q.dashes(0, 5.3, 4 - (free.told() ? 4.5 + Signs.TIP - 5.3 : 0.62), 5.3);
-        });
-        return new InLine(4, pilotY, Double.NaN).plan(d, body);
+            seated(q, 4, 0, 4.5, height, free);
+        }), 4, 4.5);
     }
 
-    private static void seated(Pen p, double x, double y, double height, Way free) {
+    /** The ball on its axis, with the lines above and below it. */
+    private static void seated(Pen p, double x, double from, double y, double to, Way free) {
+        if (from < y - Signs.BALL) {
+            p.lines(x, from, x, y - Signs.BALL);
+        }
         if (free.told()) {
             Signs.check(p, x, y);
-            p.lines(x, y + Signs.TIP, x, height);
         } else {
             Signs.ball(p, x, y);
-            p.lines(x, y + Signs.BALL, x, height);
         }
+        p.lines(x, y + (free.told() ? Signs.TIP : Signs.BALL), x, to);
+    }
+
+    /** With a pilot line at the left, short where no port is shown, and a drain line at the right if there is one. */
+    private static Plan piloted(Drafting d, Way free, Body body, double x, double ballY) {
+        double pilotY = ballY + (free.down() ? -PILOT : PILOT) + (free.down() ? body.height() - 2 * ballY : 0);
+        double flank = free.told() ? Signs.TIP - PILOT : 0.62;
+        boolean shown = !d.roles().pilots().isEmpty();
+        Body drawn = new Body(body.width(), body.height(), p -> {
+            body.art().draw(p);
+            if (!shown) {
+                p.dashes(x - flank, pilotY, 0.3, pilotY);
+            }
+        });
+        return InLine.plain(x)
+                .pilot(pilotY, x - flank)
+                .drain(pilotY, body.width() - x - flank)
+                .plan(d, drawn);
     }
 }

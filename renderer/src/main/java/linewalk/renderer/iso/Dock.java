@@ -5,8 +5,13 @@ package linewalk.renderer.iso;
  *
  * @param at along the side, in modules from the body's top left corner
  * @param dashed drawn as a pilot or drain line
+ * @param reach how far its line goes on inside the body, in modules: a dashed line is drawn in one
  */
-record Dock(PortUse use, Side side, double at, boolean dashed) {
+record Dock(PortUse use, Side side, double at, boolean dashed, double reach) {
+
+    Dock(PortUse use, Side side, double at, boolean dashed) {
+        this(use, side, at, dashed, 0);
+    }
 
     static Dock top(PortUse use, double at) {
         return new Dock(use, Side.TOP, at, false);

@@ -1,6 +1,7 @@
 package linewalk.renderer.iso;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -33,6 +34,19 @@ final class Housing {
     /** A plain box. */
     static Plan box(Body body, Drafting d) {
         return plan(body, false, d.on(true), d.on(false), List.of(), List.of());
+    }
+
+    /** Around a symbol whose ports stand too close for their letters; every port keeps its side. */
+    static Plan widened(Plan p) {
+        return plan(p.body(), true, on(p, Side.TOP), on(p, Side.BOTTOM), on(p, Side.LEFT), on(p, Side.RIGHT));
+    }
+
+    private static List<PortUse> on(Plan p, Side side) {
+        return p.docks().stream()
+                .filter(d -> d.side() == side)
+                .sorted(Comparator.comparingDouble(Dock::at))
+                .map(Dock::use)
+                .toList();
     }
 
     private static Plan plan(

@@ -8,12 +8,22 @@ import java.util.List;
  *
  * @param x of the axis
  * @param pilotY of the pilot line, not a number where the symbol has none
+ * @param pilotReach how far it goes into the body
  * @param drainY of the drain line, not a number where the symbol has none
+ * @param drainReach how far it goes into the body
  */
-record InLine(double x, double pilotY, double drainY) {
+record InLine(double x, double pilotY, double pilotReach, double drainY, double drainReach) {
 
     static InLine plain(double x) {
-        return new InLine(x, Double.NaN, Double.NaN);
+        return new InLine(x, Double.NaN, 0, Double.NaN, 0);
+    }
+
+    InLine pilot(double y, double reach) {
+        return new InLine(x, y, reach, drainY, drainReach);
+    }
+
+    InLine drain(double y, double reach) {
+        return new InLine(x, pilotY, pilotReach, y, reach);
     }
 
     Plan plan(Drafting d, Body body) {
@@ -38,8 +48,8 @@ record InLine(double x, double pilotY, double drainY) {
         if (axis.upper() != null) {
             docks.add(Dock.top(axis.upper(), x));
         }
-        pilots.forEach(u -> docks.add(new Dock(u, Side.LEFT, pilotY, true)));
-        drains.forEach(u -> docks.add(new Dock(u, Side.RIGHT, drainY, Shelf.isDashed(u))));
+        pilots.forEach(u -> docks.add(new Dock(u, Side.LEFT, pilotY, true, pilotReach)));
+        drains.forEach(u -> docks.add(new Dock(u, Side.RIGHT, drainY, Shelf.isDashed(u), drainReach)));
         return new Plan(body, docks);
     }
 }

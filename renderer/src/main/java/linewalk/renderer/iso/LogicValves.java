@@ -25,15 +25,15 @@ final class LogicValves {
                 && in.size() <= 2
                 && out.size() + in.size() == d.uses().size();
         if (!told || d.uses().isEmpty()) {
-            return Housing.around(new Body(8.5, 4, p -> seats(p, true)), d);
+            return Housing.around(new Body(6.5, 4, p -> seats(p, true)), d);
         }
         boolean up = out.isEmpty() ? !in.get(0).up() : out.get(0).up();
         Body body = new Body(9.5, 5, p -> {
             Pen q = p.flipped(!up, 5);
-            seats(q.moved(0.5, 1), false);
-            q.lines(4.75, 0, 4.75, 2);
-            q.lines(0.75, 5, 0.75, 3, 2, 3);
-            q.lines(8.75, 5, 8.75, 3, 7.5, 3);
+            seats(q.moved(1.5, 0.5), false);
+            q.lines(4.75, 0, 4.75, 0.5);
+            q.lines(0.75, 5, 0.75, 2.5, 2.25, 2.5);
+            q.lines(8.75, 5, 8.75, 2.5, 7.25, 2.5);
         });
         List<Dock> docks = new ArrayList<>();
         in.forEach(u -> docks.add(new Dock(u, up ? Side.BOTTOM : Side.TOP, docks.isEmpty() ? 0.75 : 8.75, false)));
@@ -41,15 +41,16 @@ final class LogicValves {
         return new Plan(body, docks);
     }
 
+    /** In the frame of the chamber that both open to. */
     private static void seats(Pen p, boolean untold) {
+        p.rect(0, 0, 6.5, 4);
         for (int s = -1; s <= 1; s += 2) {
-            double tip = 4.25 + s * 2.75;
+            double tip = 3.25 + s * 2.5;
             p.lines(tip - s * 1.25, 0.75, tip, 2, tip - s * 1.25, 3.25);
         }
-        double x = untold ? 4.25 : 3.25;
-        p.circle(x, 2, 1);
+        p.circle(3.25, 2, 1);
         if (untold) {
-            p.text("?", x, 2);
+            p.text("?", 3.25, 2);
         }
     }
 
@@ -59,7 +60,6 @@ final class LogicValves {
         boolean flip = named(axis.upper(), "A") || named(axis.lower(), "B");
         boolean told = flip || named(axis.lower(), "A") || named(axis.upper(), "B");
         double height = 6.5;
-        boolean piloted = !d.roles().pilots().isEmpty();
         Body body = new Body(7.5, height, p -> {
             Pen q = p.flipped(flip, height);
             q.lines(3.2, 5.5, 1.5, 5.5, 1.5, 0.25, 5.5, 0.25, 5.5, 5.5, 3.8, 5.5);
@@ -70,9 +70,6 @@ final class LogicValves {
             }
             q.lines(3.5, 5.5, 3.5, height);
             q.lines(5.5, 4.6, 6.75, 4.6, 6.75, 0);
-            if (piloted) {
-                q.dashes(0, 1.4, 1.5, 1.4);
-            }
         });
         if (d.roles().working().size() > 2
                 || d.roles().pilots().size() > 1
@@ -87,7 +84,7 @@ final class LogicValves {
         if (axis.upper() != null) {
             docks.add(Dock.top(axis.upper(), flip ? 3.5 : 6.75));
         }
-        d.roles().pilots().forEach(u -> docks.add(new Dock(u, Side.LEFT, flip ? height - 1.4 : 1.4, true)));
+        d.roles().pilots().forEach(u -> docks.add(new Dock(u, Side.LEFT, flip ? height - 1.4 : 1.4, true, 1.5)));
         return new Plan(body, docks);
     }
 
@@ -127,7 +124,7 @@ final class LogicValves {
                     order.size() == 2 ? i == 1 : outs.contains(order.get(i).id());
             docks.add(new Dock(order.get(i), order.get(i).up() ? Side.TOP : Side.BOTTOM, high ? 7.5 : 1, false));
         }
-        drains.forEach(u -> docks.add(new Dock(u, Side.BOTTOM, 4, true)));
+        drains.forEach(u -> docks.add(new Dock(u, Side.BOTTOM, 4, true, 0.75)));
         Art joined = p -> {
             body.art().draw(p);
             docks.forEach(k -> reach(p, k, body.height()));
@@ -140,9 +137,7 @@ final class LogicValves {
         boolean small = k.at() > 5;
         if (k.side() == Side.TOP) {
             p.lines(k.at(), 0, k.at(), small ? 1.75 : 0.75);
-        } else if (k.dashed()) {
-            p.dashes(k.at(), height, k.at(), 4.75);
-        } else {
+        } else if (!k.dashed()) {
             p.lines(k.at(), height, k.at(), small ? 3.75 : 4.75);
         }
     }

@@ -24,7 +24,7 @@ final class Machines {
         }
         List<PortUse> drains = new ArrayList<>(roles.drains());
         drains.addAll(roles.pilots());
-        Body body = new Body(6.75, 5, p -> drawPump(p, isVariable(d), !drains.isEmpty()));
+        Body body = new Body(6.75, 5, p -> drawPump(p, isVariable(d)));
         if (suction.size() > 1
                 || outlet.size() > 1
                 || drains.size() > 1
@@ -34,7 +34,7 @@ final class Machines {
         List<Dock> docks = new ArrayList<>();
         suction.forEach(u -> docks.add(Dock.bottom(u, 4)));
         outlet.forEach(u -> docks.add(Dock.top(u, 4)));
-        drains.forEach(u -> docks.add(new Dock(u, Side.RIGHT, 3.75, true)));
+        drains.forEach(u -> docks.add(new Dock(u, Side.RIGHT, 3.75, true, 0.59)));
         return new Plan(body, docks);
     }
 
@@ -56,16 +56,13 @@ final class Machines {
         return told.matches("(?is).*\\b(variable|adjustable)\\b.*");
     }
 
-    private static void drawPump(Pen p, boolean variable, boolean drained) {
+    private static void drawPump(Pen p, boolean variable) {
         circle(p, 4);
         p.solid(4, 0.05, 3.1, 1.5, 4.9, 1.5);
         p.lines(0, 2.25, 1.52, 2.25);
         p.lines(0, 2.75, 1.52, 2.75);
         if (variable) {
             p.arrow(1.75, 4.9, 6.25, 0.1);
-        }
-        if (drained) {
-            p.dashes(6.16, 3.75, 6.75, 3.75);
         }
     }
 
@@ -76,7 +73,7 @@ final class Machines {
     static Plan electricMotor(Drafting d) {
         Body body = new Body(5, 5, p -> {
             circle(p, 2.5);
-            p.text("M", 2.5, 2.5);
+            p.largeText("M", 2.5, 2.5);
         });
         return d.uses().isEmpty() ? new Plan(body, List.of()) : Housing.standing(body, d);
     }
@@ -85,8 +82,7 @@ final class Machines {
     static Plan motor(Drafting d) {
         List<PortUse> drains = d.roles().drains();
         List<PortUse> working = d.roles().working();
-        boolean drained = !drains.isEmpty();
-        Body body = new Body(8.5, 6.75, p -> drawMotor(p, drained));
+        Body body = new Body(8.5, 6.75, Machines::drawMotor);
         if (working.size() > 2
                 || drains.size() > 1
                 || working.size() + drains.size() != d.uses().size()) {
@@ -96,11 +92,11 @@ final class Machines {
         for (PortUse u : working) {
             docks.add(Dock.bottom(u, docks.isEmpty() ? 0.75 : 7.75));
         }
-        drains.forEach(u -> docks.add(new Dock(u, Side.BOTTOM, 4.25, true)));
+        drains.forEach(u -> docks.add(new Dock(u, Side.BOTTOM, 4.25, true, 0.75)));
         return new Plan(body, docks);
     }
 
-    private static void drawMotor(Pen p, boolean drained) {
+    private static void drawMotor(Pen p) {
         double x = 4.25;
         double y = 3.5;
         p.circle(x, y, RADIUS);
@@ -110,8 +106,5 @@ final class Machines {
         }
         p.lines(x - 0.25, 0, x - 0.25, 1.02);
         p.lines(x + 0.25, 0, x + 0.25, 1.02);
-        if (drained) {
-            p.dashes(x, y + RADIUS, x, 6.75);
-        }
     }
 }

@@ -7,12 +7,13 @@ import linewalk.renderer.sheet.Canvas;
 final class Mounted implements Symbol {
 
     private static final double EDGE = 0.25;
-    /** From a line's middle to its letter. */
-    private static final double BESIDE = 0.35;
+    /** From a level line's middle to the foot of its letter, which may reach below it. */
+    private static final double ABOVE = 0.5;
 
     private static final double MARK = 1.5;
 
     private final Plan plan;
+    private final LetterSides sides;
     private final boolean changed;
     private final double left;
     private final double top;
@@ -21,11 +22,12 @@ final class Mounted implements Symbol {
 
     Mounted(Plan plan, boolean changed) {
         this.plan = plan;
+        sides = new LetterSides(plan.docks());
         this.changed = changed;
         boolean marked = changed || plan.switches();
-        left = up(Math.max(across(Side.LEFT), marked ? MARK : 0));
+        left = up(Math.max(Math.max(across(Side.LEFT), marked ? MARK : 0), overhang(true) + (marked ? MARK : 0)));
         top = up(Math.max(Math.max(along(Side.TOP), marked ? MARK : 0), lift(marked)));
-        double right = up(Math.max(across(Side.RIGHT), overhang()));
+        double right = up(Math.max(across(Side.RIGHT), overhang(false)));
         width = left + plan.body().width() + right;
         height = top + plan.body().height() + up(along(Side.BOTTOM));
     }
@@ -53,12 +55,14 @@ final class Mounted implements Symbol {
                 .orElse(EDGE);
     }
 
-    /** Letters of upright lines stand at their right. */
-    private double overhang() {
+    /** Of the letters of upright lines beyond the body. */
+    private double overhang(boolean toLeft) {
         return plan.docks().stream()
-                .filter(d -> !d.level() && d.letterWidth() > 0)
-                .mapToDouble(d ->
-                        d.at() + BESIDE + d.letterWidth() + EDGE - plan.body().width())
+                .filter(d -> !d.level() && d.letterWidth() > 0 && sides.isLeft(d) == toLeft)
+                .mapToDouble(d -> LetterSides.BESIDE
+                        + d.letterWidth()
+                        + EDGE
+                        + (toLeft ? -d.at() : d.at() - plan.body().width()))
                 .max()
                 .orElse(0);
     }
@@ -67,7 +71,7 @@ final class Mounted implements Symbol {
     private double lift(boolean marked) {
         return plan.docks().stream()
                 .filter(d -> d.level() && d.letterWidth() > 0)
-                .mapToDouble(d -> BESIDE + Pen.CAP + EDGE + (marked ? MARK : 0) - d.at())
+                .mapToDouble(d -> ABOVE + Pen.CAP + EDGE + (marked ? MARK : 0) - d.at())
                 .max()
                 .orElse(0);
     }
@@ -103,13 +107,13 @@ final class Mounted implements Symbol {
 
     private void line(Pen p, Dock d) {
         double at = (d.level() ? top : left) + d.at();
+        double in = d.reach();
         double[] ends =
                 switch (d.side()) {
-                    case TOP -> new double[] {at, 0, at, top};
-                    case BOTTOM ->
-                        new double[] {at, height, at, top + plan.body().height()};
-                    case LEFT -> new double[] {0, at, left, at};
-                    case RIGHT -> new double[] {width, at, left + plan.body().width(), at};
+                    case TOP -> new double[] {at, top + in, at, 0};
+                    case BOTTOM -> new double[] {at, top + plan.body().height() - in, at, height};
+                    case LEFT -> new double[] {left + in, at, 0, at};
+                    case RIGHT -> new double[] {left + plan.body().width() - in, at, width, at};
                 };
         if (d.dashed()) {
             p.dashes(ends);
@@ -123,11 +127,12 @@ final class Mounted implements Symbol {
 
     private void letter(Pen p, Dock d, double at) {
         double half = d.letterWidth() / 2;
-        double above = at - BESIDE - Pen.CAP / 2;
+        double above = at - ABOVE - Pen.CAP / 2;
+        double beside = at + (sides.isLeft(d) ? -1 : 1) * (LetterSides.BESIDE + half);
         String name = d.use().name().strip();
         switch (d.side()) {
-            case TOP -> p.text(name, at + BESIDE + half, top / 2);
-            case BOTTOM -> p.text(name, at + BESIDE + half, (top + plan.body().height() + height) / 2);
+            case TOP -> p.text(name, beside, top - 1.12); // nearer the edge: letters may reach below their foot
+            case BOTTOM -> p.text(name, beside, (top + plan.body().height() + height) / 2);
             case LEFT -> p.text(name, EDGE + half, above);
             case RIGHT -> p.text(name, width - EDGE - half, above);
         }

@@ -59,18 +59,23 @@ record Operator(How how, List<String> names, Set<String> on, PortUse line) {
         return NAME * names.size() + 1;
     }
 
-    /** Drawn at the right end of a row; the column is so wide. */
-    void draw(Pen p, double column, boolean proportional) {
+    /** From the row's end to where a line meets the operator. */
+    double depth() {
+        return how == How.PILOT ? 2 : Roles.isDrain(line.name()) ? 0 : 1.1;
+    }
+
+    /** Drawn at the right end of a row. */
+    void draw(Pen p, boolean proportional) {
         for (int i = 0; i < names.size(); i++) {
             name(p, names.get(i), NAME * i);
         }
         Pen q = p.moved(0, NAME * names.size());
         if (isLineOnly()) {
-            line(q, column);
+            line(q);
         } else if (how == null) {
             q.rect(0, 0.25, 2.5, 1.5);
         } else {
-            glyph(q, column, proportional);
+            glyph(q, proportional);
         }
     }
 
@@ -84,7 +89,7 @@ record Operator(How how, List<String> names, Set<String> on, PortUse line) {
         }
     }
 
-    private void glyph(Pen p, double column, boolean proportional) {
+    private void glyph(Pen p, boolean proportional) {
         switch (how) {
             case SOLENOID -> solenoid(p, proportional);
             case SPRING -> Signs.spring(p, 0, 2.5, 1);
@@ -96,7 +101,9 @@ record Operator(How how, List<String> names, Set<String> on, PortUse line) {
             case PILOT -> {
                 p.rect(0, 0, 2, 2);
                 p.solid(0.35, 1, 1.6, 0.3, 1.6, 1.7);
-                p.dashes(line == null ? 3 : column, 1, 2, 1);
+                if (line == null) {
+                    p.dashes(2, 1, 3, 1);
+                }
             }
             case DETENT -> {
                 p.outline(
@@ -123,12 +130,9 @@ record Operator(How how, List<String> names, Set<String> on, PortUse line) {
     }
 
     /** A pilot line enters with a triangle, a drain line plainly. */
-    private void line(Pen p, double column) {
-        if (Roles.isDrain(line.name())) {
-            p.dashes(column, 1, 0, 1);
-        } else {
+    private void line(Pen p) {
+        if (!Roles.isDrain(line.name())) {
             p.solid(0, 1, 1.1, 0.4, 1.1, 1.6);
-            p.dashes(column, 1, 1.1, 1);
         }
     }
 }

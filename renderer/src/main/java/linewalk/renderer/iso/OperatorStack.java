@@ -1,9 +1,7 @@
 package linewalk.renderer.iso;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import linewalk.drawing.Position;
 import linewalk.drawing.Position.How;
@@ -102,17 +100,18 @@ final class OperatorStack {
         return operators.stream().mapToDouble(Operator::height).sum();
     }
 
-    /** Heights from a top at which lines come in. */
-    Map<PortUse, Double> lineYs(double top) {
-        Map<PortUse, Double> ys = new LinkedHashMap<>();
+    /** Of the lines that come in, where the stack begins at a height. */
+    List<Dock> docks(double top) {
+        List<Dock> docks = new ArrayList<>();
         double y = top;
         for (Operator o : operators) {
             if (o.line() != null) {
-                ys.put(o.line(), y + o.lineY());
+                Side side = left ? Side.LEFT : Side.RIGHT;
+                docks.add(new Dock(o.line(), side, y + o.lineY(), true, width() - o.depth()));
             }
             y += o.height();
         }
-        return ys;
+        return docks;
     }
 
     /** Beside the end of a row at an upright line, from a top downwards. */
@@ -120,7 +119,7 @@ final class OperatorStack {
         double y = top;
         for (Operator o : operators) {
             Pen q = p.moved(endX, y).mirrored(left, 0);
-            o.draw(q, width(), proportional);
+            o.draw(q, proportional);
             y += o.height();
         }
     }

@@ -163,6 +163,11 @@ final class Pen {
         canvas.textAround(text, p.getX(), p.getY(), Lettering.TEXT_PT);
     }
 
+    void largeText(String text, double x, double y) {
+        Point2D p = toPage.transform(new Point2D.Double(x, y), null);
+        canvas.textAround(text, p.getX(), p.getY(), 1.5 * Lettering.TEXT_PT);
+    }
+
     void whiteText(String text, double x, double y) {
         canvas.pen(Color.WHITE, Ink.line(LINE_PT));
         text(text, x, y);

@@ -61,33 +61,23 @@ final class PressureValves {
             Pen q = p.flipped(way.down(), HEIGHT);
             square(q, 0.75, open, way);
             spring(p, MIDDLE);
-            if (source == Source.OUTSIDE) {
-                p.dashes(0, PILOT_Y, 1.5, PILOT_Y);
-            } else if (way.told()) {
+            if (source != Source.OUTSIDE && way.told()) {
                 inside(q, source == Source.INLET ? HEIGHT - 0.4 : 0.4, MIDDLE);
-            } else {
-                p.dashes(0.3, PILOT_Y, 1.5, PILOT_Y);
+            } else if (roles.pilots().isEmpty()) {
+                p.dashes(1.5, PILOT_Y, 0.1, PILOT_Y);
             }
-            if (!drains.isEmpty()) {
-                drain(p, 8.25, drains.get(0));
-            } else if (vented) {
+            if (drains.isEmpty() && vented) {
                 p.dashes(5.5, DRAIN_Y, 7.6, DRAIN_Y);
             }
         });
-        return new InLine(X, source == Source.OUTSIDE ? PILOT_Y : Double.NaN, DRAIN_Y)
+        return InLine.plain(X)
+                .pilot(source == Source.OUTSIDE ? PILOT_Y : Double.NaN, 1.5)
+                .drain(DRAIN_Y, 8.25 - 5.5)
                 .plan(d, body, working, roles.pilots(), drains);
     }
 
     private static boolean isReturn(PortUse u) {
         return u.name() != null && u.name().strip().matches("(?i)[TR]\\d?");
-    }
-
-    private static void drain(Pen p, double to, PortUse port) {
-        if (Shelf.isDashed(port)) {
-            p.dashes(5.5, DRAIN_Y, to, DRAIN_Y);
-        } else {
-            p.lines(5.5, DRAIN_Y, to, DRAIN_Y);
-        }
     }
 
     /** Flow upwards, with the lines above and below; a question mark for the arrow's head where it is not told. */
@@ -99,7 +89,7 @@ final class PressureValves {
         if (way.told()) {
             p.arrow(x, y + 4, x, y);
         } else {
-            p.lines(x, y + 4, x, y);
+            p.lines(x, y + 3.2, x, y + 0.8);
             p.text("?", 4.4, y + 2);
         }
     }
@@ -128,17 +118,14 @@ final class PressureValves {
                 || d.passages().map(Passage::opens).anyMatch(o -> o == Opens.PILOT);
         double height = 8;
         double pilotY = free.down() ? height - 5 : 5;
-        boolean drained = !d.roles().drains().isEmpty();
+        boolean piloted = !d.roles().pilots().isEmpty();
         Body body = new Body(11.75, height, p -> {
             Pen q = p.flipped(free.down(), height);
-            controlled(q, free, own && free.told(), outside);
+            controlled(q, free, own && free.told(), outside && !piloted);
             spring(p, height / 2);
             bypass(q, free, 10, height);
-            if (drained) {
-                q.dashes(5.5, 5.5, 6.5, 5.5, 6.5, 6.6, 11.75, 6.6);
-            }
         });
-        return new InLine(X, pilotY, free.down() ? height - 6.6 : 6.6).plan(d, body);
+        return InLine.plain(X).pilot(pilotY, 1.5).plan(d, body);
     }
 
     /** Drawn for oil that is free upwards, so controlled downwards. */
@@ -149,14 +136,14 @@ final class PressureValves {
         if (free.told()) {
             p.arrow(2.5, 2, 2.5, 6);
         } else {
-            p.lines(2.5, 2, 2.5, 6);
+            p.lines(2.5, 2.8, 2.5, 5.2);
             p.text("?", 4.4, 4);
         }
         if (own) {
             inside(p, 1.3, 3);
         }
         if (outside) {
-            p.dashes(0, 5, 1.5, 5);
+            p.dashes(1.5, 5, 0.1, 5);
         }
     }
 

@@ -1,5 +1,6 @@
 package linewalk.renderer.iso;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /** What narrows or shuts a line. */
@@ -77,19 +78,20 @@ final class Restrictors {
         List<PortUse> ports = d.roles().working();
         PortUse single = single(d, ports);
         if (single == null || ports.size() != d.uses().size() || ports.size() < 2) {
-            return Housing.around(new Body(8, 5, p -> split(p, 2, Way.UNTOLD)), d);
+            return Housing.around(new Body(8, 5, p -> split(p, 2, 4, Way.UNTOLD)), d);
         }
         List<PortUse> others = ports.stream().filter(u -> u != single).toList();
         boolean below = single.up() ? others.stream().anyMatch(PortUse::up) : true;
         Way way = d.passages().anyMatch(x -> x.to().equals(single.id()))
                 ? Way.DOWN
                 : d.passages().anyMatch(x -> x.from().equals(single.id())) ? Way.UP : Way.UNTOLD;
-        double width = 4.0 * others.size();
-        Body body = new Body(width, 5, p -> split(p.flipped(!below, 5), others.size(), way));
-        List<Dock> docks = new java.util.ArrayList<>();
+        double cell = Shelf.pitch(others, 4);
+        double width = cell * others.size();
+        Body body = new Body(width, 5, p -> split(p.flipped(!below, 5), others.size(), cell, way));
+        List<Dock> docks = new ArrayList<>();
         docks.add(new Dock(single, below ? Side.BOTTOM : Side.TOP, width / 2, false));
         for (PortUse u : others) {
-            docks.add(new Dock(u, below ? Side.TOP : Side.BOTTOM, 4.0 * docks.size() - 2, false));
+            docks.add(new Dock(u, below ? Side.TOP : Side.BOTTOM, cell * (docks.size() - 0.5), false));
         }
         return new Plan(body, docks);
     }
@@ -112,13 +114,13 @@ final class Restrictors {
         return null;
     }
 
-    private static void split(Pen p, int ways, Way way) {
-        double width = 4.0 * ways;
+    private static void split(Pen p, int ways, double cell, Way way) {
+        double width = cell * ways;
         p.rect(0, 0.4, width, 4.2);
         p.lines(width / 2, 5, width / 2, 3.9);
-        p.lines(2, 3.9, width - 2, 3.9);
+        p.lines(cell / 2, 3.9, width - cell / 2, 3.9);
         for (int i = 0; i < ways; i++) {
-            double x = 2 + 4 * i;
+            double x = cell * (i + 0.5);
             p.lines(x, 3.9, x, 0);
             Signs.smallThrottle(p, x, 2.6);
             if (way == Way.UP) {

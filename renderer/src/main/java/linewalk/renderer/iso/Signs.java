@@ -33,7 +33,7 @@ final class Signs {
     }
 
     private static void zigzag(Pen p, double from, double to, double across, boolean upright) {
-        int teeth = 4;
+        int teeth = upright ? 3 : 4;
         double step = (to - from) / teeth;
         double[] xy = new double[2 * (teeth + 2)];
         for (int i = 0; i < teeth + 2; i++) {

@@ -44,6 +44,10 @@ final class Spool {
         return new Plan(new Body(s.width(), s.height, s::draw), s.docks(), true);
     }
 
+    private double bottom() {
+        return squareY + SquareArt.HEIGHT;
+    }
+
     private double width() {
         return left.width() + cells() * ports.cell() + right.width();
     }
@@ -70,10 +74,15 @@ final class Spool {
         List<Dock> docks = new ArrayList<>();
         for (PortUse u : ports.shown()) {
             Spot s = ports.spots().get(u.id());
-            docks.add(new Dock(u, s.above() ? Side.TOP : Side.BOTTOM, cellX(active) + s.x(), Shelf.isDashed(u)));
+            docks.add(new Dock(
+                    u,
+                    s.above() ? Side.TOP : Side.BOTTOM,
+                    cellX(active) + s.x(),
+                    Shelf.isDashed(u),
+                    s.above() ? squareY : bar));
         }
-        left.lineYs(top(left)).forEach((u, y) -> docks.add(new Dock(u, Side.LEFT, y, true)));
-        right.lineYs(top(right)).forEach((u, y) -> docks.add(new Dock(u, Side.RIGHT, y, true)));
+        docks.addAll(left.docks(top(left)));
+        docks.addAll(right.docks(top(right)));
         return docks;
     }
 
@@ -88,29 +97,14 @@ final class Spool {
                 art.draw(q, row.get(i));
             }
         }
-        active(p.moved(cellX(active), squareY));
+        double x = cellX(active);
+        p.heavy(x, squareY, x + ports.cell(), squareY, x + ports.cell(), bottom(), x, bottom());
         if (proportional) {
             p.lines(cellX(0), squareY - bar, endX(), squareY - bar);
-            p.lines(cellX(0), squareY + SquareArt.HEIGHT + bar, endX(), squareY + SquareArt.HEIGHT + bar);
+            p.lines(cellX(0), height, endX(), height);
         }
         end(p, left, cellX(0));
         end(p, right, endX());
-    }
-
-    /** Heavier, with the lines that meet it. */
-    private void active(Pen p) {
-        double w = ports.cell();
-        p.heavy(0, 0, w, 0, w, SquareArt.HEIGHT, 0, SquareArt.HEIGHT);
-        for (PortUse u : ports.shown()) {
-            Spot s = ports.spots().get(u.id());
-            double from = s.above() ? -squareY : SquareArt.HEIGHT + bar;
-            double to = s.above() ? 0 : SquareArt.HEIGHT;
-            if (Shelf.isDashed(u)) {
-                p.dashes(s.x(), from, s.x(), to);
-            } else {
-                p.lines(s.x(), from, s.x(), to);
-            }
-        }
     }
 
     private void end(Pen p, OperatorStack stack, double x) {

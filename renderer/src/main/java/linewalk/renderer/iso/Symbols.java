@@ -19,7 +19,8 @@ public final class Symbols {
      */
     public static Symbol of(Component part, List<PortUse> ports, Standing standing) {
         Plan plan = FAMILIES.get(part.kind()).plan(new Drafting(part, ports, standing));
-        return new Mounted(plan, standing.changed());
+        boolean fits = new LetterSides(plan.docks()).fit();
+        return new Mounted(fits ? plan : Housing.widened(plan), standing.changed());
     }
 
     private static Map<Kind, Family> families() {

@@ -8,7 +8,7 @@ import linewalk.drawing.Passage;
 final class Unions {
 
     private static final double HEIGHT = 4.5;
-    private static final double CELL = 4.5;
+    private static final double CELL = 4.75;
 
     private Unions() {}
 
@@ -73,7 +73,7 @@ final class Unions {
         p.circle(x, 2.25, 0.6);
         p.lines(x, 0, x, 0.75);
         p.lines(x, HEIGHT, x, 2.85);
-        p.arc(x, 2.25, 1.95, -35, 65);
-        p.head(x + 1.6, 1.0, -0.55, -0.75);
+        p.arc(x, 2.25, 2, -45, 60);
+        p.head(x + 1.58, 1.02, -0.42, -0.91);
     }
 }
