@@ -70,17 +70,28 @@ final class TraceCommand implements Callable<Integer> {
     @Option(names = "--paper", defaultValue = "A3", description = "${COMPLETION-CANDIDATES} (default: A3)")
     private Paper paper;
 
-    @Option(names = "--out", paramLabel = "FILE.pdf", description = "Write the print; further paths get -2, -3, ...")
+    @Option(names = "--portrait", description = "The paper stands on its short side.")
+    private boolean portrait;
+
+    @Option(
+            names = "--out",
+            paramLabel = "FILE",
+            description = "Write the print as .pdf, .svg or .png; further paths, and further pages of .svg and .png,"
+                    + " get -2, -3, ...")
     private Path out;
+
+    @Option(names = "--dpi", paramLabel = "N", description = "Dots per inch of a .png, 50 to 600 (default: 150)")
+    private Integer dpi;
 
     @Option(names = "--format", defaultValue = "text", description = "${COMPLETION-CANDIDATES} (default: text)")
     private Format format;
 
     @Override
     public Integer call() {
-        if (out != null && !out.toString().toLowerCase(java.util.Locale.ROOT).endsWith(".pdf")) {
-            throw new UserError("prints are PDF files: name one such as " + out + ".pdf");
+        if (out == null && dpi != null) {
+            throw new UserError("--dpi is for pictures: name one by --out, such as --out path.png");
         }
+        PrintFile print = out == null ? null : PrintFile.of(out, dpi);
         if (paths < 1) {
             throw new UserError("--paths wants a number of 1 or more");
         }
@@ -89,17 +100,17 @@ final class TraceCommand implements Callable<Integer> {
         }
         LoadedSet loaded = LoadedSet.load(path);
         Tracer tracer = new Tracer(loaded.set(), loaded.chart());
-        Prints prints = new Prints(loaded, paper, look);
+        Prints prints = new Prints(loaded, paper, portrait, look);
         if (allSteps) {
-            return new AllSteps(loaded, tracer, prints).trace(this::question, format == Format.json, out);
+            return new AllSteps(loaded, tracer, prints).trace(this::question, format == Format.json, print);
         }
         Answer answer = tracer.trace(question(step));
         if (answer instanceof Answer.Stopped stopped) {
             return stopped(stopped);
         }
         List<Trace> traces = ((Answer.Found) answer).traces();
-        for (int i = 0; i < traces.size() && out != null; i++) {
-            prints.write(traces.get(i), numbered(out, i + 1));
+        if (print != null) {
+            prints.write(traces, print);
         }
         if (format == Format.json) {
             Output.json(TraceJson.of(traces, step == null ? null : tracer.state(step), paths > 1));
@@ -124,11 +135,5 @@ final class TraceCommand implements Callable<Integer> {
     static String why(Answer.Stopped stopped) {
         String remedy = "; to go on over doubts and have them marked: --cross-doubt";
         return stopped.why() + (stopped.atDoubt() ? remedy : "");
-    }
-
-    private static Path numbered(Path file, int n) {
-        String name = file.getFileName().toString();
-        int dot = name.lastIndexOf('.');
-        return n == 1 ? file : file.resolveSibling(name.substring(0, dot) + "-" + n + name.substring(dot));
     }
 }

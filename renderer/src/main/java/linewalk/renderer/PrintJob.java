@@ -16,6 +16,7 @@ import linewalk.linker.Trace;
  * @param itemNumbers by designation; they belong to the set and are the same on all its prints
  * @param parts rows of the parts list by designation
  * @param sources where a source named in a page key lies; the file may be missing
+ * @param upright the paper's short side is its width
  * @param date printed, and the date of the file made
  */
 public record PrintJob(
@@ -26,6 +27,7 @@ public record PrintJob(
         Map<String, Part> parts,
         Function<String, Path> sources,
         Paper paper,
+        boolean upright,
         Look look,
         LocalDate date,
         String setTitle) {
@@ -33,5 +35,33 @@ public record PrintJob(
     public PrintJob {
         itemNumbers = Map.copyOf(itemNumbers);
         parts = Map.copyOf(parts);
+    }
+
+    /** On paper that lies on its long side. */
+    public PrintJob(
+            DrawingSet set,
+            Trace trace,
+            CycleChart.Step step,
+            Map<String, Integer> itemNumbers,
+            Map<String, Part> parts,
+            Function<String, Path> sources,
+            Paper paper,
+            Look look,
+            LocalDate date,
+            String setTitle) {
+        this(set, trace, step, itemNumbers, parts, sources, paper, false, look, date, setTitle);
+    }
+
+    double widthPt() {
+        return upright ? paper.heightPt() : paper.widthPt();
+    }
+
+    double heightPt() {
+        return upright ? paper.widthPt() : paper.heightPt();
+    }
+
+    /** Wide enough for a column of text beside the picture. */
+    boolean isWide() {
+        return widthPt() > 1000;
     }
 }
