@@ -3,20 +3,17 @@ package linewalk.app;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import java.util.concurrent.Callable;
 import linewalk.drawing.CycleChart;
 import linewalk.drawing.UserError;
 import linewalk.linker.Excerpt;
 import linewalk.linker.Excerpts;
-import linewalk.renderer.Layer;
-import linewalk.renderer.Look;
-import linewalk.renderer.Paper;
 import linewalk.renderer.PrintBook;
 import linewalk.renderer.PrintJob;
 import linewalk.renderer.Subject;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -63,41 +60,35 @@ final class CircuitCommand implements Callable<Integer> {
     @ArgGroup
     private When when = new When();
 
-    @Option(names = "--look", defaultValue = "drawn", description = "${COMPLETION-CANDIDATES} (default: drawn)")
-    private Look look;
-
-    @Option(names = "--paper", defaultValue = "A3", description = "${COMPLETION-CANDIDATES} (default: A3)")
-    private Paper paper;
-
-    @Option(
-            names = "--hide",
-            split = ",",
-            paramLabel = "LAYER",
-            description = "Leave lines out of the drawn look: ${COMPLETION-CANDIDATES}")
-    private Set<Layer> hidden = Set.of();
-
-    @Option(names = "--out", required = true, paramLabel = "FILE.pdf", description = "Where to write the print.")
-    private Path out;
+    @Mixin
+    private PrintOptions printing;
 
     @Override
     public Integer call() {
-        LoadedSet loaded = LoadedSet.load(path);
-        Prints prints = new Prints(loaded, paper, look, hidden);
-        Subject subject = Subject.of(excerpt(new Excerpts(loaded.set())));
-        if (!when.all) {
-            prints.write(prints.job(subject, prints.moment(when.step)), out);
-            return 0;
+        PrintFile print = printing.file();
+        if (print == null) {
+            throw new UserError("circuit wants a file to print to, such as --out circuit.pdf");
         }
-        if (loaded.chart().steps().isEmpty()) {
+        LoadedSet loaded = LoadedSet.load(path);
+        Prints prints = new Prints(loaded, printing.form());
+        Subject subject = Subject.of(excerpt(new Excerpts(loaded.set())));
+        if (when.all && loaded.chart().steps().isEmpty()) {
             throw new UserError("--all-steps wants a cycle chart: the set has no cycle.csv or cycle.xlsx");
         }
         List<PrintBook.Chapter> chapters = new ArrayList<>();
-        for (CycleChart.Step s : loaded.chart().steps()) {
-            PrintJob job = prints.job(subject, prints.moment(s.title()));
-            chapters.add(new PrintBook.Chapter(s.title(), List.of(job)));
+        if (when.all) {
+            for (CycleChart.Step s : loaded.chart().steps()) {
+                chapters.add(chapter(s.title(), prints.job(subject, prints.moment(s.title()))));
+            }
+        } else {
+            chapters.add(chapter(subject.title(), prints.job(subject, prints.moment(when.step))));
         }
-        prints.write(chapters, out);
+        prints.writeChapters(chapters, print);
         return 0;
+    }
+
+    private static PrintBook.Chapter chapter(String title, PrintJob job) {
+        return new PrintBook.Chapter(title, List.of(job));
     }
 
     private Excerpt excerpt(Excerpts excerpts) {

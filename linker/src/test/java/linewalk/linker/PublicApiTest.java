@@ -25,7 +25,8 @@ class PublicApiTest {
             }
         }
         assertThat(published)
-                .containsExactlyInAnyOrder("Linker", "Tracer", "Steps", "Question", "Leg", "Trace", "Answer", "Excerpt", "Excerpts");
+                .containsExactlyInAnyOrder(
+                        "Linker", "Tracer", "Steps", "Question", "Leg", "Trace", "Answer", "Excerpt", "Excerpts");
     }
 
     private static List<String> names(Path folder) throws IOException {

@@ -81,7 +81,7 @@ final class DrawnPicture implements Picture {
                         + "): nobody has followed its course on the drawing.");
             }
         }
-        for (Layer layer : job.hidden()) {
+        for (Layer layer : job.form().hidden()) {
             remarks.add(Words.capital(layer.words()) + " are left out of the picture.");
         }
         return remarks;

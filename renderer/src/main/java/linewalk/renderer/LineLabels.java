@@ -79,8 +79,13 @@ final class LineLabels {
 
     private boolean isFree(Rectangle2D room) {
         Rectangle2D wide = new Rectangle2D.Double(
-                room.getX() - CLEAR_PT, room.getY() - CLEAR_PT, room.getWidth() + 2 * CLEAR_PT, room.getHeight() + 2 * CLEAR_PT);
-        if (wide.getMinX() < 0 || wide.getMaxX() > layout.widthPt() || taken.stream().anyMatch(wide::intersects)) {
+                room.getX() - CLEAR_PT,
+                room.getY() - CLEAR_PT,
+                room.getWidth() + 2 * CLEAR_PT,
+                room.getHeight() + 2 * CLEAR_PT);
+        if (wide.getMinX() < 0
+                || wide.getMaxX() > layout.widthPt()
+                || taken.stream().anyMatch(wide::intersects)) {
             return false;
         }
         for (Layout.Course course : layout.courses()) {

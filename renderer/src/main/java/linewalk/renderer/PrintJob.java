@@ -1,8 +1,6 @@
 package linewalk.renderer;
 
 import java.time.LocalDate;
-import java.util.EnumSet;
-import java.util.Set;
 import linewalk.drawing.CycleChart;
 import linewalk.drawing.DrawingSet;
 import linewalk.drawing.Part;
@@ -11,15 +9,9 @@ import linewalk.linker.Trace;
 /**
  * All that one print is made of.
  *
- * @param hidden layers that are left out
  * @param date printed, and the date of the file made
  */
-public record PrintJob(
-        SetFacts facts, Subject subject, Moment moment, Paper paper, Look look, Set<Layer> hidden, LocalDate date) {
-
-    public PrintJob {
-        hidden = hidden.isEmpty() ? EnumSet.noneOf(Layer.class) : EnumSet.copyOf(hidden);
-    }
+public record PrintJob(SetFacts facts, Subject subject, Moment moment, PrintForm form, LocalDate date) {
 
     DrawingSet set() {
         return facts.set();

@@ -133,7 +133,8 @@ final class SchemeBuilder {
         for (Reference r : draft.spots.get(spot).crossing()) {
             for (int i = 0; i < draft.strands.size(); i++) {
                 if (draft.strands.get(i).meets().contains(new SchemeDraft.Meet(spot, r.id()))) {
-                    String line = r.label() == null ? draft.strands.get(i).line().label() : r.label();
+                    String line =
+                            r.label() == null ? draft.strands.get(i).line().label() : r.label();
                     String label = line == null ? "" : " (" + line + ")";
                     flags.add(new CrossingFigure.Flag(r.id(), words.address(r) + label, up(i, spot)));
                     break;

@@ -66,7 +66,7 @@ final class SchemeDraft {
 
     boolean isHidden(Line line) {
         Layer layer = Layer.of(line, job.moment().classOf(line));
-        return layer != null && job.hidden().contains(layer);
+        return layer != null && job.form().hidden().contains(layer);
     }
 
     private int spot(Component c) {

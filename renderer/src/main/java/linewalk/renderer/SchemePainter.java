@@ -26,8 +26,7 @@ final class SchemePainter {
     private final FlowWays ways;
     private final DrilledLines drilled;
 
-    SchemePainter(
-            PrintJob job, Layout layout, SchemeBuilder.Built built, FlowWays ways, DrilledLines drilled) {
+    SchemePainter(PrintJob job, Layout layout, SchemeBuilder.Built built, FlowWays ways, DrilledLines drilled) {
         this.job = job;
         this.layout = layout;
         this.built = built;

@@ -21,7 +21,7 @@ public record Subject(Excerpt excerpt, Trace trace) {
         return new Subject(circuit, null);
     }
 
-    String title() {
+    public String title() {
         return trace == null ? excerpt.title() : Words.route(trace.question());
     }
 

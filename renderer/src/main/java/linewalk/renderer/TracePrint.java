@@ -8,14 +8,16 @@ import linewalk.renderer.sheet.Book;
 import linewalk.renderer.sheet.Column;
 import linewalk.renderer.sheet.Flow;
 import linewalk.renderer.sheet.Ink;
+import linewalk.renderer.sheet.Medium;
 import linewalk.renderer.sheet.Page;
-import linewalk.renderer.sheet.PdfBook;
 
 /** Prints a trace: picture, parts, marks, doubts, cautions and the walk in words. */
 public final class TracePrint {
 
     private static final double MARGIN_PT = 26;
     private static final double GUTTER_PT = 16;
+    /** About the width of a column with its gutter: lines that the eye can follow back. */
+    private static final double COLUMN_PT = 385;
 
     private final PrintJob job;
     private final double innerWidthPt;
@@ -27,26 +29,25 @@ public final class TracePrint {
 
     private TracePrint(PrintJob job) {
         this.job = job;
-        innerWidthPt = job.paper().widthPt() - 2 * MARGIN_PT;
-        innerHeightPt = job.paper().heightPt() - 2 * MARGIN_PT - TitleStrip.HEIGHT_PT - 10;
-        columnsAcross = job.paper().isWide() ? 3 : 2;
+        innerWidthPt = job.form().widthPt() - 2 * MARGIN_PT;
+        innerHeightPt = job.form().heightPt() - 2 * MARGIN_PT - TitleStrip.HEIGHT_PT - 10;
+        columnsAcross = Math.max(1, (int) Math.round(innerWidthPt / COLUMN_PT));
         columnPt = (innerWidthPt - (columnsAcross - 1) * GUTTER_PT) / columnsAcross;
-        double pictureWidth = job.paper().isWide() ? innerWidthPt - columnPt - GUTTER_PT : innerWidthPt;
+        double pictureWidth = job.form().isWide() ? innerWidthPt - columnPt - GUTTER_PT : innerWidthPt;
         beside = new Rectangle2D.Double(MARGIN_PT, MARGIN_PT, pictureWidth, innerHeightPt);
         whole = new Rectangle2D.Double(MARGIN_PT, MARGIN_PT, innerWidthPt, innerHeightPt);
     }
 
     /** Writes a PDF. The same job gives the same bytes. */
     public static void write(PrintJob job, OutputStream out) throws IOException {
-        try (SourcePages sources = new SourcePages(job);
-                Book book = new PdfBook(job.paper().widthPt(), job.paper().heightPt(), title(job), job.date())) {
-            print(job, book, sources);
+        try (Book book = book(job, Medium.PDF)) {
             book.write(0, out);
         }
     }
 
-    static String title(PrintJob job) {
-        return job.facts().title() + ": " + job.subject().title();
+    /** All pages, ready to be written; the caller closes the book. */
+    public static Book book(PrintJob job, Medium medium) throws IOException {
+        return PrintBook.filled(job, medium, (book, sources) -> print(job, book, sources));
     }
 
     /** Adds the print's pages to a book. */
@@ -76,7 +77,7 @@ public final class TracePrint {
     }
 
     private Picture picture(Doubts doubts, PrintAreas areas, SourcePages sources) {
-        return job.look() == Look.DRAWN
+        return job.form().look() == Look.DRAWN
                 ? DrawnPicture.layOut(job, doubts, areas)
                 : CuttingsPicture.layOut(job, doubts, areas, sources);
     }
@@ -88,13 +89,14 @@ public final class TracePrint {
     private void paintAll(Book book, Picture picture, PrintAreas areas, List<Column> columns, int doubts)
             throws IOException {
         int most = Math.min(areas.pagesBeside(), columns.size());
-        int withWords = job.paper().isWide() ? Math.min(picture.pages(), most) : 0;
+        int withWords = job.form().isWide() ? Math.min(picture.pages(), most) : 0;
         int after = (columns.size() - withWords + columnsAcross - 1) / columnsAcross;
         int pages = picture.pages() + after;
         int next = 0;
         for (int p = 0; p < pages; p++) {
             Page page = book.newPage();
             if (p < picture.pages()) {
+                page.bookmark(pictureTitle(p, picture.pages()), 0);
                 picture.paint(p, page, areas.on(p));
                 if (p < withWords) {
                     paint(page, columns.get(next++), columnsAcross - 1);
@@ -110,9 +112,14 @@ public final class TracePrint {
         }
     }
 
+    private static String pictureTitle(int page, int pages) {
+        return pages == 1 ? "Picture" : "Picture, page " + (page + 1) + " of " + pages;
+    }
+
     private void paint(Page page, Column column, int place) {
         double x = MARGIN_PT + place * (columnPt + GUTTER_PT);
         page.canvas().pen(Ink.BLACK, Ink.line(1));
+        column.bookmark(page, MARGIN_PT);
         column.paint(page.canvas(), x, MARGIN_PT);
     }
 }

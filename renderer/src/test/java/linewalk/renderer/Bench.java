@@ -240,9 +240,7 @@ final class Bench {
                 new SetFacts("Test bench press", set, items, parts, s -> source, Palette.OWN),
                 Subject.of(trace),
                 new Moment(step, null, null),
-                paper,
-                look,
-                Set.of(),
+                new PrintForm(paper, false, look, Set.of()),
                 LocalDate.of(2026, 2, 3));
     }
 

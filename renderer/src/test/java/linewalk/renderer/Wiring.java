@@ -51,8 +51,7 @@ final class Wiring {
             return new Leg.Along(joined.get(a.line().id()), pair[0], pair[1]);
         }
         return loose instanceof Leg.Across x
-                ? new Leg.Across(
-                        references.get(x.from().id()), references.get(x.to().id()))
+                ? new Leg.Across(references.get(x.from().id()), references.get(x.to().id()))
                 : loose;
     }
 

@@ -26,35 +26,50 @@ final class CheckSymbols {
 
     static Plan pilotCheck(Drafting d) {
         Way free = free(d);
-        return piloted(d, free, new Body(5.5, 4, p -> {
-            Pen q = p.flipped(free.down(), 4);
-            seated(q, 3, 0, 1.8, 4, free);
-        }), 3, 1.8);
+        return piloted(
+                d,
+                free,
+                new Body(5.5, 4, p -> {
+                    Pen q = p.flipped(free.down(), 4);
+                    seated(q, 3, 0, 1.8, 4, free);
+                }),
+                3,
+                1.8);
     }
 
     /** A large pilot check with a weak spring, in the frame of its own body. */
     static Plan prefill(Drafting d) {
         Way free = free(d);
         double height = 6.75;
-        return piloted(d, free, new Body(7, height, p -> {
-            Pen q = p.flipped(free.down(), height);
-            q.rect(1.5, 0.75, 5, 5.25);
-            q.lines(4, 0, 4, 0.75);
-            Signs.uprightSpring(q, 0.75, 2.2, 4);
-            seated(q, 4, 2.2, 3.2, height, free);
-        }), 4, 3.2);
+        return piloted(
+                d,
+                free,
+                new Body(7, height, p -> {
+                    Pen q = p.flipped(free.down(), height);
+                    q.rect(1.5, 0.75, 5, 5.25);
+                    q.lines(4, 0, 4, 0.75);
+                    Signs.uprightSpring(q, 0.75, 2.2, 4);
+                    seated(q, 4, 2.2, 3.2, height, free);
+                }),
+                4,
+                3.2);
     }
 
     /** A pilot check with a throttle behind it, in one frame: the oil expands slowly. */
     static Plan decompression(Drafting d) {
         Way free = Axis.of(d.roles().working()).way(d, Passage::oneWay);
         double height = 7.5;
-        return piloted(d, free, new Body(7, height, p -> {
-            Pen q = p.flipped(free.down(), height);
-            q.rect(1.5, 0.75, 5, 6);
-            Signs.throttle(q, 4, 2.1);
-            seated(q, 4, 0, 4.5, height, free);
-        }), 4, 4.5);
+        return piloted(
+                d,
+                free,
+                new Body(7, height, p -> {
+                    Pen q = p.flipped(free.down(), height);
+                    q.rect(1.5, 0.75, 5, 6);
+                    Signs.throttle(q, 4, 2.1);
+                    seated(q, 4, 0, 4.5, height, free);
+                }),
+                4,
+                4.5);
     }
 
     /** The ball on its axis, with the lines above and below it. */

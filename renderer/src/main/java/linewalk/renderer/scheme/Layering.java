@@ -39,6 +39,7 @@ final class Layering {
     private static final double DIVISION_PT = 2;
     /** The kernel rounds places to whole numbers; a finer unit keeps lines straight to a twentieth of a point. */
     private static final double UNITS_A_PT = 10;
+
     private static final int THOROUGH = 12;
 
     static {
@@ -180,7 +181,12 @@ final class Layering {
                 dots.put(at.toString(), at);
             }
         }
-        return new Layout(graph.getWidth() / UNITS_A_PT, graph.getHeight() / UNITS_A_PT, places, courses, List.copyOf(dots.values()));
+        return new Layout(
+                graph.getWidth() / UNITS_A_PT,
+                graph.getHeight() / UNITS_A_PT,
+                places,
+                courses,
+                List.copyOf(dots.values()));
     }
 
     private static List<Point2D> points(ElkEdgeSection s) {

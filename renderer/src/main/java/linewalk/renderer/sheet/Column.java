@@ -16,4 +16,15 @@ public record Column(List<Row> rows) {
             y += row.heightPt();
         }
     }
+
+    /** Bookmarks to the headings of a column painted at a height of a page. */
+    public void bookmark(Page page, double yPt) {
+        double y = yPt;
+        for (Row row : rows) {
+            if (row.heading() != null) {
+                page.bookmark(row.heading(), y);
+            }
+            y += row.heightPt();
+        }
+    }
 }

@@ -13,8 +13,6 @@ import org.apache.pdfbox.util.Matrix;
 /** One page of a PDF. */
 final class PdfPage implements Page {
 
-    private record Cutting(Original original, AffineTransform toPrint, Rectangle2D clip) {}
-
     private final PdfBook book;
     private final PDPage page;
     private final PdfBoxGraphics2D g;

@@ -4,8 +4,13 @@ package linewalk.renderer.sheet;
  * One row of running text that is never divided.
  *
  * @param withNext stays on the same column as the row after it
+ * @param heading what the row heads, or null
  */
-public record Row(double heightPt, boolean withNext, Painter painter) {
+public record Row(double heightPt, boolean withNext, Painter painter, String heading) {
+
+    public Row(double heightPt, boolean withNext, Painter painter) {
+        this(heightPt, withNext, painter, null);
+    }
 
     /** Draws a row whose top left corner is given. */
     @FunctionalInterface

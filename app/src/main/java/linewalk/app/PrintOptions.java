@@ -1,0 +1,52 @@
+package linewalk.app;
+
+import java.nio.file.Path;
+import java.util.Set;
+import linewalk.drawing.UserError;
+import linewalk.renderer.Layer;
+import linewalk.renderer.Look;
+import linewalk.renderer.Paper;
+import linewalk.renderer.PrintForm;
+import picocli.CommandLine.Option;
+
+/** The options of every command that prints. */
+final class PrintOptions {
+
+    @Option(names = "--look", defaultValue = "drawn", description = "${COMPLETION-CANDIDATES} (default: drawn)")
+    private Look look;
+
+    @Option(names = "--paper", defaultValue = "A3", description = "${COMPLETION-CANDIDATES} (default: A3)")
+    private Paper paper;
+
+    @Option(names = "--portrait", description = "The paper stands on its short side.")
+    private boolean portrait;
+
+    @Option(
+            names = "--hide",
+            split = ",",
+            paramLabel = "LAYER",
+            description = "Leave lines out of the drawn look: ${COMPLETION-CANDIDATES}")
+    private Set<Layer> hidden = Set.of();
+
+    @Option(
+            names = "--out",
+            paramLabel = "FILE",
+            description = "Write the print as .pdf, .svg or .png; further paths, and further pages of .svg and .png,"
+                    + " get -2, -3, ...")
+    private Path out;
+
+    @Option(names = "--dpi", paramLabel = "N", description = "Dots per inch of a .png, 50 to 600 (default: 150)")
+    private Integer dpi;
+
+    /** Null where no print was asked for. */
+    PrintFile file() {
+        if (out == null && dpi != null) {
+            throw new UserError("--dpi is for pictures: name one by --out, such as --out path.png");
+        }
+        return out == null ? null : PrintFile.of(out, dpi);
+    }
+
+    PrintForm form() {
+        return new PrintForm(paper, portrait, look, hidden);
+    }
+}
