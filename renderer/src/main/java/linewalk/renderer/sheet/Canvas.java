@@ -22,6 +22,10 @@ public final class Canvas {
         this.g = g;
     }
 
+    Graphics2D graphics() {
+        return g;
+    }
+
     public Canvas pen(Color color, Stroke stroke) {
         g.setColor(color);
         g.setStroke(stroke);
