@@ -26,12 +26,20 @@ record Axis(PortUse lower, PortUse upper) {
     }
 
     /** The way of the passages asked for; untold where there is none or they disagree. */
-    Way way(Drafting d, Predicate<Passage> wanted) {
-        List<Way> ways = d.passages().filter(wanted).map(this::way).distinct().toList();
+    Way way(List<Passage> passages, Predicate<Passage> wanted) {
+        List<Way> ways = passages.stream()
+                .filter(wanted)
+                .map(this::way)
+                .filter(Way::told)
+                .distinct()
+                .toList();
         return ways.size() == 1 ? ways.get(0) : Way.UNTOLD;
     }
 
     private Way way(Passage x) {
+        if (lower != null && upper != null && !(isEnd(x.from()) && isEnd(x.to()))) {
+            return Way.UNTOLD;
+        }
         if (is(lower, x.from()) || is(upper, x.to())) {
             return Way.UP;
         }
@@ -43,6 +51,10 @@ record Axis(PortUse lower, PortUse upper) {
         boolean fromBelow = named(lower, "P\\d?") && named(upper, "[TRAB]\\d?");
         boolean fromAbove = named(upper, "P\\d?") && named(lower, "[TRAB]\\d?");
         return fromBelow ? Way.UP : fromAbove ? Way.DOWN : Way.UNTOLD;
+    }
+
+    private boolean isEnd(String id) {
+        return is(lower, id) || is(upper, id);
     }
 
     private static boolean is(PortUse port, String id) {

@@ -1,6 +1,6 @@
 package linewalk.renderer.iso;
 
-import linewalk.drawing.Passage;
+import linewalk.drawing.Passage.Opens;
 
 /**
  * Valves with a ball on a seat. The seat's tip points to where the oil comes from that lifts the ball; where that is not
@@ -13,9 +13,9 @@ final class CheckSymbols {
 
     private CheckSymbols() {}
 
-    /** The passage that needs nothing to open it. */
+    /** The way at rest, which no pilot must open. */
     private static Way free(Drafting d) {
-        return Axis.of(d.roles().working()).way(d, x -> x.oneWay() && x.opens() == null);
+        return Axis.of(d.roles().working()).way(d.atRest(), x -> x.oneWay() && x.opens() != Opens.PILOT);
     }
 
     static Plan check(Drafting d) {
@@ -57,7 +57,7 @@ final class CheckSymbols {
 
     /** A pilot check with a throttle behind it, in one frame: the oil expands slowly. */
     static Plan decompression(Drafting d) {
-        Way free = Axis.of(d.roles().working()).way(d, Passage::oneWay);
+        Way free = free(d);
         double height = 7.5;
         return piloted(
                 d,
@@ -89,16 +89,14 @@ final class CheckSymbols {
     private static Plan piloted(Drafting d, Way free, Body body, double x, double ballY) {
         double pilotY = ballY + (free.down() ? -PILOT : PILOT) + (free.down() ? body.height() - 2 * ballY : 0);
         double flank = free.told() ? Signs.TIP - PILOT : 0.62;
-        boolean shown = !d.roles().pilots().isEmpty();
+        InLine ports = InLine.plain(x).pilot(pilotY, x - flank).drain(pilotY, body.width() - x - flank);
+        boolean shown = d.roles().pilots().size() == 1 && ports.fits(d);
         Body drawn = new Body(body.width(), body.height(), p -> {
             body.art().draw(p);
             if (!shown) {
                 p.dashes(x - flank, pilotY, 0.3, pilotY);
             }
         });
-        return InLine.plain(x)
-                .pilot(pilotY, x - flank)
-                .drain(pilotY, body.width() - x - flank)
-                .plan(d, drawn);
+        return ports.plan(d, drawn);
     }
 }

@@ -21,6 +21,10 @@ record Dock(PortUse use, Side side, double at, boolean dashed, double reach) {
         return new Dock(use, Side.BOTTOM, at, false);
     }
 
+    Dock reaching(double modules) {
+        return new Dock(use, side, at, dashed, modules);
+    }
+
     boolean level() {
         return side == Side.LEFT || side == Side.RIGHT;
     }

@@ -29,6 +29,11 @@ record Drafting(Component part, List<PortUse> uses, Standing standing) {
         return part.positions().stream().flatMap(p -> p.passages().stream());
     }
 
+    /** Of the position at rest; where none is told to be at rest, of all. */
+    List<Passage> atRest() {
+        return part.rest().map(Position::passages).orElseGet(() -> passages().toList());
+    }
+
     /** The position shown: as told, else at rest. */
     Optional<Position> shown() {
         Position told = standing.active();

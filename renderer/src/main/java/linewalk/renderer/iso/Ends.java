@@ -1,7 +1,5 @@
 package linewalk.renderer.iso;
 
-import java.util.List;
-
 /** What stands at a line's end. */
 final class Ends {
 
@@ -21,12 +19,12 @@ final class Ends {
     /** Open above; every line ends under the oil's level. */
     static Plan tank(Drafting d) {
         double width = Math.max(7, Shelf.extent(d.uses(), 2) + 1);
-        List<Dock> docks = Shelf.row(d.uses(), Side.TOP, width, 2);
-        Body body = new Body(width, 3, p -> {
-            p.lines(0.1, 0.75, 0.1, 2.9, width - 0.1, 2.9, width - 0.1, 0.75);
-            docks.forEach(k -> p.lines(k.at(), 0, k.at(), 2));
-        });
-        return new Plan(body, docks);
+        Body body = new Body(width, 3, p -> p.lines(0.1, 0.75, 0.1, 2.9, width - 0.1, 2.9, width - 0.1, 0.75));
+        return new Plan(
+                body,
+                Shelf.row(d.uses(), Side.TOP, width, 2).stream()
+                        .map(k -> k.reaching(2))
+                        .toList());
     }
 
     /** Gas above, oil below. */

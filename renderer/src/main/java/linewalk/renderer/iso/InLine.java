@@ -26,30 +26,46 @@ record InLine(double x, double pilotY, double pilotReach, double drainY, double 
         return new InLine(x, pilotY, pilotReach, y, reach);
     }
 
+    /** Ports of a part in their roles. */
+    record Ports(List<PortUse> working, List<PortUse> pilots, List<PortUse> drains) {
+
+        static Ports of(Drafting d) {
+            Roles roles = d.roles();
+            return new Ports(roles.working(), roles.pilots(), roles.drains());
+        }
+    }
+
+    boolean fits(Drafting d) {
+        return fits(d, Ports.of(d));
+    }
+
+    boolean fits(Drafting d, Ports ports) {
+        return ports.working.size() <= 2
+                && ports.pilots.size() <= (Double.isNaN(pilotY) ? 0 : 1)
+                && ports.drains.size() <= (Double.isNaN(drainY) ? 0 : 1)
+                && ports.working.size() + ports.pilots.size() + ports.drains.size()
+                        == d.uses().size();
+    }
+
     Plan plan(Drafting d, Body body) {
-        Roles roles = d.roles();
-        return plan(d, body, roles.working(), roles.pilots(), roles.drains());
+        return plan(d, body, Ports.of(d));
     }
 
     /** Ports that the symbol has no place for put it into a housing. */
-    Plan plan(Drafting d, Body body, List<PortUse> working, List<PortUse> pilots, List<PortUse> drains) {
-        boolean fits = working.size() <= 2
-                && pilots.size() <= (Double.isNaN(pilotY) ? 0 : 1)
-                && drains.size() <= (Double.isNaN(drainY) ? 0 : 1)
-                && working.size() + pilots.size() + drains.size() == d.uses().size();
-        if (!fits) {
+    Plan plan(Drafting d, Body body, Ports ports) {
+        if (!fits(d, ports)) {
             return Housing.around(body, d);
         }
         List<Dock> docks = new ArrayList<>();
-        Axis axis = Axis.of(working);
+        Axis axis = Axis.of(ports.working);
         if (axis.lower() != null) {
             docks.add(Dock.bottom(axis.lower(), x));
         }
         if (axis.upper() != null) {
             docks.add(Dock.top(axis.upper(), x));
         }
-        pilots.forEach(u -> docks.add(new Dock(u, Side.LEFT, pilotY, true, pilotReach)));
-        drains.forEach(u -> docks.add(new Dock(u, Side.RIGHT, drainY, Shelf.isDashed(u), drainReach)));
+        ports.pilots.forEach(u -> docks.add(new Dock(u, Side.LEFT, pilotY, true, pilotReach)));
+        ports.drains.forEach(u -> docks.add(new Dock(u, Side.RIGHT, drainY, Shelf.isDashed(u), drainReach)));
         return new Plan(body, docks);
     }
 }

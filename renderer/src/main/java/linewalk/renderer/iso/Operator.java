@@ -1,6 +1,7 @@
 package linewalk.renderer.iso;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import linewalk.drawing.Position;
 import linewalk.drawing.Position.How;
@@ -20,8 +21,9 @@ record Operator(How how, List<String> names, Set<String> on, PortUse line) {
     static final double NAME = 1.6;
 
     static Operator of(Position p, Set<String> energised) {
-        List<String> names =
-                p.by().stream().filter(n -> !WORDS.contains(n.toLowerCase())).toList();
+        List<String> names = p.by().stream()
+                .filter(n -> !WORDS.contains(n.toLowerCase(Locale.ROOT)))
+                .toList();
         Set<String> on = Set.copyOf(names.stream()
                 .filter(n -> energised.stream().anyMatch(n::equalsIgnoreCase))
                 .toList());

@@ -43,12 +43,12 @@ final class Restrictors {
     }
 
     private static Plan withCheck(Drafting d) {
-        Way free = Axis.of(d.roles().working()).way(d, x -> x.oneWay() && !x.throttled());
+        Way free = Axis.of(d.roles().working()).way(d.atRest(), x -> x.oneWay() && !x.throttled());
         double height = 6.5;
         Body body = new Body(9.75, height, p -> {
             p.lines(3.5, 0, 3.5, height);
             adjustable(p, 3.5, height / 2);
-            PressureValves.bypass(p.flipped(free.down(), height), free, 8, height);
+            Signs.bypass(p.flipped(free.down(), height), free, 3.5, 8, height);
         });
         return InLine.plain(3.5).plan(d, body);
     }

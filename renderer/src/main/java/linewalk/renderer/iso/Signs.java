@@ -45,6 +45,26 @@ final class Signs {
         p.lines(xy);
     }
 
+    /** Level, with the arrow of what can be set. */
+    static void adjustableSpring(Pen p, double x, double y) {
+        spring(p, x, x + 2.25, y);
+        p.arrow(x + 0.2, y + 1.25, x + 2.25, y - 1.6);
+    }
+
+    /** A check beside an upright axis, joined to it below and above; free upwards. */
+    static void bypass(Pen p, Way free, double axisX, double x, double height) {
+        double y = height / 2 - 0.2;
+        p.dot(axisX, 0.6);
+        p.dot(axisX, height - 0.6);
+        p.lines(axisX, 0.6, x, 0.6, x, y - BALL);
+        if (free.told()) {
+            check(p, x, y);
+        } else {
+            ball(p, x, y);
+        }
+        p.lines(x, y + (free.told() ? TIP : BALL), x, height - 0.6, axisX, height - 0.6);
+    }
+
     /** Two arcs that narrow an upright line between them. */
     static void throttle(Pen p, double x, double y) {
         double gap = 0.45;

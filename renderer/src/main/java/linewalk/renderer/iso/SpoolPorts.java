@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import linewalk.drawing.LineKind;
 import linewalk.drawing.Port;
@@ -77,7 +78,7 @@ final class SpoolPorts {
     /** By letters, ports without letters after them as they lie on the drawing. */
     private Comparator<PortUse> order() {
         return Comparator.comparingInt((PortUse u) -> isMain(u.name()) ? 0 : 1)
-                .thenComparing(u -> isMain(u.name()) ? u.name().strip().toUpperCase() : "")
+                .thenComparing(u -> isMain(u.name()) ? u.name().strip().toUpperCase(Locale.ROOT) : "")
                 .thenComparingDouble(
                         u -> d.part().findPort(u.id()).map(p -> p.place().xPt()).orElse(0.0));
     }

@@ -2,6 +2,7 @@ package linewalk.renderer.iso;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import linewalk.drawing.Position;
 import linewalk.drawing.Position.How;
@@ -58,7 +59,7 @@ final class SpoolRow {
 
     private static boolean isNamed(Position p, String last) {
         return p.how() == How.SOLENOID
-                && p.by().stream().anyMatch(n -> n.toLowerCase().endsWith(last));
+                && p.by().stream().anyMatch(n -> n.toLowerCase(Locale.ROOT).endsWith(last));
     }
 
     int size() {

@@ -36,7 +36,7 @@ public final class Symbols {
         of.put(Kind.REDUCING_VALVE, PressureValves::reducing);
         of.put(Kind.SEQUENCE_VALVE, PressureValves::sequence);
         of.put(Kind.UNLOADING_VALVE, PressureValves::unloading);
-        of.put(Kind.COUNTERBALANCE_VALVE, PressureValves::counterbalance);
+        of.put(Kind.COUNTERBALANCE_VALVE, Counterbalance::plan);
         of.put(Kind.CHECK_VALVE, CheckSymbols::check);
         of.put(Kind.PILOT_CHECK_VALVE, CheckSymbols::pilotCheck);
         of.put(Kind.DIRECTIONAL_VALVE, Spool::plan);
@@ -54,7 +54,7 @@ public final class Symbols {
         of.put(Kind.COOLER, Conditioners::cooler);
         of.put(Kind.HEATER, Conditioners::heater);
         of.put(Kind.ACCUMULATOR, Ends::accumulator);
-        of.put(Kind.INTENSIFIER, LogicValves::intensifier);
+        of.put(Kind.INTENSIFIER, Intensifier::plan);
         of.put(Kind.GAUGE, Ends::gauge);
         of.put(Kind.TEST_POINT, Ends::testPoint);
         of.put(Kind.SWITCH, Ends::pressureSwitch);

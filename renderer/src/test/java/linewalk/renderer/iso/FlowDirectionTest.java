@@ -127,4 +127,27 @@ class FlowDirectionTest {
         assertThat(seatTips(untold)).isEmpty();
         assertThat(headsUp(untold)).isEmpty();
     }
+
+    @Test
+    void lettersComeBeforeTheOrderOfAnOpenPassage() {
+        Sketch s = new Sketch(Kind.REDUCING_VALVE, "P_ A^").position("rest: A-P");
+        assertThat(headsUp(InkLog.of(s.symbol()))).containsExactly(true);
+    }
+
+    @Test
+    void aWayThatOnlyAPilotOpensIsNotTheFreeOne() {
+        Sketch s = new Sketch(Kind.PILOT_CHECK_VALVE, "1_ 2^ 3_p")
+                .position("rest spring: 1>2")
+                .position("pilot pilot: 2>1!pilot");
+        InkLog ink = InkLog.of(s.symbol());
+        assertThat(seatTips(ink)).singleElement().satisfies(tip -> assertThat(tip)
+                .isGreaterThan(ballY(ink)));
+    }
+
+    @Test
+    void passagesThatDisagreeTellNothing() {
+        InkLog ink = InkLog.of(
+                new Sketch(Kind.CHECK_VALVE, "1_ 2^").position("rest: 1>2 2>1").symbol());
+        assertThat(seatTips(ink)).isEmpty();
+    }
 }

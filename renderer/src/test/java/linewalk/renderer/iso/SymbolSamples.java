@@ -20,6 +20,7 @@ final class SymbolSamples {
         ends();
         logic();
         directional();
+        manyPositions();
         proportional();
     }
 
@@ -168,6 +169,32 @@ final class SymbolSamples {
                 .position("rest spring: ")
                 .active(0)
                 .on("Y7");
+    }
+
+    private void manyPositions() {
+        add("lever, four positions", Kind.DIRECTIONAL_VALVE, FOUR)
+                .position("lever lever: P-A B-T")
+                .position("rest detent: ")
+                .position("lever lever: P-B A-T")
+                .position("FLOAT lever: A-T B-T")
+                .active(3);
+        add("4/3, one square not moved by name", Kind.DIRECTIONAL_VALVE, FOUR)
+                .position("Y31: P-A B-T")
+                .position("rest: ")
+                .position("Y32: P-B A-T");
+        add("2/2 with gauge port and drain below", Kind.DIRECTIONAL_VALVE, "P_ A^ M^ L_d X_p Y_d")
+                .position("Y33 solenoid: P>A")
+                .position("rest spring: ");
+        add("pilot operated, both sides", Kind.DIRECTIONAL_VALVE, "1_ 2_ 3^ 4^ 5_p 6_p")
+                .position("pilot pilot: 1-3 2-4")
+                .position("rest spring: 3-2 4-2")
+                .position("pilot pilot: 1-4 2-3");
+        add("loop above", Kind.DIRECTIONAL_VALVE, FOUR)
+                .position("Y34A solenoid: A-B P-T")
+                .position("rest spring: A~B");
+        add("diverter", Kind.DIRECTIONAL_VALVE, "P_ A^ B^")
+                .position("Y35 solenoid: P-A")
+                .position("rest spring: P-B");
     }
 
     private void proportional() {
