@@ -84,12 +84,12 @@ final class SquareArt {
     }
 
     /** Three ports or more that stand open to each other. */
-    private static boolean isJoint(List<Passage> group) {
+    private boolean isJoint(List<Passage> group) {
         long ports = group.stream()
                 .flatMap(x -> Stream.of(x.from(), x.to()))
                 .distinct()
                 .count();
-        return ports > 2 && group.stream().noneMatch(Passage::oneWay);
+        return ports > 2 && group.stream().noneMatch(this::isSeated);
     }
 
     /** A bar across with a leg to every port; a narrow way narrows the leg of the port that has it alone. */
@@ -123,14 +123,14 @@ final class SquareArt {
         Spot b = spots.get(x.to());
         double y0 = a.above() ? 0 : HEIGHT;
         double y1 = b.above() ? 0 : HEIGHT;
-        if (x.oneWay()) {
+        if (isSeated(x)) {
             seated(p, x, a.x(), y0, b.x(), y1);
         } else {
             boolean back = isBack(x);
             boolean both = !back && !isForth(x);
             arrow(p, back ? b.x() : a.x(), back ? y1 : y0, back ? a.x() : b.x(), back ? y0 : y1, both);
         }
-        if (x.throttled() && !x.oneWay()) {
+        if (x.throttled() && !isSeated(x)) {
             double dx = b.x() - a.x();
             double share = dx == 0 ? 0.5 : 0.3; // ways that cross do so in the middle
             Signs.smallThrottle(p.turned(a.x() + share * dx, y0 + share * (y1 - y0), dx, y1 - y0, 0.85), 0, 0);
@@ -146,6 +146,18 @@ final class SquareArt {
         } else {
             p.arrow(x0, y0, x1, y1);
         }
+    }
+
+    /**
+     * One way may mean the arrow of an ordinary passage. Only where another position opens the same way in both
+     * directions is it a check.
+     */
+    private boolean isSeated(Passage x) {
+        return x.oneWay()
+                && valve.positions().stream()
+                        .flatMap(p -> p.passages().stream())
+                        .anyMatch(y -> !y.oneWay()
+                                && Set.of(x.from(), x.to()).equals(new HashSet<>(List.of(y.from(), y.to()))));
     }
 
     /** A check inside the square. */

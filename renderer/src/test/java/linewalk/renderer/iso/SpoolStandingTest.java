@@ -3,6 +3,7 @@ package linewalk.renderer.iso;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Color;
+import java.awt.geom.PathIterator;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import linewalk.drawing.Kind;
@@ -122,5 +123,27 @@ class SpoolStandingTest {
             assertThat(before.texts.stream().noneMatch(t -> t.box().intersects(box)))
                     .isTrue();
         }
+    }
+
+    private static long circles(Sketch s) {
+        return InkLog.of(s.symbol()).strokes.stream()
+                .map(k -> k.line().getPathIterator(null))
+                .filter(i -> {
+                    i.next();
+                    return !i.isDone() && i.currentSegment(new double[6]) == PathIterator.SEG_CUBICTO;
+                })
+                .count();
+    }
+
+    @Test
+    void oneWayIsACheckOnlyWhereAnotherPositionOpensIt() {
+        Sketch seat = new Sketch(Kind.DIRECTIONAL_VALVE, "P_ A^")
+                .position("Y5 solenoid: P-A")
+                .position("rest spring: P>A");
+        assertThat(circles(seat)).isEqualTo(1);
+        Sketch arrows = new Sketch(Kind.DIRECTIONAL_VALVE, "P_ T_ A^ B^")
+                .position("Y5 solenoid: P>A B>T")
+                .position("rest spring: P-T");
+        assertThat(circles(arrows)).isZero();
     }
 }

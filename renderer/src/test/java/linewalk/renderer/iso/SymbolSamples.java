@@ -192,6 +192,13 @@ final class SymbolSamples {
         add("loop above", Kind.DIRECTIONAL_VALVE, FOUR)
                 .position("Y34A solenoid: A-B P-T")
                 .position("rest spring: A~B");
+        add("4/3, told with arrows", Kind.DIRECTIONAL_VALVE, FOUR)
+                .position("Y36A solenoid: P>A B>T")
+                .position("rest spring: P>T A>T B>T")
+                .position("Y36B solenoid: P>B A>T");
+        add("2/2, both below", Kind.DIRECTIONAL_VALVE, "P_ T_")
+                .position("Y37 solenoid: ")
+                .position("rest spring: P>T");
         add("diverter", Kind.DIRECTIONAL_VALVE, "P_ A^ B^")
                 .position("Y35 solenoid: P-A")
                 .position("rest spring: P-B");
