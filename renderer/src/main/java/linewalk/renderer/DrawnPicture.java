@@ -6,6 +6,7 @@ import java.util.List;
 import linewalk.drawing.Line;
 import linewalk.renderer.scheme.Layout;
 import linewalk.renderer.scheme.Paging;
+import linewalk.renderer.sheet.Marked;
 import linewalk.renderer.sheet.Page;
 
 /** The path or circuit drawn anew in layers; lines from page to page are joined by letters. */
@@ -64,7 +65,7 @@ final class DrawnPicture implements Picture {
         double x = area.getX() + (area.getWidth() - scale * layout.widthPt()) / 2;
         double y = area.getY() + (area.getHeight() - scale * layout.heightPt()) / 2;
         SchemePainter painter = new SchemePainter(job, layout, built, ways, drilled);
-        on.canvas().in(x, y, scale, painter::paint);
+        Marked.field(on.canvas(), area, c -> c.in(x, y, scale, painter::paint));
     }
 
     @Override

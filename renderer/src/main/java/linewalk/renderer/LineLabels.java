@@ -63,7 +63,7 @@ final class LineLabels {
         for (int i = 1; i < points.size(); i++) {
             Point2D p = points.get(i - 1);
             Point2D q = points.get(i);
-            if (Math.abs(p.getX() - q.getX()) > 0.01 || p.distance(q) < HEIGHT_PT + 2) {
+            if (Math.abs(p.getX() - q.getX()) > 0.01 || p.distance(q) < HEIGHT_PT) {
                 continue;
             }
             double y = (p.getY() + q.getY()) / 2 - HEIGHT_PT / 2;
@@ -79,10 +79,7 @@ final class LineLabels {
 
     private boolean isFree(Rectangle2D room) {
         Rectangle2D wide = new Rectangle2D.Double(
-                room.getX() - CLEAR_PT,
-                room.getY() - CLEAR_PT,
-                room.getWidth() + 2 * CLEAR_PT,
-                room.getHeight() + 2 * CLEAR_PT);
+                room.getX() - CLEAR_PT, room.getY(), room.getWidth() + 2 * CLEAR_PT, room.getHeight());
         if (wide.getMinX() < 0
                 || wide.getMaxX() > layout.widthPt()
                 || taken.stream().anyMatch(wide::intersects)) {

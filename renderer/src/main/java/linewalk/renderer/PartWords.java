@@ -12,7 +12,7 @@ import linewalk.linker.step.PressureClass;
 /** What stands beside a part's symbol. */
 final class PartWords {
 
-    private static final double MOST_PT = 106;
+    private static final double MOST_PT = 118;
 
     private final PrintJob job;
     private final Words words;
@@ -33,9 +33,10 @@ final class PartWords {
         text.head(c.tag(), words.item(c.tag()).map(String::valueOf).orElse(null));
         if (c.kind() != Kind.TANK) {
             text.plain(words.description(c));
-            text.plain(words.setting(c));
+            String setting = words.setting(c);
+            String expected = expected(c);
+            text.plain(setting.isEmpty() || expected.isEmpty() ? setting + expected : setting + "; " + expected);
             state(c, text);
-            text.plain(expected(c));
             text.quiet(place(c));
             energy(c, text);
         }

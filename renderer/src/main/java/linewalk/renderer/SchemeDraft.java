@@ -14,6 +14,7 @@ import linewalk.drawing.Line;
 import linewalk.drawing.LineKind;
 import linewalk.drawing.Port;
 import linewalk.drawing.Reference;
+import linewalk.linker.Leg;
 
 /**
  * What a print shows, sorted into nodes and nets: parts, crossings from sheet to sheet, tanks (one for each line that ends
@@ -62,6 +63,18 @@ final class SchemeDraft {
         lines.forEach(l -> shownLines.add(l.id()));
         lines.forEach(this::strand);
         new ArrayList<>(spots).forEach(this::branches);
+        stop();
+    }
+
+    /** A walk that ends on a line says so there. */
+    private void stop() {
+        List<Leg> legs = job.subject().legs();
+        if (!legs.isEmpty() && legs.get(legs.size() - 1) instanceof Leg.Along last) {
+            strands.stream()
+                    .filter(s -> s.line.id().equals(last.line().id()))
+                    .findFirst()
+                    .ifPresent(s -> s.away.add("the walk stops here"));
+        }
     }
 
     boolean isHidden(Line line) {

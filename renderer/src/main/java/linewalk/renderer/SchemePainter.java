@@ -11,6 +11,7 @@ import linewalk.renderer.ink.Palette;
 import linewalk.renderer.scheme.Layout;
 import linewalk.renderer.sheet.Canvas;
 import linewalk.renderer.sheet.Ink;
+import linewalk.renderer.sheet.Marked;
 
 /** Paints one page of a scheme: lines with their arrows and marks first, then what stands at the nodes. */
 final class SchemePainter {
@@ -38,7 +39,8 @@ final class SchemePainter {
         channels(c);
         Palette palette = job.facts().palette();
         for (Layout.Course course : layout.courses()) {
-            look(course).paint(c, palette, course.points());
+            Marked.line(
+                    c, course.net().name(), course.points(), k -> look(course).paint(k, palette, course.points()));
         }
         for (Point2D dot : layout.dots()) {
             c.fill(Ink.BLACK, Canvas.disc(dot.getX(), dot.getY(), DOT_PT));

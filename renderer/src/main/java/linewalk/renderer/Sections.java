@@ -64,7 +64,11 @@ final class Sections {
         if (job.subject().isPath() && !Words.arrives(job.trace())) {
             rows.addAll(text.paragraph("!", 26, "This walk stops before it arrives: see its last sentence."));
         } else if (doubts.all().isEmpty() && unread().isEmpty()) {
-            rows.addAll(text.paragraph("", 0, "None here. That does not prove the drawing right."));
+            rows.addAll(text.paragraph(
+                    "",
+                    0,
+                    (job.subject().isPath() ? "None on this path." : "None in this circuit.")
+                            + " That does not prove the drawing right."));
         }
         for (Doubts.Doubt d : doubts.all()) {
             String where = d.page() == null

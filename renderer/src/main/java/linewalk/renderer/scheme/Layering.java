@@ -41,6 +41,8 @@ final class Layering {
     private static final double UNITS_A_PT = 10;
 
     private static final int THOROUGH = 12;
+    /** Pieces that no net joins stand in one row: a page is full in height first. */
+    private static final double PIECES_SIDE_BY_SIDE = 4;
 
     static {
         LayoutMetaDataService.getInstance().registerLayoutMetaDataProviders(new LayeredMetaDataProvider());
@@ -84,7 +86,7 @@ final class Layering {
         graph.setProperty(LayeredOptions.EDGE_ROUTING, EdgeRouting.ORTHOGONAL);
         graph.setProperty(LayeredOptions.RANDOM_SEED, 1);
         graph.setProperty(LayeredOptions.PADDING, new ElkPadding(0));
-        graph.setProperty(LayeredOptions.ASPECT_RATIO, 1.5);
+        graph.setProperty(LayeredOptions.ASPECT_RATIO, PIECES_SIDE_BY_SIDE);
         graph.setProperty(LayeredOptions.THOROUGHNESS, THOROUGH);
         graph.setProperty(LayeredOptions.CROSSING_MINIMIZATION_STRATEGY, CrossingMinimizationStrategy.LAYER_SWEEP);
         graph.setProperty(LayeredOptions.CROSSING_MINIMIZATION_GREEDY_SWITCH_TYPE, GreedySwitchType.TWO_SIDED);

@@ -29,7 +29,7 @@ public final class Marked {
      */
     public static void line(Canvas c, String net, List<Point2D> course, Consumer<Canvas> drawing) {
         double[] xyPt = course.stream().flatMapToDouble(Marked::coordinates).toArray();
-        paint(c, "Line", about("Net", net, "Course", xyPt), drawing);
+        paint(c, "Line", about("Net", net, "Course", onPage(c, xyPt)), drawing);
     }
 
     private static DoubleStream coordinates(Point2D p) {
@@ -42,12 +42,19 @@ public final class Marked {
      * @param box as far as no other symbol and no line but its own may come
      */
     public static void symbol(Canvas c, String name, Rectangle2D box, Consumer<Canvas> drawing) {
-        paint(c, "Symbol", about("Name", name, "Box", corners(box)), drawing);
+        paint(c, "Symbol", about("Name", name, "Box", onPage(c, corners(box))), drawing);
     }
 
     /** All of the picture: {@code /Field <</Box [x0 y0 x1 y1]>>}, the area it may fill. */
     public static void field(Canvas c, Rectangle2D box, Consumer<Canvas> drawing) {
-        paint(c, "Field", about("Name", null, "Box", corners(box)), drawing);
+        paint(c, "Field", about("Name", null, "Box", onPage(c, corners(box))), drawing);
+    }
+
+    /** Out of the canvas's own space, where it has one. */
+    private static double[] onPage(Canvas c, double[] xyPt) {
+        double[] page = new double[xyPt.length];
+        c.graphics().getTransform().transform(xyPt, 0, page, 0, xyPt.length / 2);
+        return page;
     }
 
     private static double[] corners(Rectangle2D box) {

@@ -11,6 +11,7 @@ import java.util.function.Consumer;
 import linewalk.renderer.sheet.Canvas;
 import linewalk.renderer.sheet.Ink;
 import linewalk.renderer.sheet.Marked;
+import linewalk.renderer.sheet.Page;
 import linewalk.renderer.sheet.PdfBook;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -22,14 +23,14 @@ final class Sheet {
 
     /** Measures a page of 300 by 200 points. */
     static Quality measured(Consumer<Canvas> drawing) {
-        try (PdfBook book = new PdfBook(300, 200)) {
-            PdfBook.Page page = book.newPage();
+        try (PdfBook book = new PdfBook(300, 200, "test", LocalDate.EPOCH)) {
+            Page page = book.newPage();
             Canvas canvas = page.canvas();
             canvas.pen(Ink.BLACK, Ink.line(1));
             drawing.accept(canvas);
             page.finish();
             ByteArrayOutputStream pdf = new ByteArrayOutputStream();
-            book.write("test", LocalDate.EPOCH, pdf);
+            book.write(0, pdf);
             try (PDDocument document = Loader.loadPDF(pdf.toByteArray())) {
                 return Quality.of(document);
             }
