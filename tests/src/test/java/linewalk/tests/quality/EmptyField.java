@@ -1,7 +1,6 @@
 package linewalk.tests.quality;
 
 import java.awt.geom.Rectangle2D;
-import java.util.List;
 
 /** How much of the picture's field is blank paper, in squares of 10 mm by 10 mm. */
 final class EmptyField {
@@ -16,13 +15,10 @@ final class EmptyField {
         this.page = page;
     }
 
-    /** Empty squares and all squares; where no field is marked, all of the page is the picture's. */
+    /** Empty squares and all squares of the fields marked on a page. */
     static int[] of(PrintPage page) {
         EmptyField f = new EmptyField(page);
-        List<Rectangle2D> fields = page.fields().isEmpty()
-                ? List.of(page.paper())
-                : page.fields().stream().map(Thing.Field::box).toList();
-        fields.forEach(f::count);
+        page.fields().forEach(field -> f.count(field.box()));
         return new int[] {f.empty, f.squares};
     }
 

@@ -3,12 +3,17 @@ package linewalk.tests.quality;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.function.Consumer;
+import linewalk.linker.step.PressureClass;
+import linewalk.renderer.ink.Palette;
 import linewalk.renderer.sheet.Canvas;
 import linewalk.renderer.sheet.Marked;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** Bends, crossings and length of flow lines, and where they may not run. */
 class LineFiguresTest {
@@ -107,6 +112,17 @@ class LineFiguresTest {
                     Marked.symbol(c, "0V2", within, k -> k.draw(within));
                 }))
                 .containsExactly("symbol-symbol");
+    }
+
+    /** Bars, beads, swings and gaps of all patterns stay with their line, on long parts and on short ones. */
+    @ParameterizedTest
+    @EnumSource(PressureClass.class)
+    void patternsFollowTheCourse(PressureClass lineClass) {
+        List<Point2D> course = Sheet.course(20, 100, 150, 100, 150, 112, 280, 112);
+        Quality quality = Sheet.measured(c ->
+                Marked.line(c, "L-1", course, k -> Palette.OWN.style(lineClass).paint(k, course)));
+        assertThat(quality.overlaps()).isEmpty();
+        assertThat(quality.figures()).containsEntry("lines.bends", 2.0);
     }
 
     /** A print cannot better its figures by telling another course than it draws. */

@@ -12,22 +12,32 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 
 /**
- * A print as measured.
+ * A print as measured. Figures of lines, symbols and the field are there only where the print marks any: what is not
+ * marked is not measured, which is not the same as none.
  *
  * @param figures by name; those that begin with {@code overlap.} count {@code overlaps} of that kind
  */
 record Quality(Map<String, Double> figures, List<Overlap> overlaps) {
 
-    static final List<String> KINDS = List.of(
-            "text-text",
-            "text-line",
-            "text-symbol",
-            "text-stroke",
-            "text-cutting",
-            "symbol-symbol",
-            "line-symbol",
-            "line-line",
-            "line-astray");
+    private static final List<String> OF_TEXT = List.of("text-text", "text-stroke", "text-cutting");
+    private static final List<String> OF_SYMBOLS = List.of("text-symbol", "symbol-symbol");
+    private static final List<String> OF_LINES = List.of("text-line", "line-line", "line-symbol", "line-astray");
+    private static final List<String> COLUMNS = List.of(
+            "overlap.text-text",
+            "overlap.text-line",
+            "overlap.text-symbol",
+            "overlap.text-stroke",
+            "overlap.text-cutting",
+            "overlap.symbol-symbol",
+            "overlap.line-symbol",
+            "overlap.line-line",
+            "overlap.line-astray",
+            "lines.bends",
+            "lines.crossings",
+            "lines.mm",
+            "empty.share",
+            "capitals.mm",
+            "cutting.capitals.mm");
 
     private static final double MM_PER_PT = 25.4 / 72;
 
@@ -51,68 +61,79 @@ record Quality(Map<String, Double> figures, List<Overlap> overlaps) {
             overlaps.addAll(new LineWork(p).overlaps());
             overlaps.addAll(Truthfulness.astray(p));
         }
-        Map<String, Double> figures = new TreeMap<>();
-        KINDS.forEach(k -> figures.put("overlap." + k, (double)
-                overlaps.stream().filter(o -> o.kind().equals(k)).count()));
-        measure(pages, figures);
-        return new Quality(figures, overlaps);
+        return new Quality(figures(pages, overlaps), overlaps);
     }
 
-    private static void measure(List<PrintPage> pages, Map<String, Double> figures) {
-        int bends = 0;
-        int crossings = 0;
-        double lengthPt = 0;
-        double emptySquares = 0;
-        double squares = 0;
+    private static Map<String, Double> figures(List<PrintPage> pages, List<Overlap> overlaps) {
+        List<String> kinds = new ArrayList<>(OF_TEXT);
+        Map<String, Double> figures = new TreeMap<>();
+        figures.put("pages", (double) pages.size());
+        if (pages.stream().anyMatch(p -> !p.symbols().isEmpty())) {
+            kinds.addAll(OF_SYMBOLS);
+        }
+        if (pages.stream().anyMatch(p -> !p.lines().isEmpty())) {
+            kinds.addAll(OF_LINES);
+            lines(pages, figures);
+        }
+        kinds.forEach(k -> figures.put("overlap." + k, (double)
+                overlaps.stream().filter(o -> o.kind().equals(k)).count()));
+        emptiness(pages, figures);
+        lettering(pages, figures);
+        return figures;
+    }
+
+    private static void lines(List<PrintPage> pages, Map<String, Double> figures) {
         for (PrintPage p : pages) {
             LineWork lines = new LineWork(p);
-            bends += lines.bends();
-            crossings += lines.crossings();
-            lengthPt += lines.lengthPt();
-            int[] field = EmptyField.of(p);
-            emptySquares += field[0];
-            squares += field[1];
+            figures.merge("lines.bends", (double) lines.bends(), Double::sum);
+            figures.merge("lines.crossings", (double) lines.crossings(), Double::sum);
+            figures.merge("lines.mm", lines.lengthPt() * MM_PER_PT, Double::sum);
         }
-        figures.put("pages", (double) pages.size());
-        figures.put("lines.bends", (double) bends);
-        figures.put("lines.crossings", (double) crossings);
-        figures.put("lines.mm", lengthPt * MM_PER_PT);
-        figures.put("empty.share", emptySquares / squares);
-        double least = pages.stream()
+    }
+
+    private static void emptiness(List<PrintPage> pages, Map<String, Double> figures) {
+        double empty = 0;
+        double all = 0;
+        for (PrintPage p : pages) {
+            int[] squares = EmptyField.of(p);
+            empty += squares[0];
+            all += squares[1];
+        }
+        if (all > 0) {
+            figures.put("empty.share", empty / all);
+        }
+    }
+
+    private static void lettering(List<PrintPage> pages, Map<String, Double> figures) {
+        pages.stream()
                 .flatMap(p -> p.texts().stream())
-                .mapToDouble(Text::capitalPt)
-                .min()
-                .orElse(Double.NaN);
-        figures.put("capitals.mm", least * MM_PER_PT);
+                .map(Text::capitalPt)
+                .min(Double::compare)
+                .ifPresent(pt -> figures.put("capitals.mm", pt * MM_PER_PT));
         pages.stream()
                 .flatMap(p -> p.cuttingCapitalsPt().stream())
                 .min(Double::compare)
                 .ifPresent(pt -> figures.put("cutting.capitals.mm", pt * MM_PER_PT));
     }
 
-    /** Names of the figures in the order of {@link #row}. */
+    /** Names of the columns of {@link #row}. */
     static String head() {
-        StringBuilder head = new StringBuilder(String.format("%-34s%6s", "print", "pages"));
-        KINDS.forEach(k -> head.append(String.format("%14s", k)));
-        return head.append("  bends  crossings  length mm  empty  capitals mm  in cuttings mm")
-                .toString();
+        StringBuilder head = new StringBuilder(String.format("%-32s%6s", "print", "pages"));
+        COLUMNS.forEach(c -> head.append(String.format(
+                "%13s", c.replace("overlap.", "").replace("lines.", "").replace("cutting.capitals", "in cutt."))));
+        return head.toString();
     }
 
-    /** One row of a table of prints. */
+    /** One row of a table of prints; a dash where nothing was measured. */
     String row(String print) {
-        StringBuilder row = new StringBuilder(String.format("%-34s%6.0f", print, figures.get("pages")));
-        KINDS.forEach(k -> row.append(String.format("%14.0f", figures.get("overlap." + k))));
-        return row.append(String.format(
-                        Locale.ROOT,
-                        "%7.0f%11.0f%11.0f%7.2f%13.2f%16s",
-                        figures.get("lines.bends"),
-                        figures.get("lines.crossings"),
-                        figures.get("lines.mm"),
-                        figures.get("empty.share"),
-                        figures.get("capitals.mm"),
-                        figures.containsKey("cutting.capitals.mm")
-                                ? String.format(Locale.ROOT, "%.2f", figures.get("cutting.capitals.mm"))
-                                : ""))
-                .toString();
+        StringBuilder row = new StringBuilder(String.format("%-32s%6.0f", print, figures.get("pages")));
+        for (String c : COLUMNS) {
+            String form = c.endsWith("share") || c.endsWith("capitals.mm") ? "%13.2f" : "%13.0f";
+            row.append(
+                    figures.containsKey(c)
+                            ? String.format(Locale.ROOT, form, figures.get(c))
+                            : String.format("%13s", "-"));
+        }
+        return row.toString();
     }
 }
