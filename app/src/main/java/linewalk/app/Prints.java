@@ -99,6 +99,6 @@ record Prints(LoadedSet loaded, PrintForm form) {
                 loaded.itemNumbers(),
                 loaded.parts(),
                 loaded.folder()::source,
-                Palette.OWN);
+                Palette.named(loaded.folder().settings().palette()));
     }
 }

@@ -41,8 +41,6 @@ final class Layering {
     private static final double UNITS_A_PT = 10;
 
     private static final int THOROUGH = 12;
-    /** Pieces that no net joins stand in one row: a page is full in height first. */
-    private static final double PIECES_SIDE_BY_SIDE = 4;
 
     static {
         LayoutMetaDataService.getInstance().registerLayoutMetaDataProviders(new LayeredMetaDataProvider());
@@ -71,22 +69,23 @@ final class Layering {
         this.scheme = scheme;
     }
 
-    static Layout of(Scheme scheme) {
+    /** @param aspect width over height that pieces which no net joins are packed to */
+    static Layout of(Scheme scheme, double aspect) {
         Layering layering = new Layering(scheme);
-        layering.options();
+        layering.options(aspect);
         scheme.nodes().forEach(layering::add);
         scheme.nets().forEach(layering::add);
         new RecursiveGraphLayoutEngine().layout(layering.graph, new BasicProgressMonitor());
         return layering.layout();
     }
 
-    private void options() {
+    private void options(double aspect) {
         graph.setProperty(org.eclipse.elk.core.options.CoreOptions.ALGORITHM, LayeredOptions.ALGORITHM_ID);
         graph.setProperty(LayeredOptions.DIRECTION, Direction.UP);
         graph.setProperty(LayeredOptions.EDGE_ROUTING, EdgeRouting.ORTHOGONAL);
         graph.setProperty(LayeredOptions.RANDOM_SEED, 1);
         graph.setProperty(LayeredOptions.PADDING, new ElkPadding(0));
-        graph.setProperty(LayeredOptions.ASPECT_RATIO, PIECES_SIDE_BY_SIDE);
+        graph.setProperty(LayeredOptions.ASPECT_RATIO, aspect);
         graph.setProperty(LayeredOptions.THOROUGHNESS, THOROUGH);
         graph.setProperty(LayeredOptions.CROSSING_MINIMIZATION_STRATEGY, CrossingMinimizationStrategy.LAYER_SWEEP);
         graph.setProperty(LayeredOptions.CROSSING_MINIMIZATION_GREEDY_SWITCH_TYPE, GreedySwitchType.TWO_SIDED);

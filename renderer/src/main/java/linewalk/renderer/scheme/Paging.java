@@ -26,6 +26,7 @@ public final class Paging {
     private static final double MOST_COVERED = 0.8;
 
     private static final double MARGIN_PT = 20;
+    private static final double SIDE_BY_SIDE = 8;
     private static final String MATCH = "match";
 
     private final Scheme scheme;
@@ -52,7 +53,7 @@ public final class Paging {
         paging.join();
         paging.pages.sort(Comparator.comparingInt(paging::first));
         return paging.pages.stream()
-                .map(p -> Layering.of(paging.part(p, paging.pages)))
+                .map(p -> paging.layout(paging.part(p, paging.pages)))
                 .toList();
     }
 
@@ -63,7 +64,7 @@ public final class Paging {
         if (paging.covered(all) > 1) {
             return List.of();
         }
-        Layout layout = Layering.of(scheme);
+        Layout layout = paging.layout(scheme);
         return paging.fits(layout) ? List.of(layout) : List.of();
     }
 
@@ -136,7 +137,13 @@ public final class Paging {
     private boolean fits(Set<Node> nodes) {
         Set<Node> others = new HashSet<>(scheme.nodes());
         others.removeAll(nodes);
-        return fits(Layering.of(part(nodes, List.of(others))));
+        return fits(layout(part(nodes, List.of(others))));
+    }
+
+    /** Pieces side by side where that fits, else packed to the shape of the paper. */
+    private Layout layout(Scheme some) {
+        Layout row = Layering.of(some, SIDE_BY_SIDE);
+        return fits(row) ? row : Layering.of(some, widthPt / heightPt);
     }
 
     private boolean fits(Layout l) {
