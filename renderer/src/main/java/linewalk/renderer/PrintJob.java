@@ -37,21 +37,6 @@ public record PrintJob(
         parts = Map.copyOf(parts);
     }
 
-    /** On paper that lies on its long side. */
-    public PrintJob(
-            DrawingSet set,
-            Trace trace,
-            CycleChart.Step step,
-            Map<String, Integer> itemNumbers,
-            Map<String, Part> parts,
-            Function<String, Path> sources,
-            Paper paper,
-            Look look,
-            LocalDate date,
-            String setTitle) {
-        this(set, trace, step, itemNumbers, parts, sources, paper, false, look, date, setTitle);
-    }
-
     double widthPt() {
         return upright ? paper.heightPt() : paper.widthPt();
     }

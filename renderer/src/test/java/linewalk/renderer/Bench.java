@@ -62,6 +62,7 @@ final class Bench {
     Look look = Look.DRAWN;
     Paper paper = Paper.A3;
     CycleChart.Step step;
+    boolean upright;
     boolean anyPosition;
     Path source = Path.of("missing.pdf");
 
@@ -232,7 +233,17 @@ final class Bench {
                 new Question("0P1", List.of("1A1"), "TANK", step == null ? null : step.number(), anyPosition, true, 1);
         Trace trace = new Trace(q, legs, List.of("1", "2", "3", "2", "1"), doubts);
         return new PrintJob(
-                set, trace, step, items, parts, s -> source, paper, look, LocalDate.of(2026, 2, 3), "Test bench press");
+                set,
+                trace,
+                step,
+                items,
+                parts,
+                s -> source,
+                paper,
+                upright,
+                look,
+                LocalDate.of(2026, 2, 3),
+                "Test bench press");
     }
 
     static CycleChart.Step step(String number, String name, String... on) {

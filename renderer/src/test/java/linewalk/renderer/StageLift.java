@@ -106,6 +106,7 @@ final class StageLift {
                 parts(),
                 folder::resolve,
                 paper,
+                false,
                 look,
                 LocalDate.of(2026, 3, 5),
                 "Stage lift and revolve, hydraulic installation");
