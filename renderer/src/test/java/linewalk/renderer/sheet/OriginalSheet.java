@@ -3,13 +3,20 @@ package linewalk.renderer.sheet;
 import java.awt.Color;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDFormContentStream;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.PDResources;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDType1Font;
 import org.apache.pdfbox.pdmodel.font.Standard14Fonts;
+import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.apache.pdfbox.pdmodel.graphics.image.LosslessFactory;
+import org.apache.pdfbox.pdmodel.graphics.state.PDExtendedGraphicsState;
+import org.apache.pdfbox.util.Matrix;
 
 /** A page to cut from, 300 by 200 points of user space: a frame, a diagonal, a word, a red field in the lower left. */
 final class OriginalSheet {
@@ -45,6 +52,29 @@ final class OriginalSheet {
         try (PDPageContentStream out = new PDPageContentStream(
                 document, document.getPage(0), PDPageContentStream.AppendMode.APPEND, true, true)) {
             out.drawImage(LosslessFactory.createFromImage(document, scan), 50, 110, 60, 40);
+        }
+        return this;
+    }
+
+    /** With a half transparent group in its upper left part. */
+    OriginalSheet withGroup() throws IOException {
+        PDFormXObject group = new PDFormXObject(document);
+        COSDictionary transparency = new COSDictionary();
+        transparency.setName(COSName.S, "Transparency");
+        group.getCOSObject().setItem(COSName.GROUP, transparency);
+        group.setBBox(new PDRectangle(0, 0, 60, 40));
+        group.setResources(new PDResources());
+        try (PDFormContentStream out = new PDFormContentStream(group)) {
+            out.addRect(0, 0, 60, 40);
+            out.fill();
+        }
+        PDExtendedGraphicsState half = new PDExtendedGraphicsState();
+        half.setNonStrokingAlphaConstant(0.5f);
+        try (PDPageContentStream out = new PDPageContentStream(
+                document, document.getPage(0), PDPageContentStream.AppendMode.APPEND, true, true)) {
+            out.setGraphicsStateParameters(half);
+            out.transform(Matrix.getTranslateInstance(50, 110));
+            out.drawForm(group);
         }
         return this;
     }

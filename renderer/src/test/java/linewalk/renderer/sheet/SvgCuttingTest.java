@@ -46,6 +46,12 @@ class SvgCuttingTest {
     }
 
     @Test
+    void showsSeeThroughGroupsAsAPicture() throws IOException {
+        assertThat(svg(new OriginalSheet(0, 0).withGroup(), ALL)).contains("<image");
+        assertThat(svg(new OriginalSheet(0, 0).withGroup(), LOWER_RIGHT)).doesNotContain("<image");
+    }
+
+    @Test
     void keepsStrokesBesideAScan() throws IOException {
         assertThat(svg(new OriginalSheet(0, 0).withScan(), LOWER_RIGHT)).doesNotContain("<image");
     }
