@@ -7,6 +7,7 @@ import linewalk.renderer.Layer;
 import linewalk.renderer.Look;
 import linewalk.renderer.Paper;
 import linewalk.renderer.PrintForm;
+import linewalk.renderer.Turn;
 import picocli.CommandLine.Option;
 
 /** The options of every command that prints. */
@@ -18,8 +19,12 @@ final class PrintOptions {
     @Option(names = "--paper", defaultValue = "A3", description = "${COMPLETION-CANDIDATES} (default: A3)")
     private Paper paper;
 
-    @Option(names = "--portrait", description = "The paper stands on its short side.")
-    private boolean portrait;
+    @Option(
+            names = "--turn",
+            defaultValue = "fitting",
+            description = "How the paper lies: ${COMPLETION-CANDIDATES} (default: fitting, portrait where only so the"
+                    + " picture comes on one page)")
+    private Turn turn;
 
     @Option(
             names = "--hide",
@@ -47,6 +52,6 @@ final class PrintOptions {
     }
 
     PrintForm form() {
-        return new PrintForm(paper, portrait, look, hidden);
+        return new PrintForm(paper, turn, look, hidden);
     }
 }

@@ -43,6 +43,11 @@ final class DrawnPicture implements Picture {
                 (net, pages, above) -> new MatchFigure(() -> marks.letter(net.name()), pages, above));
     }
 
+    static boolean isOnOnePage(PrintJob job, Doubts doubts, Rectangle2D area) {
+        return !Paging.single(SchemeBuilder.build(job, doubts).scheme(), area.getWidth(), area.getHeight())
+                .isEmpty();
+    }
+
     static Picture layOut(PrintJob job, Doubts doubts, PrintAreas areas) {
         return new DrawnPicture(job, doubts, areas);
     }

@@ -33,11 +33,12 @@ public final class PrintBook {
     public static Book book(List<Chapter> chapters, Medium medium) throws IOException {
         PrintJob first =
                 chapters.stream().flatMap(c -> c.jobs().stream()).findFirst().orElseThrow();
-        return filled(first, medium, (book, sources) -> {
+        PrintForm form = TracePrint.settled(first);
+        return filled(first.in(form), medium, (book, sources) -> {
             for (Chapter c : chapters) {
                 book.bookmark(c.title(), !c.jobs().isEmpty());
                 for (PrintJob job : c.jobs()) {
-                    TracePrint.print(job, book, sources);
+                    TracePrint.print(job.in(form), book, sources);
                 }
             }
         });

@@ -5,10 +5,10 @@ import java.util.Set;
 /**
  * The form in which a print is made.
  *
- * @param upright the paper's short side is its width
+ * @param turn how the paper lies
  * @param hidden layers that are left out
  */
-public record PrintForm(Paper paper, boolean upright, Look look, Set<Layer> hidden) {
+public record PrintForm(Paper paper, Turn turn, Look look, Set<Layer> hidden) {
 
     /** Less has no room for a column of words beside the picture. */
     private static final double WIDE_PT = 1000;
@@ -17,12 +17,16 @@ public record PrintForm(Paper paper, boolean upright, Look look, Set<Layer> hidd
         hidden = Set.copyOf(hidden);
     }
 
+    PrintForm turned(Turn to) {
+        return new PrintForm(paper, to, look, hidden);
+    }
+
     double widthPt() {
-        return upright ? paper.heightPt() : paper.widthPt();
+        return turn == Turn.PORTRAIT ? paper.heightPt() : paper.widthPt();
     }
 
     double heightPt() {
-        return upright ? paper.widthPt() : paper.heightPt();
+        return turn == Turn.PORTRAIT ? paper.widthPt() : paper.heightPt();
     }
 
     /** Wide enough for a column of text beside the picture. */

@@ -30,4 +30,8 @@ public record PrintJob(SetFacts facts, Subject subject, Moment moment, PrintForm
     Part part(String tag) {
         return facts.parts().get(tag);
     }
+
+    PrintJob in(PrintForm other) {
+        return new PrintJob(facts, subject, moment, other, date);
+    }
 }

@@ -47,7 +47,25 @@ public final class TracePrint {
 
     /** All pages, ready to be written; the caller closes the book. */
     public static Book book(PrintJob job, Medium medium) throws IOException {
-        return PrintBook.filled(job, medium, (book, sources) -> print(job, book, sources));
+        PrintJob settled = job.in(settled(job));
+        return PrintBook.filled(settled, medium, (book, sources) -> print(settled, book, sources));
+    }
+
+    /** The paper turned so that the picture comes on one page, where one way does that. */
+    static PrintForm settled(PrintJob job) {
+        if (job.form().turn() != Turn.FITTING) {
+            return job.form();
+        }
+        PrintForm landscape = job.form().turned(Turn.LANDSCAPE);
+        PrintForm portrait = job.form().turned(Turn.PORTRAIT);
+        boolean turned = job.form().look() == Look.DRAWN
+                && !new TracePrint(job.in(landscape)).isOnOnePage()
+                && new TracePrint(job.in(portrait)).isOnOnePage();
+        return turned ? portrait : landscape;
+    }
+
+    private boolean isOnOnePage() {
+        return DrawnPicture.isOnOnePage(job, Doubts.of(job), whole);
     }
 
     /** Adds the print's pages to a book. */

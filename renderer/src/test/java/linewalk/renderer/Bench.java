@@ -63,6 +63,7 @@ final class Bench {
     Look look = Look.DRAWN;
     Paper paper = Paper.A3;
     CycleChart.Step step;
+    Turn turn = Turn.FITTING;
     boolean anyPosition;
     Path source = Path.of("missing.pdf");
 
@@ -240,7 +241,7 @@ final class Bench {
                 new SetFacts("Test bench press", set, items, parts, s -> source, Palette.OWN),
                 Subject.of(trace),
                 new Moment(step, null, null),
-                new PrintForm(paper, false, look, Set.of()),
+                new PrintForm(paper, turn, look, Set.of()),
                 LocalDate.of(2026, 2, 3));
     }
 

@@ -112,7 +112,7 @@ final class StageLift {
                         Palette.OWN),
                 Subject.of(new Trace(q, wiring.legs, passed, List.of())),
                 new Moment(step, null, null),
-                new PrintForm(paper, false, look, Set.of()),
+                new PrintForm(paper, Turn.FITTING, look, Set.of()),
                 LocalDate.of(2026, 3, 5));
     }
 

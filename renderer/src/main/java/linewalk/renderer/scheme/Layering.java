@@ -34,7 +34,7 @@ import org.eclipse.elk.graph.util.ElkGraphUtil;
 final class Layering {
 
     private static final double BETWEEN_NODES_PT = 16;
-    private static final double BETWEEN_LINES_PT = 12;
+    private static final double BETWEEN_LINES_PT = 10;
     private static final double BETWEEN_LAYERS_PT = 18;
     private static final double DIVISION_PT = 2;
     /** The kernel rounds places to whole numbers; a finer unit keeps lines straight to a twentieth of a point. */

@@ -102,10 +102,10 @@ final class SvgSheet {
     }
 
     byte[] bytes() throws IOException {
-        // pair kerning is off in Java, which measured the words
+        // measured by Java without pair kerning, at any size; browsers would kern and round to dots
         style.setTextContent("@font-face{font-family:'" + Lettering.FAMILY + "';src:url("
                 + SvgTypeface.dataUri(characters()) + ") format('truetype')}"
-                + "text{font-kerning:none;font-variant-ligatures:none}");
+                + "text{font-kerning:none;font-variant-ligatures:none;text-rendering:geometricPrecision}");
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try {
             TransformerFactory.newInstance().newTransformer().transform(new DOMSource(document), new StreamResult(out));

@@ -68,7 +68,8 @@ final class VectorGraphics extends SVGGraphics2D {
     @Override
     public boolean drawImage(Image image, AffineTransform toUser, ImageObserver observer) {
         Rectangle2D all = new Rectangle2D.Double(0, 0, image.getWidth(null), image.getHeight(null));
-        note(!isSeen(toUser.createTransformedShape(all).getBounds2D(), 0));
+        AffineTransform at = toUser == null ? new AffineTransform() : toUser;
+        note(!isSeen(at.createTransformedShape(all).getBounds2D(), 0));
         return true;
     }
 

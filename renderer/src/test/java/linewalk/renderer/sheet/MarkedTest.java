@@ -51,12 +51,12 @@ class MarkedTest {
     }
 
     private static byte[] pdf(Consumer<Canvas> drawing) throws IOException {
-        try (PdfBook book = new PdfBook(100, 100)) {
-            PdfBook.Page page = book.newPage();
+        try (PdfBook book = new PdfBook(100, 100, "test", LocalDate.EPOCH)) {
+            Page page = book.newPage();
             drawing.accept(page.canvas());
             page.finish();
             ByteArrayOutputStream out = new ByteArrayOutputStream();
-            book.write("test", LocalDate.EPOCH, out);
+            book.write(0, out);
             return out.toByteArray();
         }
     }
