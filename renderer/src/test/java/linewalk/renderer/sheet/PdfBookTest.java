@@ -2,10 +2,13 @@ package linewalk.renderer.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.awt.geom.Rectangle2D;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,6 +21,7 @@ import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPa
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineNode;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** What a PDF has beside its drawing. */
 class PdfBookTest {
@@ -58,6 +62,25 @@ class PdfBookTest {
             assertThat(there.getTop()).isGreaterThan(300 - 40);
             assertThat(doc.getPages().indexOf(only(doc, 1, ROW).getPage())).isZero();
         }
+    }
+
+    @Test
+    void withLinksPassesAnIndependentCheck(@TempDir Path folder) throws Exception {
+        Path file = folder.resolve("linked.pdf");
+        try (PDDocument doc = made(PdfBookTest::linked)) {
+            doc.save(file.toFile());
+        }
+        Process check;
+        try {
+            check = new ProcessBuilder("qpdf", "--check", file.toString())
+                    .redirectErrorStream(true)
+                    .start();
+        } catch (IOException e) {
+            assumeTrue(false, "skipped: qpdf is not installed");
+            return;
+        }
+        String said = new String(check.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertThat(check.waitFor()).as(said).isZero();
     }
 
     /** The one link of a page, which must cover an area and have no border. */
