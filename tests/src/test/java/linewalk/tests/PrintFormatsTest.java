@@ -62,7 +62,7 @@ class PrintFormatsTest {
 
     @Test
     void pngHasTheDotsAskedFor() throws IOException {
-        fine("trace", demo, "--from", "0P1", "--dpi", "75", "--portrait", "--out", prints.resolve("rest.png"));
+        fine("trace", demo, "--from", "0P1", "--dpi", "75", "--turn", "portrait", "--out", prints.resolve("rest.png"));
         BufferedImage page = ImageIO.read(prints.resolve("rest.png").toFile());
         assertThat(page.getWidth()).isEqualTo(877);
         assertThat(page.getHeight()).isEqualTo(1240);

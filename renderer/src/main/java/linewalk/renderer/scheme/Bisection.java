@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Divides nodes in two where few nets are cut: nodes are put in the order of the graph's second eigenvector (Fiedler
@@ -18,8 +19,9 @@ final class Bisection {
     private static final double PLAY = 0.2;
 
     private static final int ROUNDS = 400;
+    private static final int WAYS = 8;
 
-    record Halves(List<Node> first, List<Node> second) {}
+    record Halves(Set<Node> first, Set<Node> second) {}
 
     private final List<Node> nodes;
     private final List<List<Integer>> nets = new ArrayList<>();
@@ -41,22 +43,21 @@ final class Bisection {
     }
 
     /**
-     * Both halves have a node or more.
+     * Some ways to divide, the best first. Both halves have a node or more.
      *
      * @param nodes two or more
      * @param share of the first half by area, 0 to 1
      */
-    static Halves of(List<Node> nodes, List<Net> nets, double share) {
+    static List<Halves> of(List<Node> nodes, List<Net> nets, double share) {
         Bisection b = new Bisection(nodes, nets);
         List<Integer> order = b.order();
-        int cut = b.cut(order, share);
-        Set<Integer> first = new HashSet<>(order.subList(0, cut));
-        List<Node> one = new ArrayList<>();
-        List<Node> two = new ArrayList<>();
-        for (int i = 0; i < nodes.size(); i++) {
-            (first.contains(i) ? one : two).add(nodes.get(i));
-        }
-        return new Halves(one, two);
+        return b.cuts(order, share).stream()
+                .map(cut -> new Halves(b.nodes(order.subList(0, cut)), b.nodes(order.subList(cut, order.size()))))
+                .toList();
+    }
+
+    private Set<Node> nodes(List<Integer> some) {
+        return some.stream().map(nodes::get).collect(Collectors.toSet());
     }
 
     /** Power iteration on the averaging walk, the constant part taken out in each round. */
@@ -104,10 +105,10 @@ final class Bisection {
         return y;
     }
 
-    private int cut(List<Integer> order, double share) {
+    /** Where to cut the order, best first. */
+    private List<Integer> cuts(List<Integer> order, double share) {
         double total = nodes.stream().mapToDouble(Bisection::area).sum();
-        int best = 1;
-        double least = Double.MAX_VALUE;
+        Map<Integer, Double> cost = new HashMap<>();
         double sum = 0;
         for (int cut = 1; cut < order.size(); cut++) {
             sum += area(nodes.get(order.get(cut - 1)));
@@ -116,13 +117,12 @@ final class Bisection {
             long crossed = nets.stream()
                     .filter(net -> net.stream().anyMatch(first::contains) && !first.containsAll(net))
                     .count();
-            double cost = crossed + off * 4 + (off > PLAY ? 1000 * off : 0);
-            if (cost < least) {
-                least = cost;
-                best = cut;
-            }
+            cost.put(cut, crossed + off * 4 + (off > PLAY ? 1000 * off : 0));
         }
-        return best;
+        return cost.keySet().stream()
+                .sorted(Comparator.<Integer>comparingDouble(cost::get).thenComparing(cut -> cut))
+                .limit(WAYS)
+                .toList();
     }
 
     private static double area(Node n) {

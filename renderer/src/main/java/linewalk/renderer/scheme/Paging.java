@@ -25,6 +25,9 @@ public final class Paging {
     /** Share of a page that fields with their margins can cover: lines take the rest. */
     private static final double MOST_COVERED = 0.8;
 
+    /** What covers more than so many pages does not come on two. */
+    private static final double TWO_PAGES = 1.7;
+
     private static final double MARGIN_PT = 20;
     private static final double SIDE_BY_SIDE = 8;
     private static final String MATCH = "match";
@@ -65,6 +68,8 @@ public final class Paging {
             return List.of();
         }
         Layout layout = paging.layout(scheme);
+        System.err.println(
+                "single " + layout.widthPt() + " x " + layout.heightPt() + " in " + widthPt + " x " + heightPt);
         return paging.fits(layout) ? List.of(layout) : List.of();
     }
 
@@ -85,9 +90,18 @@ public final class Paging {
         }
         int most = Math.max(2, (int) Math.ceil(covered));
         List<Node> ordered = scheme.nodes().stream().filter(nodes::contains).toList();
-        Bisection.Halves halves = Bisection.of(ordered, scheme.nets(), (most / 2) / (double) most);
-        divide(new HashSet<>(halves.first()));
-        divide(new HashSet<>(halves.second()));
+        List<Bisection.Halves> ways = Bisection.of(ordered, scheme.nets(), (most / 2) / (double) most);
+        if (covered < TWO_PAGES) {
+            for (Bisection.Halves way : ways) {
+                if (fits(way.first()) && fits(way.second())) {
+                    pages.add(way.first());
+                    pages.add(way.second());
+                    return;
+                }
+            }
+        }
+        divide(ways.get(0).first());
+        divide(ways.get(0).second());
     }
 
     /** Two pages that share nets become one where both fit on it: those that share most first. */
