@@ -30,6 +30,8 @@ final class CuttingPainter {
 
     private static final double OVERLAY_PT = 8;
 
+    private static final int BAND_ALPHA = 0x48;
+
     private final PrintJob job;
     private final Doubts doubts;
     private final SourcePages sources;
@@ -109,27 +111,35 @@ final class CuttingPainter {
     /** The path's pieces on the page. */
     private List<List<Point2D>> overlay(Panel p, AffineTransform at, List<Rectangle2D> lettering) {
         List<List<Point2D>> lines = new ArrayList<>();
-        for (List<Point> course : p.view().stay.courses().values()) {
+        Stay stay = p.view().stay;
+        stay.courses().forEach((leg, course) -> {
+            LineLook look = LineLook.of(stay.lines().get(leg), job.moment());
             for (BrokenView.Stretch s : p.view().map(course)) {
                 for (List<Point2D> piece : new Clip(s.points(), p.part()).pieces) {
                     List<Point2D> placed =
                             piece.stream().map(q -> at.transform(q, null)).toList();
                     lines.add(placed);
-                    stretch(placed, s.seen(), lettering);
+                    stretch(placed, look, s.seen(), lettering);
                 }
             }
-        }
+        });
         return lines;
     }
 
-    private void stretch(List<Point2D> placed, boolean seen, List<Rectangle2D> lettering) {
+    private void stretch(List<Point2D> placed, LineLook look, boolean seen, List<Rectangle2D> lettering) {
         if (!seen) {
             c.pen(Ink.PATH, Ink.dashed(2.6, 2.6f, 2.6f));
             c.polyline(placed);
             return;
         }
-        c.pen(Ink.OVERLAY, Ink.line(OVERLAY_PT));
+        c.pen(look.pressure() == null ? Ink.OVERLAY : band(look), Ink.line(OVERLAY_PT));
         c.polyline(placed);
+        if (look.pressure() != null) {
+            look.paint(c, job.facts().palette(), placed);
+        }
+        if (!job.subject().isPath()) {
+            return;
+        }
         c.pen(Ink.PATH, Ink.line(1));
         for (int i = 1; i < placed.size(); i++) {
             Point2D a = placed.get(i - 1);
@@ -138,6 +148,12 @@ final class CuttingPainter {
                 arrow(a, b, lettering);
             }
         }
+    }
+
+    /** The class's colour, light enough to read through. */
+    private Color band(LineLook look) {
+        Color full = look.style(job.facts().palette()).color();
+        return new Color(full.getRed(), full.getGreen(), full.getBlue(), BAND_ALPHA);
     }
 
     /** Near the middle, off the lettering. */
@@ -253,24 +269,34 @@ final class CuttingPainter {
 
     private void doubts(Panel p, AffineTransform at, Notes notes) {
         Stay stay = p.view().stay;
+        if (!job.subject().isPath()) {
+            doubts.all().stream()
+                    .filter(d -> stay.page().equals(d.page()) && d.place() != null)
+                    .forEach(d -> doubt(p, at, d, p.view().map(d.place()), notes));
+            return;
+        }
         for (int leg = Math.max(0, stay.firstLeg() - 1); leg <= stay.lastLeg(); leg++) {
             for (Doubts.Doubt d : doubts.at(leg)) {
-                Point2D place = place(stay, d).map(p.view()::map).orElse(null);
-                if (place != null && p.shows(place)) {
-                    Rectangle2D near = doubted(p, at, d, place);
-                    Point2D mark = notes.place(near, 36, 24);
-                    c.pen(Ink.DOUBT, Ink.line(1.4));
-                    Point2D edge = edge(near, mark);
-                    c.line(mark.getX(), mark.getY(), edge.getX(), edge.getY());
-                    PrintMarks.doubt(c, d.mark(), mark.getX(), mark.getY());
-                }
+                place(stay, d).ifPresent(place -> doubt(p, at, d, p.view().map(place), notes));
             }
         }
     }
 
+    private void doubt(Panel p, AffineTransform at, Doubts.Doubt d, Point2D place, Notes notes) {
+        if (!p.shows(place)) {
+            return;
+        }
+        Rectangle2D near = doubted(p, at, d, place);
+        Point2D mark = notes.place(near, PrintMarks.DOUBT_WIDTH_PT, PrintMarks.DOUBT_HEIGHT_PT);
+        c.pen(Ink.DOUBT, Ink.line(1.4));
+        Point2D edge = edge(near, mark);
+        c.line(mark.getX(), mark.getY(), edge.getX(), edge.getY());
+        PrintMarks.doubt(c, d.mark(), mark.getX(), mark.getY());
+    }
+
     /** A reference in doubt keeps its lettering free; other places get a dot. */
     private Rectangle2D doubted(Panel p, AffineTransform at, Doubts.Doubt d, Point2D place) {
-        if (job.subject().legs().get(d.leg()) instanceof Leg.Across x) {
+        if (d.leg() >= 0 && job.subject().legs().get(d.leg()) instanceof Leg.Across x) {
             Reference r = d.leg() < p.view().stay.firstLeg() ? x.to() : x.from();
             return placed(p, at, r.box());
         }

@@ -1,31 +1,27 @@
 package linewalk.renderer;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Set;
-import linewalk.drawing.LineKind;
-import linewalk.linker.step.PressureClass;
-import linewalk.renderer.ink.ChangeMark;
-import linewalk.renderer.ink.LineStyle;
 import linewalk.renderer.sheet.Canvas;
 import linewalk.renderer.sheet.Ink;
 
 /** What the marks of the drawn look mean; only those that the print uses. */
 final class DrawnLegend {
 
-    private final PrintJob job;
     private final SchemeBuilder.Built built;
     private final List<Picture.Mark> marks = new ArrayList<>();
 
-    private DrawnLegend(PrintJob job, SchemeBuilder.Built built) {
-        this.job = job;
+    private DrawnLegend(SchemeBuilder.Built built) {
         this.built = built;
     }
 
     static List<Picture.Mark> of(PrintJob job, SchemeBuilder.Built built, Doubts doubts, boolean cut, boolean drilled) {
-        DrawnLegend legend = new DrawnLegend(job, built);
-        legend.lines();
+        DrawnLegend legend = new DrawnLegend(built);
+        List<LineLook> looks = built.strands().values().stream()
+                .map(strand -> LineLook.of(strand.line(), job.moment()))
+                .toList();
+        legend.marks.addAll(LineLegend.of(looks, job.facts().palette()));
+        legend.add("The way oil goes, where it moves", DrawnLegend::way);
         if (drilled) {
             legend.add("Line between walls: drilled in a block, cannot be touched", DrawnLegend::drilled);
         }
@@ -51,58 +47,6 @@ final class DrawnLegend {
         marks.add(new Picture.Mark(meaning, sample));
     }
 
-    private void lines() {
-        Set<PressureClass> classes = EnumSet.noneOf(PressureClass.class);
-        Set<LineKind> kinds = EnumSet.noneOf(LineKind.class);
-        boolean changed = false;
-        for (SchemeDraft.Strand s : built.strands().values()) {
-            LineLook look = LineLook.of(s.line(), job.moment());
-            if (look.pressure() == null) {
-                kinds.add(look.kind());
-            } else {
-                classes.add(look.pressure());
-            }
-            changed |= look.changed();
-        }
-        for (PressureClass p : classes) {
-            sample(
-                    Words.capital(p.word()) + ": " + meaning(p),
-                    job.facts().palette().style(p));
-        }
-        for (LineKind k : kinds) {
-            String kind = Words.capital(k.name().toLowerCase(java.util.Locale.ROOT));
-            sample(kind + " line; no step, so no pressures", LineLook.style(k));
-        }
-        if (changed) {
-            add("Line that has changed since the step before", (c, x, y) -> ChangeMark.paint(c, x + 22, y + 10));
-        }
-        add("The way oil goes, where it moves", (c, x, y) -> {
-            c.pen(Ink.BLACK, Ink.line(1.6));
-            c.line(x + 6, y + 10, x + 40, y + 10);
-            c.arrow(x + 29, y + 10, 1, 0, 11);
-        });
-    }
-
-    private void sample(String meaning, LineStyle style) {
-        add(meaning, style::paintSample);
-    }
-
-    static String meaning(PressureClass p) {
-        return switch (p) {
-            case SUPPLY -> "pump pressure";
-            case INTENSIFIED -> "above pump pressure";
-            case REDUCED -> "behind a reducing valve";
-            case METERED -> "behind a throttle";
-            case HELD -> "LOCKED IN under load or gas; block and release before work";
-            case RETURN -> "on its way to the tank";
-            case INTAKE -> "from the tank to a pump";
-            case DRAIN -> "leak oil to the tank";
-            case PILOT -> "fed pilot oil";
-            case IDLE -> "no pressure in this step";
-            case UNKNOWN -> "not known: treat as under pressure";
-        };
-    }
-
     private void figures() {
         if (built.scheme().nodes().stream().anyMatch(n -> n.figure() instanceof CrossingFigure)) {
             add("From sheet to sheet: both addresses", (c, x, y) -> {
@@ -125,6 +69,12 @@ final class DrawnLegend {
         if (built.parts().values().stream().anyMatch(c -> c.positions().size() > 1)) {
             add("Valve squares: the lines meet the square in which the valve stands", DrawnLegend::squares);
         }
+    }
+
+    private static void way(Canvas c, double x, double y) {
+        c.pen(Ink.BLACK, Ink.line(1.6));
+        c.line(x + 6, y + 10, x + 40, y + 10);
+        c.arrow(x + 29, y + 10, 1, 0, 11);
     }
 
     private static void drilled(Canvas c, double x, double y) {

@@ -1,8 +1,12 @@
 package linewalk.renderer;
 
+import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import linewalk.drawing.Component;
 import linewalk.drawing.Line;
 import linewalk.renderer.scheme.Layout;
 import linewalk.renderer.scheme.Paging;
@@ -65,12 +69,38 @@ final class DrawnPicture implements Picture {
     @Override
     public void paint(int page, Page on, Rectangle2D area) {
         Layout layout = layouts.get(page);
+        AffineTransform at = onPage(layout, area);
+        SchemePainter painter = new SchemePainter(job, layout, built, ways, drilled);
+        Marked.field(
+                on.canvas(), area, c -> c.in(at.getTranslateX(), at.getTranslateY(), at.getScaleX(), painter::paint));
+    }
+
+    /** Enlarged a little where there is room, in the middle of the area. */
+    private static AffineTransform onPage(Layout layout, Rectangle2D area) {
         double scale = Math.min(
                 MOST_SCALE, Math.min(area.getWidth() / layout.widthPt(), area.getHeight() / layout.heightPt()));
         double x = area.getX() + (area.getWidth() - scale * layout.widthPt()) / 2;
         double y = area.getY() + (area.getHeight() - scale * layout.heightPt()) / 2;
-        SchemePainter painter = new SchemePainter(job, layout, built, ways, drilled);
-        Marked.field(on.canvas(), area, c -> c.in(x, y, scale, painter::paint));
+        return new AffineTransform(scale, 0, 0, scale, x, y);
+    }
+
+    @Override
+    public Map<String, Rectangle2D> places(int page, Rectangle2D area) {
+        Map<String, Rectangle2D> places = new HashMap<>();
+        Layout layout = layouts.get(page);
+        AffineTransform at = onPage(layout, area);
+        layout.places().forEach((node, corner) -> {
+            Component part = built.parts().get(node);
+            if (part != null) {
+                Rectangle2D box = new Rectangle2D.Double(
+                        corner.getX(),
+                        corner.getY(),
+                        node.figure().widthPt(),
+                        node.figure().heightPt());
+                places.putIfAbsent(part.id(), at.createTransformedShape(box).getBounds2D());
+            }
+        });
+        return places;
     }
 
     @Override

@@ -3,6 +3,7 @@ package linewalk.renderer;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.util.List;
+import java.util.Map;
 import linewalk.renderer.sheet.Page;
 import linewalk.renderer.sheet.Row;
 
@@ -16,6 +17,9 @@ interface Picture {
     boolean leavesRoomForWords();
 
     void paint(int page, Page on, Rectangle2D area) throws IOException;
+
+    /** Where parts stand on a page, by their ids; only those that can be told. */
+    Map<String, Rectangle2D> places(int page, Rectangle2D area);
 
     /** What the marks used mean. */
     List<Mark> legend();

@@ -6,9 +6,11 @@ import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Consumer;
 import linewalk.renderer.ink.ChangeMark;
 import linewalk.renderer.ink.Palette;
 import linewalk.renderer.scheme.Layout;
+import linewalk.renderer.scheme.Node;
 import linewalk.renderer.sheet.Canvas;
 import linewalk.renderer.sheet.Ink;
 import linewalk.renderer.sheet.Marked;
@@ -39,14 +41,36 @@ final class SchemePainter {
         channels(c);
         Palette palette = job.facts().palette();
         for (Layout.Course course : layout.courses()) {
-            Marked.line(
-                    c, course.net().name(), course.points(), k -> look(course).paint(k, palette, course.points()));
+            onLayer(
+                    c,
+                    course.net().name(),
+                    on -> Marked.line(on, course.net().name(), course.points(), k -> look(course)
+                            .paint(k, palette, course.points())));
         }
         for (Point2D dot : layout.dots()) {
             c.fill(Ink.BLACK, Canvas.disc(dot.getX(), dot.getY(), DOT_PT));
         }
-        layout.courses().forEach(course -> marks(c, course));
+        layout.courses().forEach(course -> onLayer(c, course.net().name(), on -> marks(on, course)));
         layout.places().forEach((node, at) -> node.figure().paint(c, at.getX(), at.getY()));
+    }
+
+    /** Lines that a print can be read without stand on layers of their own. */
+    private void onLayer(Canvas c, String net, Consumer<Canvas> drawing) {
+        Layer layer = LineLook.of(built.strands().get(net).line(), job.moment()).layer();
+        if (layer == null) {
+            drawing.accept(c);
+        } else {
+            c.layer(Words.capital(layer.words()), drawing);
+        }
+    }
+
+    private String netOf(Node node) {
+        return layout.courses().stream()
+                .map(Layout.Course::net)
+                .filter(n -> n.meetings().stream().anyMatch(m -> m.node() == node))
+                .findFirst()
+                .orElseThrow()
+                .name();
     }
 
     private SchemeDraft.Strand strand(Layout.Course course) {

@@ -109,9 +109,10 @@ final class Sections {
         for (Component c : components()) {
             String address = words.address(c).replaceFirst("^sheet ", "");
             rows.add(text.cells(
-                    widths,
-                    List.of(words.balloon(c), c.tag(), address, words.description(c), words.setting(c)),
-                    false));
+                            widths,
+                            List.of(words.balloon(c), c.tag(), address, words.description(c), words.setting(c)),
+                            false)
+                    .about(c.id()));
         }
         rows.add(Row.gap(4));
     }

@@ -3,6 +3,7 @@ package linewalk.renderer;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.ArrayList;
 import java.util.List;
 import linewalk.renderer.sheet.Book;
 import linewalk.renderer.sheet.Column;
@@ -110,34 +111,54 @@ public final class TracePrint {
         int withWords = job.form().isWide() ? Math.min(picture.pages(), most) : 0;
         int after = (columns.size() - withWords + columnsAcross - 1) / columnsAcross;
         int pages = picture.pages() + after;
-        int next = 0;
+        PartLinks links = new PartLinks(book.pages());
+        List<List<Placed>> words = place(columns, picture.pages(), withWords, pages);
+        for (int p = 0; p < pages; p++) {
+            int page = p;
+            words.get(p).forEach(c -> links.row(page, c.column().places(c.xPt(), MARGIN_PT, columnPt)));
+            if (p < picture.pages()) {
+                links.symbol(p, picture.places(p, areas.on(p)));
+            }
+        }
         for (int p = 0; p < pages; p++) {
             Page page = book.newPage();
             if (p < picture.pages()) {
                 page.bookmark(pictureTitle(p, picture.pages()), 0);
                 picture.paint(p, page, areas.on(p));
-                if (p < withWords) {
-                    paint(page, columns.get(next++), columnsAcross - 1);
-                }
-            } else {
-                for (int i = 0; i < columnsAcross && next < columns.size(); i++) {
-                    paint(page, columns.get(next++), i);
-                }
             }
+            words.get(p).forEach(c -> paint(page, c));
             double stripY = MARGIN_PT + innerHeightPt + 10;
             new TitleStrip(job, doubts).paint(page.canvas(), MARGIN_PT, stripY, innerWidthPt, p + 1, pages);
+            links.on(page);
             page.finish();
         }
+    }
+
+    private record Placed(Column column, double xPt) {}
+
+    /** The columns of each page: the last place beside a picture, all places after the pictures. */
+    private List<List<Placed>> place(List<Column> columns, int pictures, int withWords, int pages) {
+        List<List<Placed>> placed = new ArrayList<>();
+        int next = 0;
+        for (int p = 0; p < pages; p++) {
+            List<Placed> here = new ArrayList<>();
+            int first = p < pictures ? columnsAcross - 1 : 0;
+            boolean hasWords = p < withWords || p >= pictures;
+            for (int i = first; hasWords && i < columnsAcross && next < columns.size(); i++) {
+                here.add(new Placed(columns.get(next++), MARGIN_PT + i * (columnPt + GUTTER_PT)));
+            }
+            placed.add(here);
+        }
+        return placed;
     }
 
     private static String pictureTitle(int page, int pages) {
         return pages == 1 ? "Picture" : "Picture, page " + (page + 1) + " of " + pages;
     }
 
-    private void paint(Page page, Column column, int place) {
-        double x = MARGIN_PT + place * (columnPt + GUTTER_PT);
+    private static void paint(Page page, Placed placed) {
         page.canvas().pen(Ink.BLACK, Ink.line(1));
-        column.bookmark(page, MARGIN_PT);
-        column.paint(page.canvas(), x, MARGIN_PT);
+        placed.column().bookmark(page, MARGIN_PT);
+        placed.column().paint(page.canvas(), placed.xPt(), MARGIN_PT);
     }
 }

@@ -77,9 +77,7 @@ public final class Marked {
     private static void paint(Canvas c, String tag, COSDictionary about, Consumer<Canvas> drawing) {
         if (c.graphics() instanceof PdfBoxGraphics2D pdf) {
             pdf.drawInMarkedContentSequence(
-                    COSName.getPDFName(tag),
-                    PDPropertyList.create(about),
-                    inside -> drawing.accept(new Canvas(inside)));
+                    COSName.getPDFName(tag), PDPropertyList.create(about), inside -> drawing.accept(c.on(inside)));
         } else {
             drawing.accept(c);
         }

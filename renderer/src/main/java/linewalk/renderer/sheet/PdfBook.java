@@ -28,6 +28,9 @@ public final class PdfBook implements Book {
 
     final PDDocument doc = new PDDocument();
     final PdfOutline outline = new PdfOutline();
+    /** Layers that a viewer can show and hide. */
+    final PdfLayers switched = new PdfLayers();
+
     private final PdfLinks links = new PdfLinks();
     private final PdfBoxGraphics2DFontTextDrawer lettering = new PdfBoxGraphics2DFontTextDrawer();
     private final LayerUtility layers = new LayerUtility(doc);
@@ -93,6 +96,7 @@ public final class PdfBook implements Book {
     private void prepare() throws IOException {
         outline.into(doc);
         links.into(doc);
+        switched.into(doc);
         PDDocumentInformation info = new PDDocumentInformation();
         info.setTitle(title);
         info.setProducer("Linewalk");

@@ -35,7 +35,7 @@ final class PdfPage implements Page {
 
     @Override
     public Canvas canvas() {
-        return new Canvas(g);
+        return new Canvas(g, book.switched);
     }
 
     @Override

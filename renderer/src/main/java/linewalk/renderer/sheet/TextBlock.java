@@ -24,7 +24,7 @@ public final class TextBlock {
             c.text(text, x, y + Lettering.HEAD_PT - 1, Lettering.HEAD_PT);
             c.line(x, y + Lettering.HEAD_PT + 3, x + widthPt, y + Lettering.HEAD_PT + 3);
         };
-        return List.of(new Row(8, true, (c, x, y) -> {}), new Row(Lettering.HEAD_PT + 7, true, painter, text));
+        return List.of(new Row(8, true, (c, x, y) -> {}), new Row(Lettering.HEAD_PT + 7, true, painter).heading(text));
     }
 
     /** A paragraph with a mark such as {@code 3.} hanging to its left. */
