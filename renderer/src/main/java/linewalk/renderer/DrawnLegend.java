@@ -15,7 +15,8 @@ final class DrawnLegend {
         this.built = built;
     }
 
-    static List<Picture.Mark> of(PrintJob job, SchemeBuilder.Built built, Doubts doubts, boolean cut, boolean drilled) {
+    static List<Picture.Mark> of(
+            PrintJob job, SchemeBuilder.Built built, Doubts doubts, boolean cut, boolean drilled, boolean framed) {
         DrawnLegend legend = new DrawnLegend(built);
         List<LineLook> looks = built.strands().values().stream()
                 .map(strand -> LineLook.of(strand.line(), job.moment()))
@@ -25,7 +26,7 @@ final class DrawnLegend {
         if (drilled) {
             legend.add("Line between walls: drilled in a block, cannot be touched", DrawnLegend::drilled);
         }
-        legend.figures();
+        legend.figures(framed);
         legend.marks.addAll(shared(doubts, cut));
         return legend.marks;
     }
@@ -47,7 +48,7 @@ final class DrawnLegend {
         marks.add(new Picture.Mark(meaning, sample));
     }
 
-    private void figures() {
+    private void figures(boolean framed) {
         if (built.scheme().nodes().stream().anyMatch(n -> n.figure() instanceof CrossingFigure)) {
             add("From sheet to sheet: both addresses", (c, x, y) -> {
                 c.polygon(Ink.PALE, x + 4, y - 1, x + 40, y - 1, x + 40, y + 8, x + 4, y + 8);
@@ -63,6 +64,12 @@ final class DrawnLegend {
                 c.pen(Ink.BLACK, Ink.line(1.6));
                 c.line(x + 8, y + 10, x + 30, y + 10);
                 c.line(x + 30, y + 4, x + 30, y + 16);
+            });
+        }
+        if (framed) {
+            add("Chain line: parts in one manifold or unit", (c, x, y) -> {
+                c.pen(Ink.GREY, Ink.dashed(0.6, 12, 3, 2, 3));
+                c.rect(x + 2, y + 2, 40, 15);
             });
         }
         add("Item number", (c, x, y) -> PrintMarks.balloon(c, "7", x + 22, y + 10));

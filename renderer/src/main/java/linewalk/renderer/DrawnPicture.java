@@ -105,7 +105,9 @@ final class DrawnPicture implements Picture {
 
     @Override
     public List<Mark> legend() {
-        return DrawnLegend.of(job, built, doubts, layouts.size() > 1, !drilled.isEmpty());
+        boolean framed = layouts.stream()
+                .anyMatch(l -> !new PlaceFrames(l, built, job.set().enclosures()).isEmpty());
+        return DrawnLegend.of(job, built, doubts, layouts.size() > 1, !drilled.isEmpty(), framed);
     }
 
     @Override

@@ -21,9 +21,12 @@ final class LineLabels {
 
     private final Layout layout;
     private final SchemeBuilder.Built built;
+    private final List<Rectangle2D> frames;
     private final List<Rectangle2D> taken = new ArrayList<>();
 
-    LineLabels(Layout layout, SchemeBuilder.Built built) {
+    /** @param frames whose outlines the labels keep off */
+    LineLabels(Layout layout, SchemeBuilder.Built built, List<Rectangle2D> frames) {
+        this.frames = frames;
         this.layout = layout;
         this.built = built;
         layout.places()
@@ -82,7 +85,8 @@ final class LineLabels {
                 room.getX() - CLEAR_PT, room.getY(), room.getWidth() + 2 * CLEAR_PT, room.getHeight());
         if (wide.getMinX() < 0
                 || wide.getMaxX() > layout.widthPt()
-                || taken.stream().anyMatch(wide::intersects)) {
+                || taken.stream().anyMatch(wide::intersects)
+                || frames.stream().anyMatch(f -> f.intersects(wide) && !f.contains(wide))) {
             return false;
         }
         for (Layout.Course course : layout.courses()) {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import linewalk.renderer.ink.ChangeMark;
 import linewalk.renderer.ink.Palette;
+import linewalk.renderer.scheme.Figure;
 import linewalk.renderer.scheme.Layout;
 import linewalk.renderer.scheme.Node;
 import linewalk.renderer.sheet.Canvas;
@@ -38,6 +39,8 @@ final class SchemePainter {
     }
 
     void paint(Canvas c) {
+        PlaceFrames frames = new PlaceFrames(layout, built, job.set().enclosures());
+        frames.paint(c);
         channels(c);
         Palette palette = job.facts().palette();
         for (Layout.Course course : layout.courses()) {
@@ -51,7 +54,19 @@ final class SchemePainter {
             c.fill(Ink.BLACK, Canvas.disc(dot.getX(), dot.getY(), DOT_PT));
         }
         layout.courses().forEach(course -> onLayer(c, course.net().name(), on -> marks(on, course)));
-        layout.places().forEach((node, at) -> node.figure().paint(c, at.getX(), at.getY()));
+        layout.places().forEach((node, at) -> node(c, node, at));
+    }
+
+    /** A branch stands on its line's layer. */
+    private void node(Canvas c, Node node, Point2D at) {
+        Figure f = node.figure();
+        Rectangle2D box = new Rectangle2D.Double(at.getX(), at.getY(), f.widthPt(), f.heightPt());
+        Consumer<Canvas> drawing = on -> Marked.symbol(on, node.name(), box, k -> f.paint(k, at.getX(), at.getY()));
+        if (f instanceof StubFigure) {
+            onLayer(c, netOf(node), drawing);
+        } else {
+            drawing.accept(c);
+        }
     }
 
     /** Lines that a print can be read without stand on layers of their own. */

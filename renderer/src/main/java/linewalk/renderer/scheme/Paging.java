@@ -68,8 +68,6 @@ public final class Paging {
             return List.of();
         }
         Layout layout = paging.layout(scheme);
-        System.err.println(
-                "single " + layout.widthPt() + " x " + layout.heightPt() + " in " + widthPt + " x " + heightPt);
         return paging.fits(layout) ? List.of(layout) : List.of();
     }
 
