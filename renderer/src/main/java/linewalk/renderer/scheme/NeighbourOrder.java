@@ -1,0 +1,184 @@
+package linewalk.renderer.scheme;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.eclipse.elk.alg.layered.graph.LGraph;
+import org.eclipse.elk.alg.layered.graph.LNode;
+import org.eclipse.elk.alg.layered.graph.LPort;
+import org.eclipse.elk.alg.layered.graph.Layer;
+import org.eclipse.elk.alg.layered.options.InternalProperties;
+import org.eclipse.elk.core.options.PortSide;
+
+/**
+ * Changes neighbours of a layer about wherever that takes crossings away, until no single change does.
+ *
+ * <p>The kernel's own sweeps count a crossing for every pair of edges. What is drawn is less: edges of a net hang together
+ * in the gap between two layers and are one tree, which another tree need cross only once to get past. So a change that
+ * is worth nothing to the kernel may be seen on paper. Here trees are counted.
+ *
+ * <p>Needs layers in an order, lines over several layers split; leaves the same with another order. Neighbours are
+ * whatever stands in the layer: nodes with the points at which their sideward lines turn, and passing lines.
+ */
+final class NeighbourOrder {
+
+    /** Ports of one net in one gap. */
+    private static final class Tree {
+        final List<LPort> before = new ArrayList<>();
+        final List<LPort> after = new ArrayList<>();
+    }
+
+    private final List<Layer> layers;
+    private final Map<LNode, Integer> places = new IdentityHashMap<>();
+    private final Map<LPort, Tree> trees = new IdentityHashMap<>();
+
+    private NeighbourOrder(LGraph graph) {
+        layers = graph.getLayers();
+        for (Layer layer : layers) {
+            place(layer.getNodes());
+            layer.getNodes().forEach(n -> n.getPorts().forEach(this::reach));
+        }
+    }
+
+    static void improve(LGraph graph) {
+        NeighbourOrder order = new NeighbourOrder(graph);
+        boolean changed = true;
+        while (changed) {
+            changed = false;
+            for (Layer layer : order.layers) {
+                changed |= order.improve(layer);
+            }
+        }
+    }
+
+    private void place(List<LNode> nodes) {
+        for (int i = 0; i < nodes.size(); i++) {
+            places.put(nodes.get(i), i);
+        }
+    }
+
+    /** All that hangs together with a port in its gap is one tree. */
+    private void reach(LPort first) {
+        if (trees.containsKey(first) || !first.getConnectedEdges().iterator().hasNext()) {
+            return;
+        }
+        Tree tree = new Tree();
+        List<LPort> open = new ArrayList<>(List.of(first));
+        trees.put(first, tree);
+        for (int i = 0; i < open.size(); i++) {
+            LPort p = open.get(i);
+            (p.getSide() == PortSide.EAST ? tree.before : tree.after).add(p);
+            p.getConnectedEdges().forEach(e -> {
+                LPort other = e.getSource() == p ? e.getTarget() : e.getSource();
+                if (trees.putIfAbsent(other, tree) == null) {
+                    open.add(other);
+                }
+            });
+        }
+    }
+
+    private boolean improve(Layer layer) {
+        List<List<LNode>> blocks = blocks(layer.getNodes());
+        boolean changed = false;
+        for (int i = 0; i + 1 < blocks.size(); i++) {
+            List<Tree[]> pairs = pairs(blocks.get(i), blocks.get(i + 1));
+            int now = crossings(pairs);
+            if (now == 0) {
+                continue;
+            }
+            Collections.swap(blocks, i, i + 1);
+            place(flat(blocks));
+            if (crossings(pairs) < now) {
+                changed = true;
+            } else {
+                Collections.swap(blocks, i, i + 1);
+                place(flat(blocks));
+            }
+        }
+        List<LNode> nodes = flat(blocks);
+        layer.getNodes().clear();
+        layer.getNodes().addAll(nodes);
+        return changed;
+    }
+
+    private static List<LNode> flat(List<List<LNode>> blocks) {
+        return blocks.stream().flatMap(List::stream).toList();
+    }
+
+    /** What must stay side by side: a node, the points where its sideward lines turn, and what stands between. */
+    private static List<List<LNode>> blocks(List<LNode> nodes) {
+        Map<LNode, Integer> last = new IdentityHashMap<>();
+        for (int i = 0; i < nodes.size(); i++) {
+            last.put(unit(nodes.get(i)), i);
+        }
+        List<List<LNode>> blocks = new ArrayList<>();
+        int end = -1;
+        for (int i = 0; i < nodes.size(); i++) {
+            if (i > end) {
+                blocks.add(new ArrayList<>());
+            }
+            end = Math.max(end, last.get(unit(nodes.get(i))));
+            blocks.get(blocks.size() - 1).add(nodes.get(i));
+        }
+        return blocks;
+    }
+
+    private static LNode unit(LNode node) {
+        LNode unit = node.getProperty(InternalProperties.IN_LAYER_LAYOUT_UNIT);
+        return unit == null ? node : unit;
+    }
+
+    /** Pairs of trees of which one ends at the one block and one at the other: the rest is as it was after a change. */
+    private List<Tree[]> pairs(List<LNode> left, List<LNode> right) {
+        List<Tree[]> pairs = new ArrayList<>();
+        Set<Set<Tree>> taken = new HashSet<>();
+        for (Map.Entry<LPort, Tree> a : ends(left).entrySet()) {
+            for (Map.Entry<LPort, Tree> b : ends(right).entrySet()) {
+                boolean sameGap = a.getKey().getSide() == b.getKey().getSide();
+                if (sameGap && a.getValue() != b.getValue() && taken.add(Set.of(a.getValue(), b.getValue()))) {
+                    pairs.add(new Tree[] {a.getValue(), b.getValue()});
+                }
+            }
+        }
+        return pairs;
+    }
+
+    private Map<LPort, Tree> ends(List<LNode> block) {
+        Map<LPort, Tree> ends = new HashMap<>();
+        block.forEach(n -> n.getPorts().stream().filter(trees::containsKey).forEach(p -> ends.put(p, trees.get(p))));
+        return ends;
+    }
+
+    private int crossings(List<Tree[]> pairs) {
+        return pairs.stream().mapToInt(p -> crossings(p[0], p[1])).sum();
+    }
+
+    /**
+     * Round the edge of the gap, ports of the two trees change k times from the one to the other and k times back: the
+     * first divides the gap, and the second has ends in k of its parts. It takes k - 1 crossings to join them.
+     */
+    private int crossings(Tree a, Tree b) {
+        List<LPort> round = new ArrayList<>(sorted(a.before, b.before));
+        List<LPort> back = sorted(a.after, b.after);
+        Collections.reverse(back);
+        round.addAll(back);
+        int changes = 0;
+        for (int i = 0; i < round.size(); i++) {
+            changes += trees.get(round.get(i)) != trees.get(round.get((i + 1) % round.size())) ? 1 : 0;
+        }
+        return Math.max(0, changes / 2 - 1);
+    }
+
+    private List<LPort> sorted(List<LPort> some, List<LPort> others) {
+        List<LPort> all = new ArrayList<>(some);
+        all.addAll(others);
+        all.sort(Comparator.<LPort>comparingInt(p -> places.get(p.getNode())).thenComparingDouble(p -> p.getPosition().y));
+        return all;
+    }
+}
