@@ -1,5 +1,6 @@
 package linewalk.renderer.scheme;
 
+import java.util.function.Predicate;
 import org.eclipse.elk.alg.layered.ElkLayered;
 import org.eclipse.elk.alg.layered.graph.LGraph;
 import org.eclipse.elk.alg.layered.graph.transform.ElkGraphTransformer;
@@ -18,11 +19,16 @@ import org.eclipse.elk.graph.ElkNode;
  */
 final class Kernel implements TestController.ILayoutExecutionListener {
 
-    private Kernel() {}
+    private final Predicate<ElkNode> turns;
 
-    static void layout(ElkNode graph) {
+    private Kernel(Predicate<ElkNode> turns) {
+        this.turns = turns;
+    }
+
+    /** @param turns nodes at which lines only turn back */
+    static void layout(ElkNode graph, Predicate<ElkNode> turns) {
         TestController phases = new TestController(LayeredOptions.ALGORITHM_ID);
-        phases.addLayoutExecutionListener(new Kernel());
+        phases.addLayoutExecutionListener(new Kernel(turns));
         ElkLayered layered = new ElkLayered();
         layered.setTestController(phases);
         ElkGraphTransformer transformer = new ElkGraphTransformer();
@@ -34,7 +40,7 @@ final class Kernel implements TestController.ILayoutExecutionListener {
     @Override
     public void layoutProcessorReady(ILayoutProcessor<?> phase, Object graph, boolean isRoot) {
         if (phase instanceof HyperedgeDummyMerger || phase instanceof NetworkSimplexPlacer) {
-            NeighbourOrder.improve((LGraph) graph);
+            NeighbourOrder.improve((LGraph) graph, turns);
         }
     }
 

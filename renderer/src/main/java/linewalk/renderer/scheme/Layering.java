@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import linewalk.renderer.iso.PortPlace;
 import org.eclipse.elk.alg.layered.options.CrossingMinimizationStrategy;
 import org.eclipse.elk.alg.layered.options.GreedySwitchType;
@@ -14,7 +13,6 @@ import org.eclipse.elk.alg.layered.options.LayeredOptions;
 import org.eclipse.elk.alg.layered.options.NodePlacementStrategy;
 import org.eclipse.elk.core.data.LayoutMetaDataService;
 import org.eclipse.elk.core.math.ElkPadding;
-import org.eclipse.elk.core.math.KVector;
 import org.eclipse.elk.core.options.Direction;
 import org.eclipse.elk.core.options.EdgeRouting;
 import org.eclipse.elk.core.options.PortConstraints;
@@ -55,11 +53,10 @@ final class Layering {
 
     /** A point of its own where lines of a net meet, none of which leads to all others. */
     private record Division(ElkNode box, ElkPort below, ElkPort above) {
-        int wires() {
-            return box.getPorts().stream()
-                    .mapToInt(p ->
-                            p.getIncomingEdges().size() + p.getOutgoingEdges().size())
-                    .sum();
+
+        /** All its lines come from one side. */
+        boolean isTurn() {
+            return below.getIncomingEdges().isEmpty() || above.getOutgoingEdges().isEmpty();
         }
     }
 
@@ -73,8 +70,12 @@ final class Layering {
         layering.options(aspect);
         scheme.nodes().forEach(layering::add);
         scheme.nets().forEach(layering::add);
-        Kernel.layout(layering.graph);
+        Kernel.layout(layering.graph, layering::isTurn);
         return layering.layout();
+    }
+
+    private boolean isTurn(ElkNode node) {
+        return divisions.stream().anyMatch(d -> d.box == node && d.isTurn());
     }
 
     private void options(double aspect) {
@@ -164,28 +165,14 @@ final class Layering {
         Map<Node, Point2D> places = new LinkedHashMap<>();
         boxes.forEach((node, box) -> places.put(node, point(box.getX(), box.getY())));
         List<Layout.Course> courses = new ArrayList<>();
-        Map<String, Point2D> dots = new TreeMap<>();
         wires.forEach((edge, wire) -> {
             for (ElkEdgeSection s : edge.getSections()) {
                 courses.add(new Layout.Course(wire.net, wire.from, wire.to, points(s)));
             }
-            for (KVector v : edge.getProperty(LayeredOptions.JUNCTION_POINTS)) {
-                dots.put(v.x + " " + v.y, point(v.x, v.y));
-            }
         });
-        for (Division d : divisions) {
-            if (d.wires() > 2) {
-                Point2D corner = point(d.box.getX(), d.box.getY());
-                Point2D at = new Point2D.Double(corner.getX() + DIVISION_PT / 2, corner.getY() + DIVISION_PT / 2);
-                dots.put(at.toString(), at);
-            }
-        }
+        List<Layout.Course> drawn = Junctions.withoutTails(courses);
         return new Layout(
-                graph.getWidth() / UNITS_A_PT,
-                graph.getHeight() / UNITS_A_PT,
-                places,
-                courses,
-                List.copyOf(dots.values()));
+                graph.getWidth() / UNITS_A_PT, graph.getHeight() / UNITS_A_PT, places, drawn, Junctions.dots(drawn));
     }
 
     private static List<Point2D> points(ElkEdgeSection s) {

@@ -9,12 +9,14 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.eclipse.elk.alg.layered.graph.LGraph;
 import org.eclipse.elk.alg.layered.graph.LNode;
 import org.eclipse.elk.alg.layered.graph.LPort;
 import org.eclipse.elk.alg.layered.graph.Layer;
 import org.eclipse.elk.alg.layered.options.InternalProperties;
 import org.eclipse.elk.core.options.PortSide;
+import org.eclipse.elk.graph.ElkNode;
 
 /**
  * Changes neighbours of a layer about wherever that takes crossings away, until no single change does.
@@ -30,24 +32,35 @@ final class NeighbourOrder {
 
     /** Ports of one net in one gap. */
     private static final class Tree {
+        /** Counted as the layer before it. */
+        final int gap;
+
         final List<LPort> before = new ArrayList<>();
         final List<LPort> after = new ArrayList<>();
+
+        Tree(int gap) {
+            this.gap = gap;
+        }
     }
 
     private final List<Layer> layers;
     private final Map<LNode, Integer> places = new IdentityHashMap<>();
     private final Map<LPort, Tree> trees = new IdentityHashMap<>();
+    private final Predicate<LNode> isTurn;
+    private boolean turnsCount;
 
-    private NeighbourOrder(LGraph graph) {
+    private NeighbourOrder(LGraph graph, Predicate<ElkNode> turns) {
         layers = graph.getLayers();
+        isTurn = n -> n.getProperty(InternalProperties.ORIGIN) instanceof ElkNode origin && turns.test(origin);
         for (Layer layer : layers) {
             place(layer.getNodes());
             layer.getNodes().forEach(n -> n.getPorts().forEach(this::reach));
         }
     }
 
-    static void improve(LGraph graph) {
-        NeighbourOrder order = new NeighbourOrder(graph);
+    /** @param turns points where lines of a net only turn back: nothing is drawn there, so all others come first */
+    static void improve(LGraph graph, Predicate<ElkNode> turns) {
+        NeighbourOrder order = new NeighbourOrder(graph, turns);
         boolean changed = true;
         while (changed) {
             changed = false;
@@ -55,6 +68,46 @@ final class NeighbourOrder {
                 changed |= order.improve(layer);
             }
         }
+        order.turnsCount = true;
+        order.layers.forEach(l -> List.copyOf(l.getNodes()).stream()
+                .filter(order.isTurn)
+                .forEach(n -> order.moveTurn(n, l)));
+    }
+
+    /** To the first of the places in its layer where its net crosses least. */
+    private void moveTurn(LNode turn, Layer layer) {
+        List<List<LNode>> others = blocks(layer.getNodes());
+        others.removeIf(b -> b.contains(turn));
+        int best = -1;
+        int least = Integer.MAX_VALUE;
+        for (int at = 0; at <= others.size(); at++) {
+            place(with(others, turn, at));
+            int crossings = ends(List.of(turn)).values().stream()
+                    .mapToInt(this::crossings)
+                    .sum();
+            if (crossings < least) {
+                best = at;
+                least = crossings;
+            }
+        }
+        set(layer, with(others, turn, best));
+    }
+
+    private static List<LNode> with(List<List<LNode>> others, LNode turn, int at) {
+        List<List<LNode>> all = new ArrayList<>(others);
+        all.add(at, List.of(turn));
+        return flat(all);
+    }
+
+    private int crossings(Tree tree) {
+        return new HashSet<>(trees.values())
+                .stream().filter(t -> t != tree && t.gap == tree.gap).mapToInt(t -> crossings(tree, t)).sum();
+    }
+
+    private void set(Layer layer, List<LNode> nodes) {
+        place(nodes);
+        layer.getNodes().clear();
+        layer.getNodes().addAll(nodes);
     }
 
     private void place(List<LNode> nodes) {
@@ -68,7 +121,8 @@ final class NeighbourOrder {
         if (trees.containsKey(first) || !first.getConnectedEdges().iterator().hasNext()) {
             return;
         }
-        Tree tree = new Tree();
+        int layer = layers.indexOf(first.getNode().getLayer());
+        Tree tree = new Tree(first.getSide() == PortSide.EAST ? layer : layer - 1);
         List<LPort> open = new ArrayList<>(List.of(first));
         trees.put(first, tree);
         for (int i = 0; i < open.size(); i++) {
@@ -101,9 +155,7 @@ final class NeighbourOrder {
                 place(flat(blocks));
             }
         }
-        List<LNode> nodes = flat(blocks);
-        layer.getNodes().clear();
-        layer.getNodes().addAll(nodes);
+        set(layer, flat(blocks));
         return changed;
     }
 
@@ -178,6 +230,7 @@ final class NeighbourOrder {
     private List<LPort> sorted(List<LPort> some, List<LPort> others) {
         List<LPort> all = new ArrayList<>(some);
         all.addAll(others);
+        all.removeIf(p -> !turnsCount && isTurn.test(p.getNode()));
         all.sort(Comparator.<LPort>comparingInt(p -> places.get(p.getNode())).thenComparingDouble(p -> p.getPosition().y));
         return all;
     }

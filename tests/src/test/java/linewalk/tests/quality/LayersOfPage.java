@@ -44,19 +44,20 @@ final class LayersOfPage {
         }
 
         boolean touches(Run o) {
-            for (int i = 0; i < course.size(); i++) {
-                for (int k = 0; k < o.course.size(); k++) {
-                    Point2D p = course.get(i);
-                    Point2D q = course.get(Math.max(0, i - 1));
-                    Point2D r = o.course.get(k);
-                    Point2D s = o.course.get(Math.max(0, k - 1));
-                    if (new Line2D.Double(q, p).intersectsLine(new Line2D.Double(s, r))
-                            || p.distance(r) < NEAR_PT) {
+            for (int i = 1; i < course.size(); i++) {
+                for (int k = 1; k < o.course.size(); k++) {
+                    Line2D own = new Line2D.Double(course.get(i - 1), course.get(i));
+                    Line2D other = new Line2D.Double(o.course.get(k - 1), o.course.get(k));
+                    if (own.intersectsLine(other) || isNear(own, other)) {
                         return true;
                     }
                 }
             }
             return false;
+        }
+
+        private static boolean isNear(Line2D a, Line2D b) {
+            return Math.min(a.ptSegDist(b.getP1()), a.ptSegDist(b.getP2())) < NEAR_PT;
         }
     }
 
