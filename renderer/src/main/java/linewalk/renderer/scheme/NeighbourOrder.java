@@ -53,7 +53,11 @@ final class NeighbourOrder {
         layers = graph.getLayers();
         isTurn = n -> n.getProperty(InternalProperties.ORIGIN) instanceof ElkNode origin && turns.test(origin);
         for (Layer layer : layers) {
-            place(layer.getNodes());
+            set(
+                    layer,
+                    blocks(layer.getNodes()).stream()
+                            .flatMap(b -> together(b).stream())
+                            .toList());
             layer.getNodes().forEach(n -> n.getPorts().forEach(this::reach));
         }
     }
@@ -179,6 +183,28 @@ final class NeighbourOrder {
             blocks.get(blocks.size() - 1).add(nodes.get(i));
         }
         return blocks;
+    }
+
+    /**
+     * A passing line between a node and the point where its sideward line turns is crossed by that line. It goes to the
+     * outside: the two may then cross in a gap instead, where a change of neighbours can still undo it.
+     */
+    private static List<LNode> together(List<LNode> block) {
+        LNode node = block.stream()
+                .map(NeighbourOrder::unit)
+                .filter(u -> u.getType() == LNode.NodeType.NORMAL)
+                .findFirst()
+                .orElse(block.get(0));
+        List<LNode> before = new ArrayList<>();
+        List<LNode> own = new ArrayList<>();
+        List<LNode> after = new ArrayList<>();
+        for (int i = 0; i < block.size(); i++) {
+            LNode n = block.get(i);
+            (unit(n) == node ? own : i < block.indexOf(node) ? before : after).add(n);
+        }
+        before.addAll(own);
+        before.addAll(after);
+        return before;
     }
 
     private static LNode unit(LNode node) {
