@@ -44,7 +44,7 @@ final class Blocks {
                 Isolation.of(job, around),
                 "The plant's lockout rules and its authorised people decide; this list follows the drawings and may miss"
                         + " something. Block raised loads and lock out drives before valves are shut: a pump that runs"
-                        + " against a shut valve is destroyed.");
+                        + " against a shut valve can be destroyed.");
     }
 
     private Block energy() {
@@ -68,9 +68,8 @@ final class Blocks {
         for (Task t : tasks) {
             rows.add(table.row(String.valueOf(rows.size() + 1), t.what(), t.where(), t.how()));
         }
-        rows.add(table.row("", "", "", ""));
-        rows.add(table.row("", "", "", ""));
-        return new Block(title, text.paragraph("", 0, lead), table.head(), rows, false);
+        Row blank = table.row("", "", "", "");
+        return new Block(title, text.paragraph("", 0, lead), table.head(), rows, List.of(blank, blank), false);
     }
 
     private Block gauges(List<Gauges.Gauge> gauges) {
@@ -97,6 +96,7 @@ final class Blocks {
                                 + " the range (common practice). Hoses and couplings must stand the same pressure."),
                 table.head(),
                 rows,
+                List.of(),
                 false);
     }
 
@@ -117,12 +117,15 @@ final class Blocks {
         for (Gauges.Gauge g : gauges) {
             rows.add(table.row(g.tag(), g.of(), g.oil().isEmpty() ? "not known" : g.oil(), expected(g), "bar"));
         }
-        rows.add(table.row("", "", "", "", ""));
+        if (rows.isEmpty()) {
+            rows.add(table.row("", "", "", "", ""));
+        }
         return new Block(
                 "Expected and measured",
                 text.paragraph("", 0, job.head().condition() + ". Measure in this state only."),
                 table.head(),
                 rows,
+                List.of(table.row("", "", "", "", "")),
                 false);
     }
 
@@ -146,12 +149,13 @@ final class Blocks {
                     job.address(c)));
         }
         String title = job.isPath() ? "Parts in the order of the path" : "Parts of this circuit to check";
-        return new Block(title, List.of(), table.head(), rows, false);
+        return new Block(title, List.of(), table.head(), rows, List.of(), false);
     }
 
     private Block notes() {
         Table table = table(new Col("Found, done, parts used", 1, Fill.PEN));
-        return new Block("Notes", List.of(), table.head(), List.of(table.row(), table.row(), table.row()), true);
+        return new Block(
+                "Notes", List.of(), table.head(), List.of(table.row(), table.row(), table.row()), List.of(), true);
     }
 
     private Block signatures() {
@@ -167,7 +171,7 @@ final class Blocks {
         for (String who : List.of("Isolated by", "Work done by", "Tested by", "Released by")) {
             rows.add(table.row(who));
         }
-        return new Block("Sign-off", List.of(), table.head(), rows, true);
+        return new Block("Sign-off", List.of(), table.head(), rows, List.of(), true);
     }
 
     private Table table(Col... cols) {

@@ -1,6 +1,7 @@
 package linewalk.renderer.card;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -59,6 +60,9 @@ final class Gauges {
     static List<Component> points(Surroundings around) {
         List<Component> points = new ArrayList<>(around.tapped(Kind.TEST_POINT));
         points.addAll(around.tapped(Kind.GAUGE));
+        points.sort(Comparator.comparing((Component c) -> c.tag().replaceAll("\\d+", ""))
+                .thenComparing(c -> c.tag().replaceAll("\\D+", ""), Comparator.comparingInt(String::length))
+                .thenComparing(Component::tag));
         return points;
     }
 
@@ -98,14 +102,16 @@ final class Gauges {
     private Gauge drawn(Component point) {
         OptionalDouble expected = expected(point.tag());
         Limit limit = limit(point);
+        String oil = oil(point);
+        String coarse = oil.equals(PressureClass.RETURN.word()) ? "; return oil in this step, so it reads low" : "";
         return new Gauge(
                 point.tag(),
                 job.address(point),
                 testedThere(point.tag()),
-                oil(point),
+                oil,
                 expected,
                 range(expected, limit),
-                limit.why());
+                limit.why() + coarse);
     }
 
     /** Not on a line of what is shown, or not drawn at all. */

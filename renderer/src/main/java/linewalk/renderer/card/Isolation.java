@@ -94,7 +94,7 @@ final class Isolation {
 
     private String close(Component v) {
         if (around.isDrawnClosed(v)) {
-            return "Check that it is closed, hold it so";
+            return "Check that it is closed; open it only to let stored oil off";
         }
         return around.neighbours(v).stream().anyMatch(c -> c.kind() == Kind.PUMP)
                 ? "Close and hold it so, only after the pump is locked out"

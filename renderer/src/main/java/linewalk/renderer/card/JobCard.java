@@ -32,8 +32,7 @@ public final class JobCard {
         columnPt = (inner - (across - 1) * GUTTER_PT) / across;
         head = new PageHead(job, inner);
         TextBlock text = new TextBlock(columnPt);
-        columns =
-                Pouring.pour(Blocks.of(job, text), text, n -> pageHeightPt - 2 * MARGIN_PT - head.heightPt(n / across));
+        columns = Pouring.pour(Blocks.of(job, text), n -> pageHeightPt - 2 * MARGIN_PT - head.heightPt(n / across));
     }
 
     /**

@@ -15,13 +15,19 @@ final class Pairs {
     private Pairs() {}
 
     static Optional<Component> motorOf(Component pump, List<Component> motors) {
-        String wanted = plain(pump.tag()).replaceFirst("P(?=\\d+$)", "M");
-        return wanted.equals(plain(pump.tag()))
+        String tag = spelled(pump.tag());
+        // P1.1 and P1.2 share a drive that their tags do not name
+        String wanted = tag.replaceFirst("P(?=-?\\d+$)", "M");
+        return wanted.equals(tag)
                 ? Optional.empty()
                 : motors.stream()
                         .filter(m -> m.kind() == Kind.ELECTRIC_MOTOR
-                                && plain(m.tag()).equals(wanted))
+                                && spelled(m.tag()).equals(wanted))
                         .findFirst();
+    }
+
+    private static String spelled(String tag) {
+        return tag.toUpperCase(Locale.ROOT).replaceAll("\\s", "");
     }
 
     /** A designation for comparison: letters and digits only. */

@@ -5,32 +5,29 @@ import java.util.List;
 import java.util.function.IntToDoubleFunction;
 import linewalk.renderer.sheet.Column;
 import linewalk.renderer.sheet.Row;
-import linewalk.renderer.sheet.TextBlock;
 
 /** Pours blocks into columns; a table that goes on in the next column has its heading and head there again. */
 final class Pouring {
 
-    private final TextBlock text;
     private final IntToDoubleFunction heightPt;
     private final List<Column> columns = new ArrayList<>();
     private List<Row> column = new ArrayList<>();
     private double used;
 
-    private Pouring(TextBlock text, IntToDoubleFunction heightPt) {
-        this.text = text;
+    private Pouring(IntToDoubleFunction heightPt) {
         this.heightPt = heightPt;
     }
 
     /** @param heightPt of each column by its number, from 0 */
-    static List<Column> pour(List<Block> blocks, TextBlock text, IntToDoubleFunction heightPt) {
-        Pouring pouring = new Pouring(text, heightPt);
+    static List<Column> pour(List<Block> blocks, IntToDoubleFunction heightPt) {
+        Pouring pouring = new Pouring(heightPt);
         blocks.forEach(pouring::add);
         pouring.next();
         return pouring.columns;
     }
 
     private void add(Block block) {
-        List<Row> start = block.start(text);
+        List<Row> start = block.start();
         List<Row> first = new ArrayList<>(start);
         first.addAll(block.together() ? block.rows() : block.rows().subList(0, 1));
         if (!fits(height(first))) {
@@ -40,10 +37,11 @@ final class Pouring {
         for (Row row : block.rows()) {
             if (!fits(row.heightPt())) {
                 next();
-                take(block.again(text));
+                take(block.again());
             }
             take(List.of(row));
         }
+        block.spare().stream().filter(r -> fits(r.heightPt())).forEach(r -> take(List.of(r)));
     }
 
     private boolean fits(double need) {

@@ -1,6 +1,7 @@
 package linewalk.renderer.card;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -27,6 +28,8 @@ final class StoredEnergy {
             PressureClass.METERED,
             PressureClass.PILOT);
 
+    private static final int MOST_PLACES = 3;
+
     private final CardJob job;
     private final Surroundings around;
     private final List<Task> tasks = new ArrayList<>();
@@ -52,7 +55,7 @@ final class StoredEnergy {
         for (Component a : all) {
             String setting = job.names().setting(a);
             String said = setting.isEmpty()
-                    ? job.names().called(a) + ": pre-charge not told"
+                    ? job.names().called(a) + ": charge not told"
                     : job.names().called(a) + ", as drawn or listed: " + setting;
             String behind = around.isOpenly(a) ? "" : "; only a valve taken as closed keeps it off this " + job.word();
             tasks.add(new Task(said + behind, job.address(a), discharge(a)));
@@ -118,8 +121,8 @@ final class StoredEnergy {
         }
     }
 
-    /** "sheet 9, C4, D2; sheet 10, B3". */
-    private static String joined(Iterable<Set<String>> addresses) {
+    /** "sheet 9, C4, D2; sheet 10, B3"; sheets alone where there are many, since the lines' numbers stand beside. */
+    private static String joined(Collection<Set<String>> addresses) {
         Map<String, Set<String>> zones = new LinkedHashMap<>();
         for (Set<String> some : addresses) {
             for (String a : some) {
@@ -129,6 +132,12 @@ final class StoredEnergy {
                     of.add(parts[1]);
                 }
             }
+        }
+        if (addresses.size() > MOST_PLACES) {
+            return (zones.size() > 1 ? "sheets " : "sheet ")
+                    + zones.keySet().stream()
+                            .map(s -> s.replaceFirst("^sheet ", ""))
+                            .collect(Collectors.joining(", "));
         }
         return zones.entrySet().stream()
                 .map(e -> e.getKey() + (e.getValue().isEmpty() ? "" : ", " + String.join(", ", e.getValue())))
@@ -177,7 +186,7 @@ final class StoredEnergy {
     private String load(Component a) {
         CycleChart.Load load = loadOf(a);
         if (load == null) {
-            return ": may hold a load; none is told";
+            return ": may hold a load; nothing tells whether it does";
         }
         return load == CycleChart.Load.NONE
                 ? ": the cycle chart says no load in this step"
