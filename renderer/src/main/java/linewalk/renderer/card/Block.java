@@ -37,6 +37,6 @@ record Block(String title, List<Row> lead, Row head, List<Row> rows, List<Row> s
             c.pen(Ink.BLACK, Ink.line(1));
             c.text(words, x, y + SIZE_PT, SIZE_PT);
         };
-        return List.of(new Row(9, true, (c, x, y) -> {}), new Row(SIZE_PT + 6, true, painter, bookmark));
+        return List.of(new Row(9, true, (c, x, y) -> {}), new Row(SIZE_PT + 6, true, painter).heading(bookmark));
     }
 }
