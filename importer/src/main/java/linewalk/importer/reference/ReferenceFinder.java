@@ -27,6 +27,7 @@ import linewalk.importer.line.Net;
 import linewalk.importer.line.Node;
 import linewalk.importer.page.Direction;
 import linewalk.importer.symbol.FlagTest;
+import linewalk.importer.symbol.NamedFlag;
 import linewalk.importer.symbol.Outline;
 import linewalk.importer.symbol.Symbols;
 
@@ -153,6 +154,7 @@ public final class ReferenceFinder {
     private void inFlag(Outline flag) {
         List<Label> inside = FlagTest.inside(flag, labels);
         if (inside.isEmpty()) {
+            symbols.named().stream().filter(n -> n.flag() == flag).findFirst().ifPresent(this::addNamed);
             return;
         }
         Label text = TextBlocks.joined(inside);
@@ -175,6 +177,20 @@ public final class ReferenceFinder {
         Set<Evidence> evidence = EnumSet.of(Evidence.FLAG);
         add(text, text.box().union(flag.box()), parsed, parsed.label(), end.orElse(null), flag, evidence);
         used.addAll(inside);
+    }
+
+    /** A list of sheets without zones: its name tells the mates. */
+    private void addNamed(NamedFlag f) {
+        List<Target> targets = f.sheets().stream().map(s -> new Target(s, null)).toList();
+        Parsed parsed =
+                new Parsed("x,9", List.of(new Says(targets, 1)), f.name().text(), false, false);
+        Box box = f.list().box().union(f.name().box()).union(f.flag().box());
+        Optional<Node> end = endAt(f.flag());
+        add(f.list(), box, parsed, parsed.label(), end.orElse(null), f.flag(), EnumSet.of(Evidence.FLAG));
+        labels.stream()
+                .filter(l -> l.box().contains(f.list().box())
+                        || l.box().contains(f.name().box()))
+                .forEach(used::add);
     }
 
     private void addLetter(Outline flag, Label letter, Label said) {
