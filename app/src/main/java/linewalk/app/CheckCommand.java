@@ -31,7 +31,7 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        DrawingSet set = LoadedSet.load(path).steps().withFindings();
+        DrawingSet set = LoadedSet.load(path).checked();
         if (format == Format.json) {
             Output.json(new ExportJson(set, List.of()).findings());
         } else {

@@ -41,7 +41,7 @@ final class ImportCommand implements Callable<Integer> {
                 sources.add(name);
             }
         }
-        SetSettings wider = new SetSettings(sources, settings.patterns(), settings.standardGrid());
+        SetSettings wider = new SetSettings(sources, settings.patterns(), settings.standardGrid(), settings.rules());
         if (!wider.equals(settings)) {
             LoadedSet.checkReadable(folder, wider);
             folder.write(wider);

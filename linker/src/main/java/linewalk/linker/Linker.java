@@ -71,7 +71,7 @@ public final class Linker {
         RefIndex index = new RefIndex(pages, new Sifter(pages, findings).sift());
         each(tags, HandTag.OfMate.class, t -> mateTags.place(t, index.refs));
         Mates mates = MateFinder.find(index, mateTags);
-        findings.addAll(Checks.of(pages, index, mates, tags, chart));
+        findings.addAll(Checks.of(pages, index, mates, tags, parts, chart));
         return assemble(index, mates);
     }
 

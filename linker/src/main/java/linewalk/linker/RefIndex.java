@@ -25,6 +25,7 @@ final class RefIndex {
     private final Map<String, List<PageDraft>> pages = new HashMap<>();
     private final Map<Spot, List<Ref>> byZone = new HashMap<>();
     private final Map<Spot, List<Ref>> byLabel = new HashMap<>();
+    private final Map<String, List<Ref>> byName = new HashMap<>();
     private final Map<Spot, List<Ref>> pointingAt = new HashMap<>();
     final List<Ref> refs;
 
@@ -36,6 +37,7 @@ final class RefIndex {
         for (Ref r : refs) {
             r.touched().forEach(z -> add(byZone, r.sheetKey(), z, r));
             add(byLabel, r.sheetKey(), r.labelKey(), r);
+            byName.computeIfAbsent(r.labelKey(), k -> new ArrayList<>()).add(r);
             for (int i = 0; i < r.targets().size(); i++) {
                 add(pointingAt, r.keys().targets().get(i), r.targets().get(i).zone(), r);
             }
@@ -60,6 +62,11 @@ final class RefIndex {
     /** References on a sheet with a label; those without one under the empty key. */
     List<Ref> labelled(String sheetKey, String labelKey) {
         return byLabel.getOrDefault(new Spot(sheetKey, labelKey), List.of());
+    }
+
+    /** References of the whole set with a label. */
+    List<Ref> named(String labelKey) {
+        return byName.getOrDefault(labelKey, List.of());
     }
 
     /** References that name this sheet and zone; null for those that name the sheet alone. */

@@ -48,6 +48,11 @@ public final class ReferenceFinder {
     /** The same for a reference beside its end. */
     private static final double BESIDE = 1.8;
 
+    /** Numbers stand beside all kinds of names: whether they are sheets, the rest of the set must show. */
+    private static final double LISTED = 0.4;
+
+    private static final double GLUED = 0.15;
+
     private final List<Label> labels;
     private final Symbols symbols;
     private final List<Node> nodes;
@@ -186,7 +191,8 @@ public final class ReferenceFinder {
                 new Parsed("x,9", List.of(new Says(targets, 1)), f.name().text(), false, false);
         Box box = f.list().box().union(f.name().box()).union(f.flag().box());
         Optional<Node> end = endAt(f.flag());
-        add(f.list(), box, parsed, parsed.label(), end.orElse(null), f.flag(), EnumSet.of(Evidence.FLAG));
+        double likely = f.glued() ? GLUED : end.isPresent() ? LISTED : GLUED;
+        add(f.list(), box, parsed, parsed.label(), end.orElse(null), f.flag(), EnumSet.of(Evidence.FLAG), likely);
         labels.stream()
                 .filter(l -> l.box().contains(f.list().box())
                         || l.box().contains(f.name().box()))
@@ -291,6 +297,18 @@ public final class ReferenceFinder {
         if (end != null) {
             evidence.add(Evidence.LINE_END);
         }
+        add(text, box, parsed, label, end, flag, evidence, confidence(evidence));
+    }
+
+    private void add(
+            Label text,
+            Box box,
+            Parsed parsed,
+            String label,
+            Node end,
+            Outline flag,
+            Set<Evidence> evidence,
+            double confidence) {
         if (parsed.words()) {
             evidence.add(Evidence.WORDS);
         }
@@ -312,7 +330,7 @@ public final class ReferenceFinder {
                 FlowMarks.byTip(end, flag),
                 evidence,
                 Origin.TEXT,
-                confidence(evidence));
+                confidence);
         all.add(r);
         if (end != null) {
             at.put(end, r);

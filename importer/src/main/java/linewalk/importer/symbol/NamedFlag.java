@@ -3,6 +3,7 @@ package linewalk.importer.symbol;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import linewalk.drawing.Box;
 import linewalk.importer.lettering.Label;
@@ -20,6 +21,8 @@ public record NamedFlag(Outline flag, Label name, Label list) {
 
     private static final Pattern NAME = Pattern.compile("(?=.*\\p{L})\\S{2,}");
     private static final Pattern LIST = Pattern.compile("[\\[{(]?\\d{1,4}(?:,\\d{1,4})*[\\]})]?");
+
+    private static final Pattern GLUED = Pattern.compile("(.+\\p{L})(\\d{1,2})");
 
     /** How far a name may stand from its flag, in text sizes. */
     private static final double BESIDE = 3;
@@ -46,7 +49,25 @@ public record NamedFlag(Outline flag, Label name, Label list) {
                 .filter(l -> NAME.matcher(l.text()).matches()
                         && !LIST.matcher(l.text()).matches())
                 .min(Comparator.comparingDouble(l -> l.box().distancePt(o.box())))
-                .flatMap(name -> listed(o, name, words));
+                .flatMap(name ->
+                        listed(o, name, words, true).or(() -> glued(o, name)).or(() -> listed(o, name, words, false)));
+    }
+
+    /** Where the list touches the name both are one word: {@code DATA5_P11}. */
+    private static Optional<NamedFlag> glued(Outline o, Label word) {
+        Matcher m = GLUED.matcher(word.text());
+        return m.matches()
+                ? Optional.of(new NamedFlag(o, said(word, m.group(1)), said(word, m.group(2))))
+                : Optional.empty();
+    }
+
+    private static Label said(Label word, String text) {
+        return new Label(text, word.box(), word.sizePt(), word.angleDeg(), word.words());
+    }
+
+    /** Only the other end can tell that a number at the end of a name is none of it. */
+    public boolean glued() {
+        return name.box().equals(list.box());
     }
 
     /** A flag is about as high as its name's letters. */
@@ -60,13 +81,16 @@ public record NamedFlag(Outline flag, Label name, Label list) {
         return Math.abs(across.ahead(row.center(), l.center())) < ASIDE * l.sizePt();
     }
 
-    private static Optional<NamedFlag> listed(Outline o, Label name, Near<Label> words) {
+    /** @param beyond on the far side of the name; else over the line, where a pin's number may stand too */
+    private static Optional<NamedFlag> listed(Outline o, Label name, Near<Label> words, boolean beyond) {
         double reachPt = IN_ROW * name.sizePt();
         return words.touching(name.box().grow(reachPt)).stream()
                 .filter(l -> Math.abs(l.angleDeg() - name.angleDeg()) < 5 && inRow(name.box(), l))
                 .filter(l -> Math.abs(l.sizePt() - name.sizePt()) < 0.3 * name.sizePt())
                 .filter(l -> LIST.matcher(l.text()).matches())
                 .filter(l -> l.box().distancePt(name.box()) < reachPt)
+                .filter(l ->
+                        beyond == Direction.of(o.box().center(), name.center()).ahead(name.center(), l.center()) > 0)
                 .min(Comparator.comparingDouble(l -> l.box().center().distancePt(name.center())))
                 .map(l -> new NamedFlag(o, name, l));
     }
