@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import linewalk.drawing.End;
 import linewalk.drawing.Finding;
 import linewalk.drawing.Line;
@@ -34,7 +35,7 @@ final class LooseEnds {
     private static final int FEW = 5;
 
     /** One end in so many is loose. */
-    private static final int MANY = 10;
+    private static final int MANY = 20;
 
     private final Map<PageDraft, Integer> ends = new HashMap<>();
     private final List<Loose> all = new ArrayList<>();
@@ -86,7 +87,7 @@ final class LooseEnds {
         boolean unknownParts = open > FEW && open * MANY > all;
         byPage.forEach((page, loose) -> {
             if (unknownParts) {
-                findings.add(unread(page, loose.size()));
+                findings.add(unread(page, loose));
             } else {
                 loose.forEach(l -> findings.add(finding(l)));
             }
@@ -106,16 +107,23 @@ final class LooseEnds {
     }
 
     /** Where so many ends of a set seem loose, it is the reading that is at fault, and a list of them would hide the rest. */
-    private Finding unread(PageDraft page, int loose) {
+    private Finding unread(PageDraft page, List<Loose> loose) {
+        String places = loose.stream()
+                .flatMap(l -> page.zoneAt(l.end.place()).stream())
+                .map(Zone::toString)
+                .distinct()
+                .sorted()
+                .collect(Collectors.joining(", "));
         return new Finding(
                 Rule.DOUBTFUL_READING,
                 page.page,
                 null,
                 List.of(),
                 List.of(),
-                loose + " of " + ends.get(page) + " line ends on sheet " + page.name
+                loose.size() + " of " + ends.get(page) + " line ends on sheet " + page.name
+                        + (places.isEmpty() ? "" : " (" + places + ")")
                         + " end in nothing that was read: its parts are probably drawn in a way that is not known, so its"
-                        + " loose ends are not listed.",
+                        + " loose ends are not listed one by one.",
                 "see what was read with: linewalk overlay");
     }
 }

@@ -11,6 +11,8 @@ final class PairCheck {
 
     private static final int SEVERAL = 3;
 
+    private static final int CLEARLY = 5;
+
     private final Mates mates;
     private final MateLines lines;
 
@@ -61,7 +63,7 @@ final class PairCheck {
     /** Where most pairs clash, tips and arrows are this drafter's form of a flag and say nothing of the flow. */
     private boolean arrowed() {
         long clash = count(Facts.Flows.CLASH);
-        return clash < SEVERAL || clash * 2 <= count(Facts.Flows.AGREE);
+        return clash < SEVERAL || clash * CLEARLY <= count(Facts.Flows.AGREE);
     }
 
     private long count(Facts.Flows flows) {
