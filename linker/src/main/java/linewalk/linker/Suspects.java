@@ -29,10 +29,16 @@ final class Suspects {
             return facts.label() == Facts.Label.EQUAL;
         }
 
+        /** Neither names a zone, but each the other's sheet. */
+        boolean eachOthersSheet() {
+            return facts.out() == Facts.Way.SHEET && facts.back() == Facts.Way.SHEET;
+        }
+
         /** What speaks for it, each as much as in the matching; a target that is wrong altogether weighs nothing. */
         double weight() {
             return (pointsHere() ? 5 : facts.back() == Facts.Way.NEXT ? 2.5 : 0)
                     + (standsThere() ? 3 : facts.out() == Facts.Way.NEXT ? 1.5 : 0)
+                    + (eachOthersSheet() ? 4 : 0)
                     + (named() ? 3 : facts.label() == Facts.Label.DIFFERENT ? -2 : 0)
                     + (facts.flows() == Facts.Flows.AGREE ? 0.7 : facts.flows() == Facts.Flows.CLASH ? -0.7 : 0)
                     - (facts.kindsDiffer() ? 0.8 : 0);
@@ -105,6 +111,9 @@ final class Suspects {
         if (s.ref().labelKey().length() > 1) {
             near.addAll(index.named(s.ref().labelKey()));
         }
+        index.pointingAt(s.ref().sheetKey(), null).stream()
+                .filter(r -> s.zone() == null && r.sheetKey().equals(s.sheetKey()))
+                .forEach(near::add);
         near.remove(s.ref());
         return near.stream()
                 .filter(r -> !mates.mated(r))
