@@ -29,6 +29,7 @@ public final class Main implements Runnable {
         COMMANDS.put("check", CheckCommand.class);
         COMMANDS.put("trace", TraceCommand.class);
         COMMANDS.put("overlay", OverlayCommand.class);
+        COMMANDS.put("link", LinkCommand.class);
         COMMANDS.put("export", ExportCommand.class);
     }
 
