@@ -46,7 +46,7 @@ final class Sifter {
     private final List<PageDraft> pages;
     private final List<Finding> findings;
     private final FarPart farParts;
-    private final Set<String> sheets = new HashSet<>();
+    private final Map<String, List<PageDraft>> sheets = new HashMap<>();
     private final Map<String, Integer> strongForms = new HashMap<>();
     /** "from sheet > to sheet @ zone" of every likely reading, by the place it stands. */
     private final Map<String, Integer> pointing = new HashMap<>();
@@ -64,7 +64,8 @@ final class Sifter {
     List<Ref> sift() {
         Map<PageDraft, Placing> placings = new HashMap<>();
         for (PageDraft p : pages) {
-            sheets.add(Names.sheetKey(p.name));
+            sheets.computeIfAbsent(Names.sheetKey(p.name), k -> new ArrayList<>())
+                    .add(p);
             placings.put(p, new Placing(p));
         }
         pages.forEach(p -> p.candidates.forEach(r -> note(p, placings.get(p), r)));
@@ -188,7 +189,7 @@ final class Sifter {
     private double context(PageDraft page, Placing placing, ReferenceReading r, Says s) {
         double odds = 1;
         for (Target t : s.targets()) {
-            odds *= answered(page, placing, r, t) ? ANSWERED : sheets.contains(Names.sheetKey(t.sheet())) ? 1 : 0.3;
+            odds *= answered(page, placing, r, t) ? ANSWERED : sheets.containsKey(Names.sheetKey(t.sheet())) ? 1 : 0.3;
         }
         return odds;
     }
@@ -217,13 +218,9 @@ final class Sifter {
     }
 
     private boolean known(Target t) {
-        String sheet = Names.sheetKey(t.sheet());
-        return sheets.contains(sheet)
-                && (t.zone() == null
-                        || pages.stream()
-                                .filter(p -> p.grid() != null
-                                        && Names.sheetKey(p.name).equals(sheet))
-                                .allMatch(p -> p.has(t.zone())));
+        List<PageDraft> there = sheets.getOrDefault(Names.sheetKey(t.sheet()), List.of());
+        return !there.isEmpty()
+                && (t.zone() == null || there.stream().allMatch(p -> p.grid() == null || p.has(t.zone())));
     }
 
     /** @param like how many others of the set are printed in this form */
@@ -256,7 +253,7 @@ final class Sifter {
     private Finding doubtful(Ref r, List<Says> likely) {
         String others =
                 likely.size() < 2 ? "" : "; it may also read " + likely.get(1).targets();
-        boolean known = r.keys().targets().stream().anyMatch(sheets::contains);
+        boolean known = r.keys().targets().stream().anyMatch(sheets::containsKey);
         String strange = known ? "" : ": the set has no such sheet, and its references look otherwise";
         return new Finding(
                 Rule.DOUBTFUL_READING,

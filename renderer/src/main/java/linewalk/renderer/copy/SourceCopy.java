@@ -24,6 +24,8 @@ import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
  */
 public final class SourceCopy implements Closeable {
 
+    private static final long STACK_BYTES = 256L << 20;
+
     private final Path source;
     private final PDDocument document;
     private final List<PDPage> pages = new ArrayList<>();
@@ -37,16 +39,24 @@ public final class SourceCopy implements Closeable {
 
     /** @throws UserError where the file can't be read, or is locked so that nothing may be added */
     public static SourceCopy open(Path source) {
+        return new SourceCopy(source, load(source));
+    }
+
+    static PDDocument load(Path source) {
         try {
             PDDocument document = Loader.loadPDF(source.toFile());
             if (document.isEncrypted()) {
                 document.close();
                 throw new UserError(source + " is encrypted, so nothing can be added to it; unlock a copy of it first");
             }
-            return new SourceCopy(source, document);
+            return document;
         } catch (IOException e) {
-            throw new UserError("cannot read " + source + ": " + e.getMessage() + "; export it again", e);
+            throw unreadable(source, e);
         }
+    }
+
+    static UserError unreadable(Path source, IOException e) {
+        return new UserError("cannot read " + source + ": " + e.getMessage() + "; export it again", e);
     }
 
     public PDDocument document() {
@@ -82,7 +92,37 @@ public final class SourceCopy implements Closeable {
         if (changed.isEmpty()) {
             Files.copy(source, out);
         } else {
-            document.saveIncremental(out, changed);
+            deep(() -> document.saveIncremental(out, changed));
+        }
+    }
+
+    private interface Writing {
+        void run() throws IOException;
+    }
+
+    /** PDFBox walks from page to page by recursion, as links lead: a large set takes a deep stack. */
+    private static void deep(Writing writing) throws IOException {
+        IOException[] failed = new IOException[1];
+        Thread writer = new Thread(
+                null,
+                () -> {
+                    try {
+                        writing.run();
+                    } catch (IOException e) {
+                        failed[0] = e;
+                    }
+                },
+                "linked copy",
+                STACK_BYTES);
+        writer.start();
+        try {
+            writer.join();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IOException("interrupted", e);
+        }
+        if (failed[0] != null) {
+            throw failed[0];
         }
     }
 

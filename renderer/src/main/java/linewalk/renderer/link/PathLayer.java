@@ -1,6 +1,10 @@
 package linewalk.renderer.link;
 
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import linewalk.drawing.Component;
@@ -34,26 +38,30 @@ final class PathLayer {
     /** Of the page's larger side. */
     private static final double WIDTH = 0.0022;
 
-    private final SourceCopy copy;
     private final String source;
     private final Map<PageKey, Sheet> sheets;
+    private final Map<Integer, List<PDAnnotation>> notes = new LinkedHashMap<>();
 
-    PathLayer(SourceCopy copy, String source, Map<PageKey, Sheet> sheets) {
-        this.copy = copy;
+    PathLayer(String source, Map<PageKey, Sheet> sheets) {
         this.source = source;
         this.sheets = sheets;
     }
 
-    void draw(Trace trace, Map<Integer, List<PDAnnotation>> notes) {
-        String name =
-                "Path " + trace.question().from() + " to " + trace.question().to();
-        PDOptionalContentGroup layer = layer(name);
-        for (Leg leg : trace.legs()) {
-            if (leg instanceof Leg.Along a && here(a.line().page())) {
-                add(notes, a.line().page(), along(a), name, layer);
-            } else if (leg instanceof Leg.Through t && here(t.component().page())) {
-                add(notes, t.component().page(), through(t.component()), name, layer);
+    /** Adds the path to a file, by one more update. */
+    void write(Path file, Trace trace, OutputStream out) throws IOException {
+        try (SourceCopy copy = SourceCopy.open(file)) {
+            String name = "Path " + trace.question().from() + " to "
+                    + trace.question().to();
+            PDOptionalContentGroup layer = layer(copy, name);
+            for (Leg leg : trace.legs()) {
+                if (leg instanceof Leg.Along a && here(a.line().page())) {
+                    add(copy, a.line().page(), along(a), name, layer);
+                } else if (leg instanceof Leg.Through t && here(t.component().page())) {
+                    add(copy, t.component().page(), through(t.component()), name, layer);
+                }
             }
+            notes.forEach(copy::annotate);
+            copy.write(out);
         }
     }
 
@@ -61,7 +69,7 @@ final class PathLayer {
         return page.source().equals(source);
     }
 
-    private PDOptionalContentGroup layer(String name) {
+    private static PDOptionalContentGroup layer(SourceCopy copy, String name) {
         PDDocumentCatalog catalog = copy.document().getDocumentCatalog();
         PDOptionalContentProperties layers = catalog.getOCProperties();
         if (layers == null) {
@@ -97,11 +105,7 @@ final class PathLayer {
     }
 
     private void add(
-            Map<Integer, List<PDAnnotation>> notes,
-            PageKey page,
-            PDAnnotationMarkup mark,
-            String name,
-            PDOptionalContentGroup layer) {
+            SourceCopy copy, PageKey page, PDAnnotationMarkup mark, String name, PDOptionalContentGroup layer) {
         mark.setColor(new PDColor(MAGENTA, PDDeviceRGB.INSTANCE));
         mark.setConstantOpacity(OPACITY);
         mark.setContents(name + ": check it on the machine before any work");

@@ -65,7 +65,8 @@ public final class NotedCopy {
     private PDAnnotationText note(Finding f, Sheet sheet) {
         PDAnnotationText note = new PDAnnotationText();
         Point at = f.place() == null ? corner(sheet) : f.place();
-        note.setRectangle(OnPage.rectangle(sheet, new Box(at.xPt(), at.yPt() - SIZE_PT, at.xPt() + SIZE_PT, at.yPt())));
+        note.setRectangle(OnPage.rectangle(
+                sheet, new Box(at.xPt(), at.yPt() - 2 * SIZE_PT, at.xPt() + SIZE_PT, at.yPt() - SIZE_PT)));
         note.setName(PDAnnotationText.NAME_NOTE);
         note.setTitlePopup("Linewalk: " + Report.word(f.severity()));
         note.setSubject(f.rule().word());
