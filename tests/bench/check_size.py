@@ -1,7 +1,7 @@
 #!/usr/bin/env python3
 """Pairing, findings and linked copies of 200 and 1,000 drawn sheets (20 references each), under a 512 MiB heap.
 
-Three limits: pairing and findings of the larger set take at most a quarter of its import; their time grows at most 1.3
+All in CPU seconds, warm. Three limits: pairing and findings of the larger set take at most a quarter of its import; their time grows at most 1.3
 times as fast as the sheets; from the smaller to the larger set the time of a linked copy grows at most 1.5 times as
 much as that of qpdf copying the same files, in one run.
 Exit status: 0 within the limits, 1 beyond them, 2 where it could not be measured.
@@ -16,15 +16,15 @@ from draw_sheets import draw_set
 from measured import PROJECT, need_file, need_tools, run_or_stop, stop
 
 QUARTER, GROWTH, COPIES = 0.25, 1.3, 1.5
-RUNS = 5
+RUNS = 12
 
 
 def qpdf_s(pdf, folder):
-    return min(run_or_stop(["qpdf", pdf, folder / "copy.pdf"]).wall_s for _ in range(RUNS))
+    return min(run_or_stop(["qpdf", pdf, folder / "copy.pdf"]).cpu_s for _ in range(RUNS))
 
 
 def measure(jar, folder, sizes, seed):
-    """[(sheets, references, import, check, copy)] in seconds, and what each linked copy holds checked by qpdf."""
+    """[(sheets, references, import, check, copy)] in CPU seconds; the linked copies are checked by qpdf."""
     pairs = []
     for n, count in enumerate([sizes[0], *sizes]):   # the first warms up
         pdf, into = folder / f"{n}-{count}.pdf", folder / f"{n}-{count}"

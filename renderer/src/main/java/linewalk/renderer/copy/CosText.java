@@ -82,9 +82,21 @@ public final class CosText {
 
     /** A text string: letters of ASCII as they are, anything else as UTF-16. */
     public static String text(String said) {
-        if (said.chars().allMatch(c -> c >= 32 && c < 127)) {
-            return "(" + said.replace("\\", "\\\\").replace("(", "\\(").replace(")", "\\)") + ")";
+        StringBuilder text = new StringBuilder(said.length() + 2).append('(');
+        for (int i = 0; i < said.length(); i++) {
+            char c = said.charAt(i);
+            if (c < 32 || c > 126) {
+                return wide(said);
+            }
+            if (c == '(' || c == ')' || c == '\\') {
+                text.append('\\');
+            }
+            text.append(c);
         }
+        return text.append(')').toString();
+    }
+
+    private static String wide(String said) {
         StringBuilder hex = new StringBuilder("<FEFF");
         said.chars().forEach(c -> hex.append(String.format("%04X", c)));
         return hex.append('>').toString();

@@ -31,6 +31,9 @@ public final class Increment implements Closeable {
     /** The last words of a file stand within so many bytes of its end. */
     private static final int TAIL = 2048;
 
+    /** What stands around an object's text, and its row in the table. */
+    private static final int PER_OBJECT = 45;
+
     private static final Pattern START = Pattern.compile("startxref\\s+(\\d+)\\s+%%EOF");
     private static final Pattern STREAM = Pattern.compile("\\d+\\s+\\d+\\s+obj");
 
@@ -154,7 +157,8 @@ public final class Increment implements Closeable {
         if (bodies.isEmpty()) {
             return;
         }
-        StringBuilder text = new StringBuilder("\n");
+        int size = bodies.values().stream().mapToInt(String::length).sum();
+        StringBuilder text = new StringBuilder(size + PER_OBJECT * bodies.size()).append('\n');
         Map<Long, Long> places = new TreeMap<>();
         bodies.forEach((number, body) -> {
             places.put(number, length + text.length());

@@ -12,10 +12,18 @@ public final class OnPage {
     private OnPage() {}
 
     /** Upright in user space, whatever the page's rotation. */
-    public static PDRectangle rectangle(Sheet sheet, Box box) {
+    public static Box box(Sheet sheet, Box box) {
         Point a = sheet.toPage().apply(new Point(box.x0Pt(), box.y0Pt()));
         Point b = sheet.toPage().apply(new Point(box.x1Pt(), box.y1Pt()));
-        Box own = Box.around(List.of(a, b));
+        return new Box(
+                Math.min(a.xPt(), b.xPt()),
+                Math.min(a.yPt(), b.yPt()),
+                Math.max(a.xPt(), b.xPt()),
+                Math.max(a.yPt(), b.yPt()));
+    }
+
+    public static PDRectangle rectangle(Sheet sheet, Box box) {
+        Box own = box(sheet, box);
         return new PDRectangle((float) own.x0Pt(), (float) own.y0Pt(), (float) own.widthPt(), (float) own.heightPt());
     }
 

@@ -12,13 +12,14 @@ import linewalk.drawing.Zone;
 import linewalk.renderer.copy.CosText;
 import linewalk.renderer.copy.Increment;
 import linewalk.renderer.copy.OnPage;
-import org.apache.pdfbox.pdmodel.common.PDRectangle;
 
 /** Links from references to their mates, seen in the middle of the window. On the screen only: links are not printed. */
 final class Links {
 
     /** Of the page's sides, around the mate. */
     private static final double VIEW = 0.3;
+
+    private static final int LENGTH = 240;
 
     private static final String LOOK = "<</Type/Annot/Subtype/Link/BS<</S/U/W 0.8>>/C[0.1 0.35 0.8]/Rect";
 
@@ -51,8 +52,8 @@ final class Links {
     }
 
     private String link(Reference r, Box box, Reference mate) {
-        StringBuilder link = new StringBuilder(LOOK).append('[');
-        sides(link, OnPage.rectangle(sheets.get(r.page()), box));
+        StringBuilder link = new StringBuilder(LENGTH).append(LOOK).append('[');
+        sides(link, OnPage.box(sheets.get(r.page()), box));
         link.append("]/Contents ").append(CosText.text("to '" + mate.text() + "' on " + address(mate)));
         boolean here = mate.page().source().equals(r.page().source());
         if (here) {
@@ -73,18 +74,18 @@ final class Links {
         return "sheet " + sheets.get(mate.page()).name() + (zone == null ? "" : ", " + zone);
     }
 
-    private static void sides(StringBuilder out, PDRectangle r) {
-        CosText.number(out, r.getLowerLeftX());
-        CosText.number(out.append(' '), r.getLowerLeftY());
-        CosText.number(out.append(' '), r.getUpperRightX());
-        CosText.number(out.append(' '), r.getUpperRightY());
+    private static void sides(StringBuilder out, Box r) {
+        CosText.number(out, r.x0Pt());
+        CosText.number(out.append(' '), r.y0Pt());
+        CosText.number(out.append(' '), r.x1Pt());
+        CosText.number(out.append(' '), r.y1Pt());
     }
 
-    private PDRectangle around(Reference mate) {
+    private Box around(Reference mate) {
         Sheet sheet = sheets.get(mate.page());
         Point c = mate.box().center();
         double w = VIEW * sheet.widthPt() / 2;
         double h = VIEW * sheet.heightPt() / 2;
-        return OnPage.rectangle(sheet, new Box(c.xPt() - w, c.yPt() - h, c.xPt() + w, c.yPt() + h));
+        return OnPage.box(sheet, new Box(c.xPt() - w, c.yPt() - h, c.xPt() + w, c.yPt() + h));
     }
 }
