@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import linewalk.drawing.Zone;
 
 /** The set's references by sheet, zone, label, and by where they point. */
@@ -29,8 +30,12 @@ final class RefIndex {
     private final Map<Spot, List<Ref>> pointingAt = new HashMap<>();
     final List<Ref> refs;
 
-    RefIndex(List<PageDraft> pages, List<Ref> refs) {
+    /** Ids of references that are perhaps none. */
+    final Set<String> strange;
+
+    RefIndex(List<PageDraft> pages, List<Ref> refs, Set<String> strange) {
         this.refs = refs;
+        this.strange = strange;
         pages.forEach(p -> this.pages
                 .computeIfAbsent(Names.sheetKey(p.name), k -> new ArrayList<>())
                 .add(p));

@@ -52,6 +52,9 @@ final class Sifter {
     private final Map<String, Integer> pointing = new HashMap<>();
 
     private final Set<ReferenceReading> strong = Collections.newSetFromMap(new IdentityHashMap<>());
+    /** Ids of what is likely no reference at all. */
+    private final Set<String> strange = new HashSet<>();
+
     private boolean tipsSpeak;
 
     Sifter(List<PageDraft> pages, List<Finding> findings) {
@@ -87,6 +90,11 @@ final class Sifter {
         }
         refs.sort(Comparator.comparing(Ref::id));
         return refs;
+    }
+
+    /** Ids of references that are kept in doubt of being any; needs {@link #sift}. */
+    Set<String> strange() {
+        return strange;
     }
 
     /** Where all tips point one way, seen from the line, tips are a shape; where both ways occur, they mean the flow. */
@@ -211,7 +219,11 @@ final class Sifter {
         double odds = p / (1 - p);
         int like = strongForms.getOrDefault(String.valueOf(r.form()), 0) - (strong.contains(r) ? 1 : 0);
         boolean known = s.targets().stream().anyMatch(this::known);
-        odds *= form(like, known);
+        double form = form(like, known);
+        if (form == RARE_AND_STRANGE) {
+            strange.add(r.id());
+        }
+        odds *= form;
         odds *= known ? KNOWN_SHEET : STRANGE_SHEET;
         odds *= s.targets().stream().anyMatch(t -> answered(page, placing, r, t)) ? ANSWERED : 1;
         return odds / (1 + odds);

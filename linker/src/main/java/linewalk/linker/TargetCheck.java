@@ -27,8 +27,8 @@ final class TargetCheck {
 
     void check(List<Finding> findings) {
         for (Ref r : index.refs) {
-            // one that was read with doubt has its own finding
-            boolean doubtful = r.confidence() < Sifter.DOUBTFUL;
+            // one that is perhaps none has its own finding
+            boolean doubtful = r.confidence() < Sifter.DOUBTFUL && index.strange.contains(r.id());
             for (int i = 0; !doubtful && i < r.targets().size(); i++) {
                 check(new Slot(r, i)).ifPresent(findings::add);
             }

@@ -25,7 +25,7 @@ class PublicApiTest {
             }
         }
         assertThat(published)
-                .containsExactlyInAnyOrder("Linker", "Tracer", "Steps", "Question", "Leg", "Trace", "Answer");
+                .containsExactlyInAnyOrder("Linker", "Tracer", "Steps", "Question", "Leg", "Trace", "Answer", "Review");
     }
 
     private static List<String> names(Path folder) throws IOException {
