@@ -89,10 +89,15 @@ public record NamedFlag(Outline flag, Label name, Label list) {
                 .filter(l -> Math.abs(l.sizePt() - name.sizePt()) < 0.3 * name.sizePt())
                 .filter(l -> LIST.matcher(l.text()).matches())
                 .filter(l -> l.box().distancePt(name.box()) < reachPt)
-                .filter(l ->
-                        beyond == Direction.of(o.box().center(), name.center()).ahead(name.center(), l.center()) > 0)
+                .filter(l -> beyond == isBeyond(o, name, l))
                 .min(Comparator.comparingDouble(l -> l.box().center().distancePt(name.center())))
                 .map(l -> new NamedFlag(o, name, l));
+    }
+
+    /** Printed over the name counts as beyond it. */
+    private static boolean isBeyond(Outline o, Label name, Label list) {
+        Direction away = Direction.of(o.box().center(), name.center());
+        return away.ahead(name.center(), list.center()) > 0 || list.box().intersects(name.box());
     }
 
     /** The sheets of the list, in its order. */
