@@ -26,7 +26,16 @@ class PublicApiTest {
         }
         assertThat(published)
                 .containsExactlyInAnyOrder(
-                        "Linker", "Tracer", "Steps", "Question", "Leg", "Trace", "Answer", "Excerpt", "Excerpts");
+                        "Linker",
+                        "Tracer",
+                        "Steps",
+                        "Question",
+                        "Leg",
+                        "Trace",
+                        "Answer",
+                        "Excerpt",
+                        "Excerpts",
+                        "Neighbourhood");
     }
 
     private static List<String> names(Path folder) throws IOException {
