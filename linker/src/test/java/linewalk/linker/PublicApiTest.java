@@ -35,7 +35,8 @@ class PublicApiTest {
                         "Answer",
                         "Excerpt",
                         "Excerpts",
-                        "Review");
+                        "Review",
+                        "Neighbourhood");
     }
 
     private static List<String> names(Path folder) throws IOException {
