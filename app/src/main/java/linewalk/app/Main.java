@@ -30,6 +30,7 @@ public final class Main implements Runnable {
         COMMANDS.put("trace", TraceCommand.class);
         COMMANDS.put("circuit", CircuitCommand.class);
         COMMANDS.put("overlay", OverlayCommand.class);
+        COMMANDS.put("link", LinkCommand.class);
         COMMANDS.put("export", ExportCommand.class);
     }
 

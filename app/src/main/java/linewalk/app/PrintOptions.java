@@ -43,8 +43,18 @@ final class PrintOptions {
     @Option(names = "--dpi", paramLabel = "N", description = "Dots per inch of a .png, 50 to 600 (default: 150)")
     private Integer dpi;
 
+    @Option(
+            names = "--job-card",
+            description =
+                    "After the print, pages for planners to hand out: isolation points, stored energy, gauges, values"
+                            + " to measure, sign-off.")
+    private boolean jobCard;
+
     /** Null where no print was asked for. */
     PrintFile file() {
+        if (out == null && jobCard) {
+            throw new UserError("--job-card is part of a print: name a file by --out, such as --out path.pdf");
+        }
         if (out == null && dpi != null) {
             throw new UserError("--dpi is for pictures: name one by --out, such as --out path.png");
         }
@@ -52,6 +62,6 @@ final class PrintOptions {
     }
 
     PrintForm form() {
-        return new PrintForm(paper, turn, look, hidden);
+        return new PrintForm(paper, turn, look, hidden, jobCard);
     }
 }

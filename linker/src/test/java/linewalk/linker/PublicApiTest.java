@@ -26,7 +26,17 @@ class PublicApiTest {
         }
         assertThat(published)
                 .containsExactlyInAnyOrder(
-                        "Linker", "Tracer", "Steps", "Question", "Leg", "Trace", "Answer", "Excerpt", "Excerpts");
+                        "Linker",
+                        "Tracer",
+                        "Steps",
+                        "Question",
+                        "Leg",
+                        "Trace",
+                        "Answer",
+                        "Excerpt",
+                        "Excerpts",
+                        "Review",
+                        "Neighbourhood");
     }
 
     private static List<String> names(Path folder) throws IOException {

@@ -3,13 +3,14 @@ package linewalk.renderer;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.HashMap;
-import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
 import linewalk.drawing.End;
 import linewalk.drawing.Kind;
+import linewalk.drawing.Line;
 import linewalk.linker.Leg;
 import linewalk.linker.step.PressureClass;
 import linewalk.renderer.scheme.Layout;
@@ -18,13 +19,16 @@ import linewalk.renderer.scheme.Node;
 
 /**
  * Which way oil goes along each net. On a path: along its legs. In a circuit's step: in fed lines away from the pump, in
- * return lines towards the tank, counted in parts. Elsewhere nothing is said.
+ * return lines towards the tank. Elsewhere nothing is said.
  */
 final class FlowWays {
 
     private static final Set<PressureClass> FED =
             Set.of(PressureClass.SUPPLY, PressureClass.INTENSIFIED, PressureClass.REDUCED, PressureClass.METERED);
-    private static final Set<PressureClass> BACK = Set.of(PressureClass.RETURN, PressureClass.DRAIN);
+    private static final List<PressureClass> BACK = List.of(PressureClass.RETURN, PressureClass.DRAIN);
+
+    private static final Set<Kind> DEAD_ENDS =
+            Set.of(Kind.GAUGE, Kind.TEST_POINT, Kind.SWITCH, Kind.PLUG, Kind.ACCUMULATOR);
 
     private final PrintJob job;
     private final SchemeBuilder.Built built;
@@ -38,7 +42,8 @@ final class FlowWays {
             job.subject().legs().forEach(this::leg);
         } else if (job.moment().state() != null) {
             spread(built.nodesOf(Kind.PUMP), FED, 1);
-            spread(built.nodesOf(Kind.TANK), BACK, -1);
+            // one by one: a valve's drain does not join its return
+            BACK.forEach(c -> spread(built.nodesOf(Kind.TANK), Set.of(c), -1));
             spread(built.nodesOf(Kind.TANK), Set.of(PressureClass.INTAKE), 1);
         }
     }
@@ -71,28 +76,55 @@ final class FlowWays {
                 .forEach(m -> rank.putIfAbsent(m.node(), value));
     }
 
+    /**
+     * Of the ends of a net, those that are reached without it lie on the side of the start, the others beyond. Where all
+     * are reached, or none, oil may go either way and nothing is said.
+     */
     private void spread(List<Node> from, Set<PressureClass> along, int sign) {
-        Map<Node, Integer> distance = new HashMap<>();
-        Deque<Node> open = new ArrayDeque<>(from);
-        from.forEach(n -> distance.put(n, 0));
-        Map<Node, List<Net>> at = nets(net -> along.contains(
-                job.moment().classOf(built.strands().get(net.name()).line())));
-        Set<Net> taken = new HashSet<>();
-        while (!open.isEmpty()) {
-            Node n = open.removeFirst();
-            for (Net net : at.getOrDefault(n, List.of())) {
-                if (!taken.add(net)) {
-                    continue;
+        Map<Node, List<Net>> at = nets(net -> along.contains(job.moment().classOf(line(net))));
+        Set<Net> all = new LinkedHashSet<>();
+        at.values().forEach(all::addAll);
+        Set<Node> ever = reached(from, at, null);
+        for (Net net : all) {
+            Set<Node> without = reached(from, at, net);
+            Map<Node, Integer> rank = new HashMap<>();
+            for (Net.Meeting m : net.meetings()) {
+                if (ever.contains(m.node()) && !isDeadEnd(m.node(), at, net)) {
+                    rank.put(m.node(), without.contains(m.node()) ? 1 - sign : 1 + sign);
                 }
-                Map<Node, Integer> rank = ranks.computeIfAbsent(net.name(), k -> new HashMap<>());
-                for (Net.Meeting m : net.meetings()) {
-                    if (distance.putIfAbsent(m.node(), distance.get(n) + 1) == null) {
-                        open.addLast(m.node());
-                    }
-                    rank.put(m.node(), m.node() == n ? 1 - sign : 1 + sign);
+            }
+            if (rank.values().stream().distinct().count() > 1) {
+                ranks.put(net.name(), rank);
+            }
+        }
+    }
+
+    private Line line(Net net) {
+        return built.strands().get(net.name()).line();
+    }
+
+    /** Oil stands in it: away from the net there is nothing but instruments. */
+    private boolean isDeadEnd(Node node, Map<Node, List<Net>> at, Net net) {
+        return reached(List.of(node), at, net).stream()
+                .allMatch(n -> n.figure() instanceof CrossingFigure
+                        || built.parts().containsKey(n)
+                                && DEAD_ENDS.contains(built.parts().get(n).kind()));
+    }
+
+    private static Set<Node> reached(List<Node> from, Map<Node, List<Net>> at, Net without) {
+        Set<Node> reached = new LinkedHashSet<>(from);
+        Deque<Node> open = new ArrayDeque<>(from);
+        while (!open.isEmpty()) {
+            for (Net net : at.getOrDefault(open.removeFirst(), List.of())) {
+                if (net != without) {
+                    net.meetings().stream()
+                            .map(Net.Meeting::node)
+                            .filter(reached::add)
+                            .forEach(open::addLast);
                 }
             }
         }
+        return reached;
     }
 
     private Map<Node, List<Net>> nets(Predicate<Net> wanted) {

@@ -15,9 +15,11 @@ import linewalk.renderer.sheet.Lettering;
 /** Line numbers beside upright stretches, where nothing else is; one without room is left to the table of the walk. */
 final class LineLabels {
 
-    private static final double HEIGHT_PT = 14;
+    private static final double HEIGHT_PT = 11;
     private static final double ASIDE_PT = 9;
     private static final double CLEAR_PT = 2;
+    /** Places are exact to a twentieth of a point. */
+    private static final double STRAIGHT_PT = 0.2;
 
     private final Layout layout;
     private final SchemeBuilder.Built built;
@@ -66,7 +68,7 @@ final class LineLabels {
         for (int i = 1; i < points.size(); i++) {
             Point2D p = points.get(i - 1);
             Point2D q = points.get(i);
-            if (Math.abs(p.getX() - q.getX()) > 0.01 || p.distance(q) < HEIGHT_PT) {
+            if (Math.abs(p.getX() - q.getX()) > STRAIGHT_PT || p.distance(q) < HEIGHT_PT) {
                 continue;
             }
             double y = (p.getY() + q.getY()) / 2 - HEIGHT_PT / 2;

@@ -7,8 +7,9 @@ import java.util.Set;
  *
  * @param turn how the paper lies
  * @param hidden layers that are left out
+ * @param withCard a job card follows
  */
-public record PrintForm(Paper paper, Turn turn, Look look, Set<Layer> hidden) {
+public record PrintForm(Paper paper, Turn turn, Look look, Set<Layer> hidden, boolean withCard) {
 
     /** Less has no room for a column of words beside the picture. */
     private static final double WIDE_PT = 1000;
@@ -17,8 +18,13 @@ public record PrintForm(Paper paper, Turn turn, Look look, Set<Layer> hidden) {
         hidden = Set.copyOf(hidden);
     }
 
+    /** A print alone. */
+    public PrintForm(Paper paper, Turn turn, Look look, Set<Layer> hidden) {
+        this(paper, turn, look, hidden, false);
+    }
+
     PrintForm turned(Turn to) {
-        return new PrintForm(paper, to, look, hidden);
+        return new PrintForm(paper, to, look, hidden, withCard);
     }
 
     double widthPt() {

@@ -2,6 +2,7 @@ package linewalk.renderer;
 
 import java.awt.BasicStroke;
 import java.awt.Color;
+import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Comparator;
@@ -54,6 +55,7 @@ final class SchemePainter {
             c.fill(Ink.BLACK, Canvas.disc(dot.getX(), dot.getY(), DOT_PT));
         }
         layout.courses().forEach(course -> onLayer(c, course.net().name(), on -> marks(on, course)));
+        new LineLabels(layout, built, frames.frames()).paint(c);
         layout.places().forEach((node, at) -> node(c, node, at));
     }
 
@@ -136,7 +138,7 @@ final class SchemePainter {
         for (double share : new double[] {0.5, 0.62, 0.38, 0.74, 0.26}) {
             Point2D tip = at(p, q, Math.min(1, share + ARROW_PT / 2 / length));
             Point2D tail = at(p, q, Math.max(0, share - ARROW_PT / 2 / length));
-            if (!isCrossed(course, tip, tail)) {
+            if (!isCrossed(course, tip, tail) && !isContradicted(course, at(p, q, share), dx, dy)) {
                 c.pen(look.style(job.facts().palette()).color(), Ink.line(1));
                 c.arrow(tip.getX(), tip.getY(), dx, dy, ARROW_PT);
                 return;
@@ -164,6 +166,22 @@ final class SchemePainter {
             }
         }
         return layout.dots().stream().anyMatch(room::contains);
+    }
+
+    /** Another way of the same net shares the stretch, and its oil does not surely go the same way. */
+    private boolean isContradicted(Layout.Course own, Point2D on, double dx, double dy) {
+        for (Layout.Course other : layout.courses()) {
+            for (int i = 1; i < other.points().size() && other != own; i++) {
+                Point2D p = other.points().get(i - 1);
+                Point2D q = other.points().get(i);
+                double along = ways.way(other) * ((q.getX() - p.getX()) * dx + (q.getY() - p.getY()) * dy);
+                boolean shared = Line2D.ptSegDist(p.getX(), p.getY(), q.getX(), q.getY(), on.getX(), on.getY()) < 0.5;
+                if (shared && other.net().name().equals(own.net().name()) && along <= 0) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     private static Point2D at(Point2D p, Point2D q, double share) {

@@ -92,7 +92,11 @@ public final class TracePrint {
             picture = picture(doubts, areas, sources);
             columns = columns(doubts, picture);
         }
+        int first = book.pages();
         paintAll(book, picture, areas, columns, doubts.all().size());
+        if (job.form().withCard()) {
+            CardPages.add(job, doubts.all().size(), first, book);
+        }
     }
 
     private Picture picture(Doubts doubts, PrintAreas areas, SourcePages sources) {
