@@ -56,8 +56,12 @@ final class Junctions {
         if (levels.length != 1) {
             return null;
         }
-        double[] away = ways.stream().mapToDouble(w -> w.get(w.size() > 2 ? 2 : 0).getX()).sorted().toArray();
-        double x = Math.max(away[0], Math.min(away[away.length - 1], ways.get(0).get(0).getX()));
+        double[] away = ways.stream()
+                .mapToDouble(w -> w.get(w.size() > 2 ? 2 : 0).getX())
+                .sorted()
+                .toArray();
+        double x = Math.max(
+                away[0], Math.min(away[away.length - 1], ways.get(0).get(0).getX()));
         return new Point2D.Double(x, levels[0]);
     }
 

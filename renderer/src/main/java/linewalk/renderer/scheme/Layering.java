@@ -56,7 +56,8 @@ final class Layering {
 
         /** All its lines come from one side. */
         boolean isTurn() {
-            return below.getIncomingEdges().isEmpty() || above.getOutgoingEdges().isEmpty();
+            return below.getIncomingEdges().isEmpty()
+                    || above.getOutgoingEdges().isEmpty();
         }
     }
 

@@ -73,9 +73,8 @@ final class NeighbourOrder {
             }
         }
         order.turnsCount = true;
-        order.layers.forEach(l -> List.copyOf(l.getNodes()).stream()
-                .filter(order.isTurn)
-                .forEach(n -> order.moveTurn(n, l)));
+        order.layers.forEach(
+                l -> List.copyOf(l.getNodes()).stream().filter(order.isTurn).forEach(n -> order.moveTurn(n, l)));
     }
 
     /** To the first of the places in its layer where its net crosses least. */
@@ -105,7 +104,10 @@ final class NeighbourOrder {
 
     private int crossings(Tree tree) {
         return new HashSet<>(trees.values())
-                .stream().filter(t -> t != tree && t.gap == tree.gap).mapToInt(t -> crossings(tree, t)).sum();
+                .stream()
+                        .filter(t -> t != tree && t.gap == tree.gap)
+                        .mapToInt(t -> crossings(tree, t))
+                        .sum();
     }
 
     private void set(Layer layer, List<LNode> nodes) {
@@ -257,7 +259,8 @@ final class NeighbourOrder {
         List<LPort> all = new ArrayList<>(some);
         all.addAll(others);
         all.removeIf(p -> !turnsCount && isTurn.test(p.getNode()));
-        all.sort(Comparator.<LPort>comparingInt(p -> places.get(p.getNode())).thenComparingDouble(p -> p.getPosition().y));
+        all.sort(Comparator.<LPort>comparingInt(p -> places.get(p.getNode()))
+                .thenComparingDouble(p -> p.getPosition().y));
         return all;
     }
 }

@@ -29,12 +29,13 @@ final class Ways {
             return List.of();
         }
         return switch (ports) {
-            case "P T A B" -> random.nextInt(3) == 0
-                    ? List.of(at(tag, a, how, "P-A B-T"), at(tag, "rest", Position.How.SPRING, "P-B A-T"))
-                    : List.of(
-                            at(tag, a, how, "P-A B-T"),
-                            at(tag, "rest", Position.How.SPRING, CENTRES.get(random.nextInt(CENTRES.size()))),
-                            at(tag, b, how, "P-B A-T"));
+            case "P T A B" ->
+                random.nextInt(3) == 0
+                        ? List.of(at(tag, a, how, "P-A B-T"), at(tag, "rest", Position.How.SPRING, "P-B A-T"))
+                        : List.of(
+                                at(tag, a, how, "P-A B-T"),
+                                at(tag, "rest", Position.How.SPRING, CENTRES.get(random.nextInt(CENTRES.size()))),
+                                at(tag, b, how, "P-B A-T"));
             case "P T A" -> List.of(at(tag, a, how, "P-A"), at(tag, "rest", Position.How.SPRING, "A-T"));
             default -> List.of(at(tag, a, how, "P-A"), at(tag, "rest", Position.How.SPRING, ""));
         };
@@ -47,8 +48,8 @@ final class Ways {
         }
         return switch (kind) {
             case CHECK_VALVE -> List.of(at(tag, "rest", null, random.nextBoolean() ? "A>B" : "B>A"));
-            case PILOT_CHECK_VALVE, PREFILL_VALVE -> List.of(
-                    at(tag, "rest", null, "A>B"), at(tag, "X", Position.How.PILOT, "A-B"));
+            case PILOT_CHECK_VALVE, PREFILL_VALVE ->
+                List.of(at(tag, "rest", null, "A>B"), at(tag, "X", Position.How.PILOT, "A-B"));
             case FLOW_CONTROL -> List.of(at(tag, "rest", null, "A>B B~A"));
             case ORIFICE -> List.of(at(tag, "rest", null, "A~B"));
             case RELIEF_VALVE -> List.of(at(tag, "rest", null, "P/T"));

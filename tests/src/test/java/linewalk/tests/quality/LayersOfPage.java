@@ -5,7 +5,6 @@ import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -64,14 +63,16 @@ final class LayersOfPage {
     private LayersOfPage(List<Rectangle2D> symbols, List<Thing.Line> lines) {
         this.symbols = symbols;
         this.lines = lines;
-        symbols.stream().sorted(Comparator.comparingDouble(Rectangle2D::getMinY)).forEach(s -> {
-            double[] last = bands.isEmpty() ? null : bands.get(bands.size() - 1);
-            if (last != null && s.getMinY() < last[1]) {
-                last[1] = Math.max(last[1], s.getMaxY());
-            } else {
-                bands.add(new double[] {s.getMinY(), s.getMaxY()});
-            }
-        });
+        symbols.stream()
+                .sorted(Comparator.comparingDouble(Rectangle2D::getMinY))
+                .forEach(s -> {
+                    double[] last = bands.isEmpty() ? null : bands.get(bands.size() - 1);
+                    if (last != null && s.getMinY() < last[1]) {
+                        last[1] = Math.max(last[1], s.getMaxY());
+                    } else {
+                        bands.add(new double[] {s.getMinY(), s.getMaxY()});
+                    }
+                });
         bands.forEach(b -> items.add(new LinkedHashMap<>()));
         for (int i = 0; i < symbols.size(); i++) {
             Rectangle2D s = symbols.get(i);
@@ -92,7 +93,9 @@ final class LayersOfPage {
     private Layers<String> layers() {
         List<List<String>> order = new ArrayList<>();
         for (Map<String, Double> band : items) {
-            order.add(band.keySet().stream().sorted(Comparator.comparingDouble(band::get)).toList());
+            order.add(band.keySet().stream()
+                    .sorted(Comparator.comparingDouble(band::get))
+                    .toList());
         }
         List<Layers.Tree<String>> trees = new ArrayList<>();
         List<Run> open = new ArrayList<>(runs);
@@ -201,7 +204,8 @@ final class LayersOfPage {
     }
 
     private void run(Thing.Line line, List<Point2D> points, int from, int to) {
-        Run run = new Run(line.name(), gap((points.get(from).getY() + points.get(from + 1).getY()) / 2));
+        Run run = new Run(
+                line.name(), gap((points.get(from).getY() + points.get(from + 1).getY()) / 2));
         run.course.addAll(points.subList(from, to + 1));
         runs.add(run);
         end(run, line, points, from, -1);
