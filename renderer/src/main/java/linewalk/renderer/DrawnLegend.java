@@ -68,7 +68,7 @@ final class DrawnLegend {
         }
         if (framed) {
             add("Chain line: parts in one manifold or unit", (c, x, y) -> {
-                c.pen(Ink.GREY, Ink.dashed(0.6, 12, 3, 2, 3));
+                c.pen(Ink.GREY, Ink.dashed(0.9, 12, 3, 2, 3));
                 c.rect(x + 2, y + 2, 40, 15);
             });
         }

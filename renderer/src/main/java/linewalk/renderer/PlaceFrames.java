@@ -83,7 +83,7 @@ final class PlaceFrames {
     }
 
     void paint(Canvas c) {
-        c.pen(Ink.GREY, Ink.dashed(0.6, 12, 3, 2, 3));
+        c.pen(Ink.GREY, Ink.dashed(0.9, 12, 3, 2, 3));
         frames.forEach(f -> c.rect(f.getX(), f.getY(), f.getWidth(), f.getHeight()));
     }
 }
