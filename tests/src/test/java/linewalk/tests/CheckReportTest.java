@@ -53,7 +53,10 @@ class CheckReportTest {
     void textBySheetAndZone() {
         Run text = linewalk("check", set);
         assertThat(text.status()).isEqualTo(1);
-        assertThat(text.out()).contains("Sheet 10: ").contains("likely remedy: ").contains("[" + id("next-zone") + "]");
+        assertThat(text.out())
+                .contains("Sheet 10: ")
+                .contains("likely remedy: ")
+                .contains("[" + id("next-zone") + "]");
         assertThat(text.out().lines().reduce((a, b) -> b).orElseThrow()).matches("13 sheets, \\d+ references: .*");
     }
 
@@ -68,7 +71,8 @@ class CheckReportTest {
     @Test
     void htmlNeedsNothingElse() throws IOException {
         Path file = folder.resolve("check.html");
-        assertThat(linewalk("check", set, "--format", "html", "--out", file).status()).isEqualTo(1);
+        assertThat(linewalk("check", set, "--format", "html", "--out", file).status())
+                .isEqualTo(1);
         String page = Files.readString(file);
         assertThat(page.split("<article", -1)).hasSize(count + 1);
         assertThat(page.split("src=\"data:image/png;base64,", -1).length).isGreaterThan(count);
@@ -78,7 +82,8 @@ class CheckReportTest {
     @Test
     void notesInTheOriginal() throws IOException {
         Path file = folder.resolve("notes.pdf");
-        assertThat(linewalk("check", set, "--format", "pdf", "--out", file).status()).isEqualTo(1);
+        assertThat(linewalk("check", set, "--format", "pdf", "--out", file).status())
+                .isEqualTo(1);
         Print.isSound(file);
         byte[] before = Files.readAllBytes(set.resolve("link-span.pdf"));
         assertThat(Arrays.copyOf(Files.readAllBytes(file), before.length)).isEqualTo(before);
@@ -104,11 +109,14 @@ class CheckReportTest {
 
     @Test
     void weightsDecideTheExitStatus() throws IOException {
-        Files.writeString(set.resolve("set.json"), "{\"sources\": [\"link-span.pdf\"], \"rules\": {"
-                + "\"next-zone\": \"note\", \"nothing-there\": \"off\", \"not-returned\": \"warning\","
-                + " \"no-such-sheet\": \"warning\"}}");
+        Files.writeString(
+                set.resolve("set.json"),
+                "{\"sources\": [\"link-span.pdf\"], \"rules\": {"
+                        + "\"next-zone\": \"note\", \"nothing-there\": \"off\", \"not-returned\": \"warning\","
+                        + " \"no-such-sheet\": \"warning\"}}");
         assertThat(linewalk("check", set).status()).isZero();
-        Files.writeString(set.resolve("set.json"), "{\"sources\": [\"link-span.pdf\"], \"rules\": {\"nextzone\": \"off\"}}");
+        Files.writeString(
+                set.resolve("set.json"), "{\"sources\": [\"link-span.pdf\"], \"rules\": {\"nextzone\": \"off\"}}");
         Refusal.isWrongUse(linewalk("check", set), "nextzone");
     }
 

@@ -56,7 +56,8 @@ class LinkedCopyTest {
         assertThat(Arrays.copyOf(after, before.length)).isEqualTo(before);
         Print.isSound(linked);
         JsonNode export = fine("export", set).json();
-        Map<String, JsonNode> references = StreamSupport.stream(export.get("references").spliterator(), false)
+        Map<String, JsonNode> references = StreamSupport.stream(
+                        export.get("references").spliterator(), false)
                 .collect(Collectors.toMap(r -> r.get("id").asText(), r -> r));
         try (PDDocument document = Loader.loadPDF(linked.toFile())) {
             for (JsonNode r : references.values()) {
@@ -71,7 +72,9 @@ class LinkedCopyTest {
         boolean there = false;
         for (PDAnnotation a : document.getPage(r.get("page").asInt() - 1).getAnnotations()) {
             there |= a instanceof PDAnnotationLink link
-                    && link.getContents().contains("'" + mate.get("text").asText() + "' on sheet " + mate.get("sheet").asText())
+                    && link.getContents()
+                            .contains("'" + mate.get("text").asText() + "' on sheet "
+                                    + mate.get("sheet").asText())
                     && link.getDestination() instanceof PDPageFitRectangleDestination view
                     && view.retrievePageNumber() == mate.get("page").asInt() - 1;
         }
@@ -84,7 +87,8 @@ class LinkedCopyTest {
         fine("link", set(STYLES.get(0)), "--out", linked);
         try (PDDocument document = Loader.loadPDF(linked.toFile())) {
             int sheets = 0;
-            for (PDOutlineItem item : document.getDocumentCatalog().getDocumentOutline().children()) {
+            for (PDOutlineItem item :
+                    document.getDocumentCatalog().getDocumentOutline().children()) {
                 sheets++;
                 assertThat(item.getTitle()).startsWith("Sheet " + sheets + ": ");
             }
@@ -136,7 +140,8 @@ class LinkedCopyTest {
         for (String name : java.util.List.of("one.pdf", "two.pdf")) {
             Print.isSound(folder.resolve("copies").resolve(name));
         }
-        String text = Files.readString(folder.resolve("copies").resolve("one.pdf"), java.nio.charset.StandardCharsets.ISO_8859_1);
+        String text = Files.readString(
+                folder.resolve("copies").resolve("one.pdf"), java.nio.charset.StandardCharsets.ISO_8859_1);
         assertThat(text).contains("/GoToR/F (two.pdf)");
     }
 

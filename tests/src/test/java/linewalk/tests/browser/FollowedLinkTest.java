@@ -36,11 +36,16 @@ class FollowedLinkTest {
         Path linked = folder.resolve("linked.pdf");
         fine("link", set, "--out", linked);
         JsonNode export = fine("export", set).json();
-        Map<String, JsonNode> references = StreamSupport.stream(export.get("references").spliterator(), false)
+        Map<String, JsonNode> references = StreamSupport.stream(
+                        export.get("references").spliterator(), false)
                 .collect(Collectors.toMap(r -> r.get("id").asText(), r -> r));
         JsonNode here = references.values().stream()
                 .filter(r -> r.get("page").asInt() == 1 && r.get("mates").size() == 1)
-                .filter(r -> references.get(r.get("mates").get(0).asText()).get("page").asInt() > 1)
+                .filter(r -> references
+                                .get(r.get("mates").get(0).asText())
+                                .get("page")
+                                .asInt()
+                        > 1)
                 .findFirst()
                 .orElseThrow();
         JsonNode mate = references.get(here.get("mates").get(0).asText());
@@ -52,7 +57,8 @@ class FollowedLinkTest {
             isShown(v, mate, export);
             press(v, mate, export);
             isShown(v, here, export);
-            System.out.println("pressed '" + here.get("text").asText() + "' on sheet " + here.get("sheet").asText()
+            System.out.println("pressed '" + here.get("text").asText() + "' on sheet "
+                    + here.get("sheet").asText()
                     + " in Chromium, saw '" + mate.get("text").asText() + "' on sheet "
                     + mate.get("sheet").asText() + " in the middle, and went back");
         }
@@ -93,7 +99,10 @@ class FollowedLinkTest {
         double[] e = v.extents(reference.get("page").asInt() - 1);
         return new double[] {
             e[0] + e[2] * reference.get("xPt").asDouble() / sheet.get("widthPt").asDouble(),
-            e[1] + e[3] * reference.get("yPt").asDouble() / sheet.get("heightPt").asDouble()
+            e[1]
+                    + e[3]
+                            * reference.get("yPt").asDouble()
+                            / sheet.get("heightPt").asDouble()
         };
     }
 }

@@ -146,7 +146,8 @@ final class PdfViewer implements AutoCloseable {
                     }
                 })
                 .get(10, TimeUnit.SECONDS);
-        JsonNode message = JSON.createObjectNode().put("id", 1).put("method", method).set("params", parameters);
+        JsonNode message =
+                JSON.createObjectNode().put("id", 1).put("method", method).set("params", parameters);
         socket.sendText(message.toString(), true).get(10, TimeUnit.SECONDS);
         String said = answer.get(10, TimeUnit.SECONDS);
         socket.abort();
