@@ -33,6 +33,9 @@ public record NamedFlag(Outline flag, Label name, Label list) {
     /** How far from the row's axis, in text sizes. */
     private static final double ASIDE = 0.7;
 
+    /** The same for a list: it is printed on its name's line, a pin's number beside its own. */
+    private static final double LIST_ASIDE = 0.4;
+
     /**
      * Empty where the outline is no such flag.
      *
@@ -44,7 +47,7 @@ public record NamedFlag(Outline flag, Label name, Label list) {
         }
         double highPt = Math.max(o.box().widthPt(), o.box().heightPt());
         return words.touching(o.box().grow(BESIDE * highPt)).stream()
-                .filter(l -> l.box().distancePt(o.box()) < BESIDE * l.sizePt() && inRow(o.box(), l))
+                .filter(l -> l.box().distancePt(o.box()) < BESIDE * l.sizePt() && inRow(o.box(), l, ASIDE))
                 .filter(l -> largeEnough(o, l))
                 .filter(l -> NAME.matcher(l.text()).matches()
                         && !LIST.matcher(l.text()).matches())
@@ -76,16 +79,16 @@ public record NamedFlag(Outline flag, Label name, Label list) {
         return across > 0.5 * l.sizePt() && across < 3 * l.sizePt();
     }
 
-    private static boolean inRow(Box row, Label l) {
+    private static boolean inRow(Box row, Label l, double aside) {
         Direction across = Direction.ofAngle(l.angleDeg() + 90);
-        return Math.abs(across.ahead(row.center(), l.center())) < ASIDE * l.sizePt();
+        return Math.abs(across.ahead(row.center(), l.center())) < aside * l.sizePt();
     }
 
     /** @param beyond on the far side of the name; else over the line, where a pin's number may stand too */
     private static Optional<NamedFlag> listed(Outline o, Label name, Near<Label> words, boolean beyond) {
         double reachPt = IN_ROW * name.sizePt();
         return words.touching(name.box().grow(reachPt)).stream()
-                .filter(l -> Math.abs(l.angleDeg() - name.angleDeg()) < 5 && inRow(name.box(), l))
+                .filter(l -> Math.abs(l.angleDeg() - name.angleDeg()) < 5 && inRow(name.box(), l, LIST_ASIDE))
                 .filter(l -> Math.abs(l.sizePt() - name.sizePt()) < 0.3 * name.sizePt())
                 .filter(l -> LIST.matcher(l.text()).matches())
                 .filter(l -> l.box().distancePt(name.box()) < reachPt)
