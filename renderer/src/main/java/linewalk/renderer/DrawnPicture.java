@@ -20,6 +20,7 @@ final class DrawnPicture implements Picture {
 
     private final PrintJob job;
     private final Doubts doubts;
+    private final DrawnScheme scheme;
     private final SchemeBuilder.Built built;
     private final List<Layout> layouts;
     private final boolean leavesRoom;
@@ -27,14 +28,14 @@ final class DrawnPicture implements Picture {
     private final FlowWays ways;
     private final DrilledLines drilled;
 
-    private DrawnPicture(PrintJob job, Doubts doubts, PrintAreas areas) {
+    private DrawnPicture(PrintJob job, Doubts doubts, DrawnScheme scheme, PrintAreas areas) {
         this.job = job;
         this.doubts = doubts;
-        built = SchemeBuilder.build(job, doubts);
+        this.scheme = scheme;
+        built = scheme.built();
         ways = new FlowWays(job, built);
         drilled = new DrilledLines(job.subject().excerpt(), job.set().enclosures());
-        Rectangle2D beside = areas.beside();
-        List<Layout> single = Paging.single(built.scheme(), beside.getWidth(), beside.getHeight());
+        List<Layout> single = scheme.onOnePage(areas.beside());
         leavesRoom = !single.isEmpty();
         layouts = leavesRoom ? single : pages(areas.whole());
     }
@@ -42,18 +43,14 @@ final class DrawnPicture implements Picture {
     private List<Layout> pages(Rectangle2D area) {
         return Paging.of(
                 built.scheme(),
+                scheme.pieces(),
                 area.getWidth(),
                 area.getHeight(),
                 (net, pages, above) -> new MatchFigure(() -> marks.letter(net.name()), pages, above));
     }
 
-    static boolean isOnOnePage(PrintJob job, Doubts doubts, Rectangle2D area) {
-        return !Paging.single(SchemeBuilder.build(job, doubts).scheme(), area.getWidth(), area.getHeight())
-                .isEmpty();
-    }
-
-    static Picture layOut(PrintJob job, Doubts doubts, PrintAreas areas) {
-        return new DrawnPicture(job, doubts, areas);
+    static Picture layOut(PrintJob job, Doubts doubts, DrawnScheme scheme, PrintAreas areas) {
+        return new DrawnPicture(job, doubts, scheme, areas);
     }
 
     @Override

@@ -37,6 +37,9 @@ final class LineLabels {
                         at.getY(),
                         node.figure().widthPt(),
                         node.figure().heightPt())));
+        layout.dots().stream()
+                .map(d -> Canvas.disc(d.getX(), d.getY(), SchemePainter.DOT_PT).getBounds2D())
+                .forEach(taken::add);
     }
 
     void paint(Canvas c) {

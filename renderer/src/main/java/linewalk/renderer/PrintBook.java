@@ -33,7 +33,7 @@ public final class PrintBook {
     public static Book book(List<Chapter> chapters, Medium medium) throws IOException {
         PrintJob first =
                 chapters.stream().flatMap(c -> c.jobs().stream()).findFirst().orElseThrow();
-        PrintForm form = TracePrint.settled(first);
+        PrintForm form = TracePrint.settled(first).form();
         return filled(first.in(form), medium, (book, sources) -> {
             for (Chapter c : chapters) {
                 book.bookmark(c.title(), !c.jobs().isEmpty());

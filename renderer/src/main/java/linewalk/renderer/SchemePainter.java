@@ -22,7 +22,7 @@ final class SchemePainter {
 
     private static final double CHANNEL_PT = 11;
     private static final double WALL_PT = 0.6;
-    private static final double DOT_PT = 3.4;
+    static final double DOT_PT = 3.4;
     private static final double ARROW_PT = 11;
 
     private final PrintJob job;

@@ -21,6 +21,7 @@ public final class TracePrint {
     private static final double COLUMN_PT = 385;
 
     private final PrintJob job;
+    private final DrawnScheme scheme;
     private final double innerWidthPt;
     private final double innerHeightPt;
     private final int columnsAcross;
@@ -28,8 +29,10 @@ public final class TracePrint {
     private final Rectangle2D beside;
     private final Rectangle2D whole;
 
-    private TracePrint(PrintJob job) {
+    /** @param scheme null for cuttings */
+    private TracePrint(PrintJob job, DrawnScheme scheme) {
         this.job = job;
+        this.scheme = scheme;
         innerWidthPt = job.form().widthPt() - 2 * MARGIN_PT;
         innerHeightPt = job.form().heightPt() - 2 * MARGIN_PT - TitleStrip.HEIGHT_PT - 10;
         columnsAcross = Math.max(1, (int) Math.round(innerWidthPt / COLUMN_PT));
@@ -48,30 +51,41 @@ public final class TracePrint {
 
     /** All pages, ready to be written; the caller closes the book. */
     public static Book book(PrintJob job, Medium medium) throws IOException {
-        PrintJob settled = job.in(settled(job));
-        return PrintBook.filled(settled, medium, (book, sources) -> print(settled, book, sources));
+        TracePrint print = settled(job);
+        return PrintBook.filled(print.job, medium, print::print);
+    }
+
+    private static TracePrint of(PrintJob job) {
+        return new TracePrint(job, job.form().look() == Look.DRAWN ? DrawnScheme.of(job) : null);
     }
 
     /** The paper turned so that the picture comes on one page, where one way does that. */
-    static PrintForm settled(PrintJob job) {
+    static TracePrint settled(PrintJob job) {
+        TracePrint print = of(job);
         if (job.form().turn() != Turn.FITTING) {
-            return job.form();
+            return print;
         }
-        PrintForm landscape = job.form().turned(Turn.LANDSCAPE);
-        PrintForm portrait = job.form().turned(Turn.PORTRAIT);
-        boolean turned = job.form().look() == Look.DRAWN
-                && !new TracePrint(job.in(landscape)).isOnOnePage()
-                && new TracePrint(job.in(portrait)).isOnOnePage();
+        TracePrint landscape = print.turned(Turn.LANDSCAPE);
+        TracePrint portrait = print.turned(Turn.PORTRAIT);
+        boolean turned = print.scheme != null && !landscape.isOnOnePage() && portrait.isOnOnePage();
         return turned ? portrait : landscape;
     }
 
+    PrintForm form() {
+        return job.form();
+    }
+
+    private TracePrint turned(Turn turn) {
+        return new TracePrint(job.in(job.form().turned(turn)), scheme);
+    }
+
     private boolean isOnOnePage() {
-        return DrawnPicture.isOnOnePage(job, Doubts.of(job), whole);
+        return !scheme.onOnePage(whole).isEmpty();
     }
 
     /** Adds the print's pages to a book. */
     static void print(PrintJob job, Book book, SourcePages sources) throws IOException {
-        new TracePrint(job).print(book, sources);
+        of(job).print(book, sources);
     }
 
     /** The walk in plain words: a sentence for each part and each line with the crossing it leads to. */
@@ -101,7 +115,7 @@ public final class TracePrint {
 
     private Picture picture(Doubts doubts, PrintAreas areas, SourcePages sources) {
         return job.form().look() == Look.DRAWN
-                ? DrawnPicture.layOut(job, doubts, areas)
+                ? DrawnPicture.layOut(job, doubts, scheme, areas)
                 : CuttingsPicture.layOut(job, doubts, areas, sources);
     }
 

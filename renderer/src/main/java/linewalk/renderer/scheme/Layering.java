@@ -65,10 +65,10 @@ final class Layering {
         this.scheme = scheme;
     }
 
-    /** @param aspect width over height that pieces which no net joins are packed to */
-    static Layout of(Scheme scheme, double aspect) {
+    /** @param scheme in one piece */
+    static Layout of(Scheme scheme) {
         Layering layering = new Layering(scheme);
-        layering.options(aspect);
+        layering.options();
         scheme.nodes().forEach(layering::add);
         scheme.nets().forEach(layering::add);
         Kernel.layout(layering.graph, layering::isTurn);
@@ -79,13 +79,12 @@ final class Layering {
         return divisions.stream().anyMatch(d -> d.box == node && d.isTurn());
     }
 
-    private void options(double aspect) {
+    private void options() {
         graph.setProperty(org.eclipse.elk.core.options.CoreOptions.ALGORITHM, LayeredOptions.ALGORITHM_ID);
         graph.setProperty(LayeredOptions.DIRECTION, Direction.UP);
         graph.setProperty(LayeredOptions.EDGE_ROUTING, EdgeRouting.ORTHOGONAL);
         graph.setProperty(LayeredOptions.RANDOM_SEED, 1);
         graph.setProperty(LayeredOptions.PADDING, new ElkPadding(0));
-        graph.setProperty(LayeredOptions.ASPECT_RATIO, aspect);
         graph.setProperty(LayeredOptions.THOROUGHNESS, THOROUGH);
         graph.setProperty(LayeredOptions.CROSSING_MINIMIZATION_STRATEGY, CrossingMinimizationStrategy.LAYER_SWEEP);
         graph.setProperty(LayeredOptions.CROSSING_MINIMIZATION_GREEDY_SWITCH_TYPE, GreedySwitchType.TWO_SIDED);
@@ -94,7 +93,6 @@ final class Layering {
         graph.setProperty(LayeredOptions.SPACING_NODE_NODE, BETWEEN_NODES_PT * UNITS_A_PT);
         graph.setProperty(LayeredOptions.SPACING_EDGE_NODE, BETWEEN_LINES_PT * UNITS_A_PT);
         graph.setProperty(LayeredOptions.SPACING_EDGE_EDGE, BETWEEN_LINES_PT * UNITS_A_PT);
-        graph.setProperty(LayeredOptions.SPACING_COMPONENT_COMPONENT, BETWEEN_NODES_PT * UNITS_A_PT);
         graph.setProperty(LayeredOptions.SPACING_NODE_NODE_BETWEEN_LAYERS, BETWEEN_LAYERS_PT * UNITS_A_PT);
         graph.setProperty(LayeredOptions.SPACING_EDGE_NODE_BETWEEN_LAYERS, BETWEEN_LINES_PT * UNITS_A_PT);
         graph.setProperty(LayeredOptions.SPACING_EDGE_EDGE_BETWEEN_LAYERS, BETWEEN_LINES_PT * UNITS_A_PT);
@@ -114,17 +112,19 @@ final class Layering {
         for (Net.Meeting m : net.meetings()) {
             (Net.leavesUpwards(m, net.height()) ? below : above).add(m);
         }
-        if (below.size() == 1 && !above.isEmpty()) {
-            above.forEach(m -> wire(net, below.get(0), m));
-        } else if (above.size() == 1 && !below.isEmpty()) {
-            below.forEach(m -> wire(net, m, above.get(0)));
-        } else {
-            Division division = division();
-            below.forEach(
-                    m -> wires.put(ElkGraphUtil.createSimpleEdge(port(m), division.below), new Wire(net, m, null)));
-            above.forEach(
-                    m -> wires.put(ElkGraphUtil.createSimpleEdge(division.above, port(m)), new Wire(net, null, m)));
+        if (below.isEmpty() || above.isEmpty()) {
+            turnBack(net, below, above);
+            return;
         }
+        above.forEach(m -> wire(net, below.get(0), m));
+        below.subList(1, below.size()).forEach(m -> wire(net, m, above.get(0)));
+    }
+
+    /** All ends lie on one side: the lines meet at a point of its own beyond them. */
+    private void turnBack(Net net, List<Net.Meeting> below, List<Net.Meeting> above) {
+        Division division = division();
+        below.forEach(m -> wires.put(ElkGraphUtil.createSimpleEdge(port(m), division.below), new Wire(net, m, null)));
+        above.forEach(m -> wires.put(ElkGraphUtil.createSimpleEdge(division.above, port(m)), new Wire(net, null, m)));
     }
 
     private void wire(Net net, Net.Meeting from, Net.Meeting to) {

@@ -1,6 +1,7 @@
 package linewalk.renderer.scheme;
 
 import java.awt.geom.Point2D;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -23,5 +24,26 @@ public record Layout(
         public Course {
             points = List.copyOf(points);
         }
+    }
+
+    Layout moved(double dxPt, double dyPt) {
+        Map<Node, Point2D> moved = new LinkedHashMap<>();
+        places.forEach((node, at) -> moved.put(node, moved(at, dxPt, dyPt)));
+        return new Layout(
+                widthPt,
+                heightPt,
+                moved,
+                courses.stream()
+                        .map(c -> new Course(c.net, c.from, c.to, moved(c.points, dxPt, dyPt)))
+                        .toList(),
+                moved(dots, dxPt, dyPt));
+    }
+
+    private static List<Point2D> moved(List<Point2D> points, double dxPt, double dyPt) {
+        return points.stream().map(p -> moved(p, dxPt, dyPt)).toList();
+    }
+
+    private static Point2D moved(Point2D p, double dxPt, double dyPt) {
+        return new Point2D.Double(p.getX() + dxPt, p.getY() + dyPt);
     }
 }

@@ -71,6 +71,9 @@ final class NeighbourOrder {
             for (Layer layer : order.layers) {
                 changed |= order.improve(layer);
             }
+            for (int i = 0; i < order.layers.size() && !changed; i++) {
+                changed = order.improveWithNext(i);
+            }
         }
         order.turnsCount = true;
         order.layers.forEach(
@@ -144,7 +147,9 @@ final class NeighbourOrder {
     }
 
     private boolean improve(Layer layer) {
-        List<List<LNode>> blocks = blocks(layer.getNodes());
+        List<LNode> turns = layer.getNodes().stream().filter(isTurn).toList();
+        List<List<LNode>> blocks =
+                blocks(layer.getNodes().stream().filter(n -> !turns.contains(n)).toList());
         boolean changed = false;
         for (int i = 0; i + 1 < blocks.size(); i++) {
             List<Tree[]> pairs = pairs(blocks.get(i), blocks.get(i + 1));
@@ -161,7 +166,47 @@ final class NeighbourOrder {
                 place(flat(blocks));
             }
         }
+        blocks.add(turns);
         set(layer, flat(blocks));
+        return changed;
+    }
+
+    /**
+     * A change that by itself takes no crossing away may do so together with one in the layers beside it: a passing line
+     * changes over to the other side of a net that divides in a layer of its own.
+     */
+    private boolean improveWithNext(int at) {
+        Layer layer = layers.get(at);
+        List<Layer> beside = layers.subList(Math.max(0, at - 1), Math.min(layers.size(), at + 2)).stream()
+                .filter(l -> l != layer)
+                .toList();
+        List<LNode> turns = layer.getNodes().stream().filter(isTurn).toList();
+        List<List<LNode>> blocks =
+                blocks(layer.getNodes().stream().filter(n -> !turns.contains(n)).toList());
+        for (int i = 0; i + 1 < blocks.size(); i++) {
+            List<Tree[]> pairs = pairs(blocks.get(i), blocks.get(i + 1));
+            int now = crossings(pairs);
+            if (now == 0) {
+                continue;
+            }
+            Collections.swap(blocks, i, i + 1);
+            place(flat(blocks));
+            if (crossings(pairs) == now && improveAny(beside)) {
+                blocks.add(turns);
+                set(layer, flat(blocks));
+                return true;
+            }
+            Collections.swap(blocks, i, i + 1);
+            place(flat(blocks));
+        }
+        return false;
+    }
+
+    private boolean improveAny(List<Layer> some) {
+        boolean changed = false;
+        for (Layer l : some) {
+            changed |= improve(l);
+        }
         return changed;
     }
 

@@ -11,7 +11,10 @@ import java.util.GregorianCalendar;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.TimeZone;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.multipdf.LayerUtility;
 import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -19,6 +22,7 @@ import org.apache.pdfbox.pdmodel.PDDocumentCatalog;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 import org.apache.pdfbox.util.Matrix;
@@ -33,6 +37,7 @@ public final class PdfBook implements Book {
 
     private final PdfLinks links = new PdfLinks();
     private final PdfBoxGraphics2DFontTextDrawer lettering = new PdfBoxGraphics2DFontTextDrawer();
+    private final TrueTypeFont typeface;
     private final LayerUtility layers = new LayerUtility(doc);
     private final Map<Original, PDFormXObject> forms = new HashMap<>();
     private final String title;
@@ -44,8 +49,11 @@ public final class PdfBook implements Book {
         this.date = date;
         size = new PDRectangle((float) widthPt, (float) heightPt);
         try (InputStream in = Lettering.open()) {
-            lettering.registerFont(in);
+            typeface = new TTFParser().parse(new RandomAccessReadBuffer(in));
         }
+        // ligatures would be looked for in every text, which takes as long as all else that is drawn
+        typeface.setEnableGsub(false);
+        lettering.registerFont(Lettering.FAMILY, PDType0Font.load(doc, typeface, true));
     }
 
     @Override
@@ -116,5 +124,6 @@ public final class PdfBook implements Book {
     public void close() throws IOException {
         lettering.close();
         doc.close();
+        typeface.close();
     }
 }

@@ -155,8 +155,10 @@ final class LineWork {
     private void through(Thing.Line line, Thing.Symbol symbol, List<Overlap> found) {
         Rectangle2D b = symbol.box();
         Rectangle2D inner = new Rectangle2D.Double(b.getX() + 1, b.getY() + 1, b.getWidth() - 2, b.getHeight() - 2);
-        double inside =
-                segments.get(line).stream().mapToDouble(s -> s.withinPt(inner)).sum();
+        double inside = segments.get(line).stream()
+                .filter(s -> inner.intersectsLine(s.from().getX(), s.from().getY(), s.to().getX(), s.to().getY()))
+                .mapToDouble(s -> s.withinPt(inner))
+                .sum();
         if (inside > 1) {
             found.add(new Overlap("line-symbol", page.number(), b, named(line) + " and " + symbol.name()));
         }

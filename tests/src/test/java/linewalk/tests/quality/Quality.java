@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -34,6 +35,7 @@ record Quality(Map<String, Double> figures, List<Overlap> overlaps) {
             "overlap.line-astray",
             "lines.bends",
             "lines.crossings",
+            "lines.needless",
             "lines.mm",
             "empty.share",
             "capitals.mm",
@@ -50,10 +52,20 @@ record Quality(Map<String, Double> figures, List<Overlap> overlaps) {
     }
 
     static Quality of(PDDocument document) throws IOException {
+        List<PrintPage> pages = pages(document);
+        List<Overlap> overlaps = overlaps(pages);
+        return new Quality(figures(pages, overlaps), overlaps);
+    }
+
+    static List<PrintPage> pages(PDDocument document) throws IOException {
         List<PrintPage> pages = new ArrayList<>();
         for (int i = 0; i < document.getNumberOfPages(); i++) {
             pages.add(PageReader.read(document.getPage(i), i + 1));
         }
+        return pages;
+    }
+
+    static List<Overlap> overlaps(List<PrintPage> pages) {
         List<Overlap> overlaps = new ArrayList<>();
         for (PrintPage p : pages) {
             overlaps.addAll(TextOverlaps.of(p));
@@ -61,7 +73,7 @@ record Quality(Map<String, Double> figures, List<Overlap> overlaps) {
             overlaps.addAll(new LineWork(p).overlaps());
             overlaps.addAll(Truthfulness.astray(p));
         }
-        return new Quality(figures(pages, overlaps), overlaps);
+        return overlaps;
     }
 
     private static Map<String, Double> figures(List<PrintPage> pages, List<Overlap> overlaps) {
@@ -70,6 +82,8 @@ record Quality(Map<String, Double> figures, List<Overlap> overlaps) {
         figures.put("pages", (double) pages.size());
         if (pages.stream().anyMatch(p -> !p.symbols().isEmpty())) {
             kinds.addAll(OF_SYMBOLS);
+            figures.put("lines.needless", (double)
+                    pages.stream().mapToInt(Quality::needlessCrossings).sum());
         }
         if (pages.stream().anyMatch(p -> !p.lines().isEmpty())) {
             kinds.addAll(OF_LINES);
@@ -91,6 +105,11 @@ record Quality(Map<String, Double> figures, List<Overlap> overlaps) {
         }
     }
 
+    /** Changes of two neighbours in a layer that would take crossings away. */
+    static int needlessCrossings(PrintPage page) {
+        return LayersOfPage.of(page).stream().mapToInt(l -> l.gains().size()).sum();
+    }
+
     private static void emptiness(List<PrintPage> pages, Map<String, Double> figures) {
         double empty = 0;
         double all = 0;
@@ -105,15 +124,18 @@ record Quality(Map<String, Double> figures, List<Overlap> overlaps) {
     }
 
     private static void lettering(List<PrintPage> pages, Map<String, Double> figures) {
-        pages.stream()
-                .flatMap(p -> p.texts().stream())
-                .map(Text::capitalPt)
-                .min(Double::compare)
-                .ifPresent(pt -> figures.put("capitals.mm", pt * MM_PER_PT));
+        smallestCapitalsMm(pages).ifPresent(mm -> figures.put("capitals.mm", mm));
         pages.stream()
                 .flatMap(p -> p.cuttingCapitalsPt().stream())
                 .min(Double::compare)
                 .ifPresent(pt -> figures.put("cutting.capitals.mm", pt * MM_PER_PT));
+    }
+
+    static OptionalDouble smallestCapitalsMm(List<PrintPage> pages) {
+        return pages.stream()
+                .flatMap(p -> p.texts().stream())
+                .mapToDouble(t -> t.capitalPt() * MM_PER_PT)
+                .min();
     }
 
     /** Names of the columns of {@link #row}. */

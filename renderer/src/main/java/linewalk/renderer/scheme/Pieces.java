@@ -1,0 +1,120 @@
+package linewalk.renderer.scheme;
+
+import java.awt.geom.Point2D;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Lays schemes out piece by piece, a piece being what nets join, and sets the pieces on shelves. A piece that was laid out
+ * is kept: it is wanted again for other papers and other pages.
+ */
+public final class Pieces {
+
+    private static final double BETWEEN_PT = 16;
+
+    private final Map<Scheme, Layout> laidOut = new HashMap<>();
+
+    /** A row of pieces that stand on one level: pumps and tanks are in line. */
+    private static final class Shelf {
+        final List<Integer> pieces = new ArrayList<>();
+        double widthPt;
+        double heightPt;
+
+        boolean hasRoom(Layout piece, double mostPt) {
+            return pieces.isEmpty() || widthPt + BETWEEN_PT + piece.widthPt() <= mostPt;
+        }
+
+        void add(int number, Layout piece) {
+            widthPt += (pieces.isEmpty() ? 0 : BETWEEN_PT) + piece.widthPt();
+            heightPt = Math.max(heightPt, piece.heightPt());
+            pieces.add(number);
+        }
+    }
+
+    /** @param mostPt width that shelves may take; a piece that is wider has one of its own */
+    Layout layOut(Scheme scheme, double mostPt) {
+        List<Layout> pieces = of(scheme).stream()
+                .map(s -> laidOut.computeIfAbsent(s, Layering::of))
+                .toList();
+        return pieces.size() == 1 ? pieces.get(0) : onShelves(pieces, mostPt);
+    }
+
+    /** The tallest first, each on the first shelf that has room; on a shelf they keep the order of the scheme. */
+    private static Layout onShelves(List<Layout> pieces, double mostPt) {
+        List<Integer> tallest = new ArrayList<>();
+        pieces.forEach(p -> tallest.add(tallest.size()));
+        tallest.sort(Comparator.comparingDouble(i -> -pieces.get(i).heightPt()));
+        List<Shelf> shelves = new ArrayList<>();
+        for (int i : tallest) {
+            Shelf shelf = shelves.stream()
+                    .filter(s -> s.hasRoom(pieces.get(i), mostPt))
+                    .findFirst()
+                    .orElse(null);
+            if (shelf == null) {
+                shelf = new Shelf();
+                shelves.add(shelf);
+            }
+            shelf.add(i, pieces.get(i));
+        }
+        Layout all = new Layout(0, 0, Map.of(), List.of(), List.of());
+        for (Shelf shelf : shelves) {
+            all = with(all, shelf, pieces);
+        }
+        return all;
+    }
+
+    private static Layout with(Layout above, Shelf shelf, List<Layout> pieces) {
+        double top = above.heightPt() == 0 ? 0 : above.heightPt() + BETWEEN_PT;
+        Map<Node, Point2D> places = new LinkedHashMap<>(above.places());
+        List<Layout.Course> courses = new ArrayList<>(above.courses());
+        List<Point2D> dots = new ArrayList<>(above.dots());
+        double x = 0;
+        for (int i : shelf.pieces.stream().sorted().toList()) {
+            Layout moved =
+                    pieces.get(i).moved(x, top + shelf.heightPt - pieces.get(i).heightPt());
+            places.putAll(moved.places());
+            courses.addAll(moved.courses());
+            dots.addAll(moved.dots());
+            x += moved.widthPt() + BETWEEN_PT;
+        }
+        return new Layout(Math.max(above.widthPt(), shelf.widthPt), top + shelf.heightPt, places, courses, dots);
+    }
+
+    /** In the order of their first nodes. */
+    private static List<Scheme> of(Scheme scheme) {
+        Map<Node, List<Net>> nets = new HashMap<>();
+        scheme.nets().forEach(net -> net.meetings().forEach(m -> nets.computeIfAbsent(m.node(), k -> new ArrayList<>())
+                .add(net)));
+        Map<Node, Integer> piece = new HashMap<>();
+        int count = 0;
+        for (Node first : scheme.nodes()) {
+            if (piece.putIfAbsent(first, count) == null) {
+                List<Node> open = new ArrayList<>(List.of(first));
+                for (int i = 0; i < open.size(); i++) {
+                    for (Net net : nets.getOrDefault(open.get(i), List.of())) {
+                        for (Net.Meeting m : net.meetings()) {
+                            if (piece.putIfAbsent(m.node(), count) == null) {
+                                open.add(m.node());
+                            }
+                        }
+                    }
+                }
+                count++;
+            }
+        }
+        List<Scheme> pieces = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            int number = i;
+            pieces.add(new Scheme(
+                    scheme.nodes().stream().filter(n -> piece.get(n) == number).toList(),
+                    scheme.nets().stream()
+                            .filter(n -> piece.get(n.meetings().get(0).node()) == number)
+                            .toList()));
+        }
+        return pieces;
+    }
+}
