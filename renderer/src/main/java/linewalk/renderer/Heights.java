@@ -73,13 +73,18 @@ final class Heights {
             }
             for (int i = 0; i < node.length; i++) {
                 if (fixed[i] == null && !netsOf.get(i).isEmpty()) {
-                    node[i] = netsOf.get(i).stream()
-                            .mapToDouble(n -> net[n])
-                            .average()
-                            .orElse(0.5);
+                    node[i] = mean(netsOf.get(i));
                 }
             }
         }
+    }
+
+    private double mean(List<Integer> some) {
+        double sum = 0;
+        for (int n : some) {
+            sum += net[n];
+        }
+        return sum / some.size();
     }
 
     /** In a piece that has no actuator the node farthest from tank and pump stands highest. */

@@ -4,7 +4,6 @@ import java.util.function.Predicate;
 import org.eclipse.elk.alg.layered.ElkLayered;
 import org.eclipse.elk.alg.layered.graph.LGraph;
 import org.eclipse.elk.alg.layered.graph.transform.ElkGraphTransformer;
-import org.eclipse.elk.alg.layered.intermediate.HyperedgeDummyMerger;
 import org.eclipse.elk.alg.layered.options.LayeredOptions;
 import org.eclipse.elk.alg.layered.p4nodes.NetworkSimplexPlacer;
 import org.eclipse.elk.core.alg.ILayoutProcessor;
@@ -14,8 +13,8 @@ import org.eclipse.elk.graph.ElkNode;
 
 /**
  * The layout kernel with a phase of our own put in: {@link NeighbourOrder} comes after the kernel's crossing
- * minimisation, before lines of one net that came to stand side by side are merged, and again after that. The kernel has
- * no other place for a foreign phase than the one made for watching it.
+ * minimisation, when lines of one net that came to stand side by side have been merged. The kernel has no other place for
+ * a foreign phase than the one made for watching it.
  */
 final class Kernel implements TestController.ILayoutExecutionListener {
 
@@ -39,7 +38,7 @@ final class Kernel implements TestController.ILayoutExecutionListener {
 
     @Override
     public void layoutProcessorReady(ILayoutProcessor<?> phase, Object graph, boolean isRoot) {
-        if (phase instanceof HyperedgeDummyMerger || phase instanceof NetworkSimplexPlacer) {
+        if (phase instanceof NetworkSimplexPlacer) {
             NeighbourOrder.improve((LGraph) graph, turns);
         }
     }

@@ -67,12 +67,22 @@ final class Layering {
 
     /** @param scheme in one piece */
     static Layout of(Scheme scheme) {
+        Layering layering = filled(scheme);
+        Kernel.layout(layering.graph, layering::isTurn);
+        return layering.layout();
+    }
+
+    /** What the kernel is given, without places. */
+    static ElkNode graph(Scheme scheme) {
+        return filled(scheme).graph;
+    }
+
+    private static Layering filled(Scheme scheme) {
         Layering layering = new Layering(scheme);
         layering.options();
         scheme.nodes().forEach(layering::add);
         scheme.nets().forEach(layering::add);
-        Kernel.layout(layering.graph, layering::isTurn);
-        return layering.layout();
+        return layering;
     }
 
     private boolean isTurn(ElkNode node) {

@@ -2,7 +2,6 @@ package linewalk.renderer.scheme;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
@@ -30,41 +29,30 @@ import org.eclipse.elk.graph.ElkNode;
  */
 final class NeighbourOrder {
 
-    /** Ports of one net in one gap. */
-    private static final class Tree {
-        /** Counted as the layer before it. */
-        final int gap;
-
-        final List<LPort> before = new ArrayList<>();
-        final List<LPort> after = new ArrayList<>();
-
-        Tree(int gap) {
-            this.gap = gap;
-        }
-    }
-
     private final List<Layer> layers;
-    private final Map<LNode, Integer> places = new IdentityHashMap<>();
-    private final Map<LPort, Tree> trees = new IdentityHashMap<>();
-    private final Predicate<LNode> isTurn;
+    private final Map<LPort, GapTree> trees = new IdentityHashMap<>();
+    private final Set<LNode> turns = Collections.newSetFromMap(new IdentityHashMap<>());
     private boolean turnsCount;
 
-    private NeighbourOrder(LGraph graph, Predicate<ElkNode> turns) {
+    private NeighbourOrder(LGraph graph, Predicate<ElkNode> isTurn) {
         layers = graph.getLayers();
-        isTurn = n -> n.getProperty(InternalProperties.ORIGIN) instanceof ElkNode origin && turns.test(origin);
         for (Layer layer : layers) {
             set(
                     layer,
                     blocks(layer.getNodes()).stream()
                             .flatMap(b -> together(b).stream())
                             .toList());
-            layer.getNodes().forEach(n -> n.getPorts().forEach(this::reach));
+            layer.getNodes().stream()
+                    .filter(n ->
+                            n.getProperty(InternalProperties.ORIGIN) instanceof ElkNode origin && isTurn.test(origin))
+                    .forEach(turns::add);
         }
+        layers.forEach(l -> l.getNodes().forEach(n -> n.getPorts().forEach(this::reach)));
     }
 
-    /** @param turns points where lines of a net only turn back: nothing is drawn there, so all others come first */
-    static void improve(LGraph graph, Predicate<ElkNode> turns) {
-        NeighbourOrder order = new NeighbourOrder(graph, turns);
+    /** @param isTurn points where lines of a net only turn back: nothing is drawn there, so all others come first */
+    static void improve(LGraph graph, Predicate<ElkNode> isTurn) {
+        NeighbourOrder order = new NeighbourOrder(graph, isTurn);
         boolean changed = true;
         while (changed) {
             changed = false;
@@ -76,8 +64,8 @@ final class NeighbourOrder {
             }
         }
         order.turnsCount = true;
-        order.layers.forEach(
-                l -> List.copyOf(l.getNodes()).stream().filter(order.isTurn).forEach(n -> order.moveTurn(n, l)));
+        order.layers.forEach(l ->
+                List.copyOf(l.getNodes()).stream().filter(order.turns::contains).forEach(n -> order.moveTurn(n, l)));
     }
 
     /** To the first of the places in its layer where its net crosses least. */
@@ -105,11 +93,11 @@ final class NeighbourOrder {
         return flat(all);
     }
 
-    private int crossings(Tree tree) {
+    private int crossings(GapTree tree) {
         return new HashSet<>(trees.values())
                 .stream()
                         .filter(t -> t != tree && t.gap == tree.gap)
-                        .mapToInt(t -> crossings(tree, t))
+                        .mapToInt(t -> tree.crossings(t, turnsCount))
                         .sum();
     }
 
@@ -121,7 +109,7 @@ final class NeighbourOrder {
 
     private void place(List<LNode> nodes) {
         for (int i = 0; i < nodes.size(); i++) {
-            places.put(nodes.get(i), i);
+            nodes.get(i).id = i;
         }
     }
 
@@ -131,12 +119,12 @@ final class NeighbourOrder {
             return;
         }
         int layer = layers.indexOf(first.getNode().getLayer());
-        Tree tree = new Tree(first.getSide() == PortSide.EAST ? layer : layer - 1);
+        GapTree tree = new GapTree(first.getSide() == PortSide.EAST ? layer : layer - 1);
         List<LPort> open = new ArrayList<>(List.of(first));
         trees.put(first, tree);
         for (int i = 0; i < open.size(); i++) {
             LPort p = open.get(i);
-            (p.getSide() == PortSide.EAST ? tree.before : tree.after).add(p);
+            tree.add(p, p.getSide() == PortSide.EAST, turns.contains(p.getNode()));
             p.getConnectedEdges().forEach(e -> {
                 LPort other = e.getSource() == p ? e.getTarget() : e.getSource();
                 if (trees.putIfAbsent(other, tree) == null) {
@@ -147,59 +135,69 @@ final class NeighbourOrder {
     }
 
     private boolean improve(Layer layer) {
-        List<LNode> turns = layer.getNodes().stream().filter(isTurn).toList();
+        List<LNode> turning = layer.getNodes().stream().filter(turns::contains).toList();
         List<List<LNode>> blocks =
                 blocks(layer.getNodes().stream().filter(n -> !turns.contains(n)).toList());
+        place(flat(blocks));
         boolean changed = false;
         for (int i = 0; i + 1 < blocks.size(); i++) {
-            List<Tree[]> pairs = pairs(blocks.get(i), blocks.get(i + 1));
+            List<GapTree[]> pairs = pairs(blocks.get(i), blocks.get(i + 1));
             int now = crossings(pairs);
             if (now == 0) {
                 continue;
             }
-            Collections.swap(blocks, i, i + 1);
-            place(flat(blocks));
+            change(blocks, i);
             if (crossings(pairs) < now) {
                 changed = true;
             } else {
-                Collections.swap(blocks, i, i + 1);
-                place(flat(blocks));
+                change(blocks, i);
             }
         }
-        blocks.add(turns);
-        set(layer, flat(blocks));
+        if (changed) {
+            blocks.add(turning);
+            set(layer, flat(blocks));
+        }
         return changed;
     }
 
     /**
      * A change that by itself takes no crossing away may do so together with one in the layers beside it: a passing line
-     * changes over to the other side of a net that divides in a layer of its own.
+     * changes over to the other side of a net in both.
      */
     private boolean improveWithNext(int at) {
         Layer layer = layers.get(at);
         List<Layer> beside = layers.subList(Math.max(0, at - 1), Math.min(layers.size(), at + 2)).stream()
                 .filter(l -> l != layer)
                 .toList();
-        List<LNode> turns = layer.getNodes().stream().filter(isTurn).toList();
+        List<LNode> turning = layer.getNodes().stream().filter(turns::contains).toList();
         List<List<LNode>> blocks =
                 blocks(layer.getNodes().stream().filter(n -> !turns.contains(n)).toList());
+        place(flat(blocks));
         for (int i = 0; i + 1 < blocks.size(); i++) {
-            List<Tree[]> pairs = pairs(blocks.get(i), blocks.get(i + 1));
+            List<GapTree[]> pairs = pairs(blocks.get(i), blocks.get(i + 1));
             int now = crossings(pairs);
             if (now == 0) {
                 continue;
             }
-            Collections.swap(blocks, i, i + 1);
-            place(flat(blocks));
+            change(blocks, i);
             if (crossings(pairs) == now && improveAny(beside)) {
-                blocks.add(turns);
+                blocks.add(turning);
                 set(layer, flat(blocks));
                 return true;
             }
-            Collections.swap(blocks, i, i + 1);
-            place(flat(blocks));
+            change(blocks, i);
         }
         return false;
+    }
+
+    private static void change(List<List<LNode>> blocks, int left) {
+        int place = blocks.get(left).get(0).id;
+        Collections.swap(blocks, left, left + 1);
+        for (List<LNode> block : blocks.subList(left, left + 2)) {
+            for (LNode n : block) {
+                n.id = place++;
+            }
+        }
     }
 
     private boolean improveAny(List<Layer> some) {
@@ -260,52 +258,27 @@ final class NeighbourOrder {
     }
 
     /** Pairs of trees of which one ends at the one block and one at the other: the rest is as it was after a change. */
-    private List<Tree[]> pairs(List<LNode> left, List<LNode> right) {
-        List<Tree[]> pairs = new ArrayList<>();
-        Set<Set<Tree>> taken = new HashSet<>();
-        for (Map.Entry<LPort, Tree> a : ends(left).entrySet()) {
-            for (Map.Entry<LPort, Tree> b : ends(right).entrySet()) {
+    private List<GapTree[]> pairs(List<LNode> left, List<LNode> right) {
+        List<GapTree[]> pairs = new ArrayList<>();
+        Set<Set<GapTree>> taken = new HashSet<>();
+        for (Map.Entry<LPort, GapTree> a : ends(left).entrySet()) {
+            for (Map.Entry<LPort, GapTree> b : ends(right).entrySet()) {
                 boolean sameGap = a.getKey().getSide() == b.getKey().getSide();
                 if (sameGap && a.getValue() != b.getValue() && taken.add(Set.of(a.getValue(), b.getValue()))) {
-                    pairs.add(new Tree[] {a.getValue(), b.getValue()});
+                    pairs.add(new GapTree[] {a.getValue(), b.getValue()});
                 }
             }
         }
         return pairs;
     }
 
-    private Map<LPort, Tree> ends(List<LNode> block) {
-        Map<LPort, Tree> ends = new HashMap<>();
+    private Map<LPort, GapTree> ends(List<LNode> block) {
+        Map<LPort, GapTree> ends = new HashMap<>();
         block.forEach(n -> n.getPorts().stream().filter(trees::containsKey).forEach(p -> ends.put(p, trees.get(p))));
         return ends;
     }
 
-    private int crossings(List<Tree[]> pairs) {
-        return pairs.stream().mapToInt(p -> crossings(p[0], p[1])).sum();
-    }
-
-    /**
-     * Round the edge of the gap, ports of the two trees change k times from the one to the other and k times back: the
-     * first divides the gap, and the second has ends in k of its parts. It takes k - 1 crossings to join them.
-     */
-    private int crossings(Tree a, Tree b) {
-        List<LPort> round = new ArrayList<>(sorted(a.before, b.before));
-        List<LPort> back = sorted(a.after, b.after);
-        Collections.reverse(back);
-        round.addAll(back);
-        int changes = 0;
-        for (int i = 0; i < round.size(); i++) {
-            changes += trees.get(round.get(i)) != trees.get(round.get((i + 1) % round.size())) ? 1 : 0;
-        }
-        return Math.max(0, changes / 2 - 1);
-    }
-
-    private List<LPort> sorted(List<LPort> some, List<LPort> others) {
-        List<LPort> all = new ArrayList<>(some);
-        all.addAll(others);
-        all.removeIf(p -> !turnsCount && isTurn.test(p.getNode()));
-        all.sort(Comparator.<LPort>comparingInt(p -> places.get(p.getNode()))
-                .thenComparingDouble(p -> p.getPosition().y));
-        return all;
+    private int crossings(List<GapTree[]> pairs) {
+        return pairs.stream().mapToInt(p -> p[0].crossings(p[1], turnsCount)).sum();
     }
 }

@@ -25,6 +25,8 @@ public final class Lettering {
 
     private static final FontRenderContext MEASURE = new FontRenderContext(null, true, true);
     private static final Font BASE = load();
+    /** Widths are measured in thousandths of the size. */
+    private static final Font THOUSANDTHS = BASE.deriveFont(1000f);
 
     private Lettering() {}
 
@@ -47,19 +49,22 @@ public final class Lettering {
     }
 
     public static double widthPt(String text, double sizePt) {
-        return font(1000).getStringBounds(printable(text), MEASURE).getWidth() * sizePt / 1000;
+        return THOUSANDTHS.getStringBounds(printable(text), MEASURE).getWidth() * sizePt / 1000;
     }
 
     /** Characters that the typeface lacks become a question mark rather than stop the print. */
     static String printable(String text) {
         StringBuilder out = new StringBuilder();
-        text.codePoints().map(c -> Character.isWhitespace(c) ? ' ' : c).forEach(c -> {
-            if (BASE.canDisplay(c) && !Character.isISOControl(c)) {
+        for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
+            int c = text.codePointAt(i);
+            if (Character.isWhitespace(c)) {
+                out.append(' ');
+            } else if (BASE.canDisplay(c) && !Character.isISOControl(c)) {
                 out.appendCodePoint(c);
             } else {
                 out.append('?');
             }
-        });
+        }
         return out.toString();
     }
 
