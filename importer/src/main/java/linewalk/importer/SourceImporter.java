@@ -22,7 +22,7 @@ import org.apache.pdfbox.pdmodel.PDPage;
 public final class SourceImporter {
 
     /** Part of every cache key: raised whenever readings change. */
-    private static final String READER_VERSION = "5";
+    private static final String READER_VERSION = "6";
 
     /** Told after each page; may be called from any thread. */
     @FunctionalInterface
@@ -91,9 +91,9 @@ public final class SourceImporter {
     }
 
     private void work(Path file, String name, AtomicInteger next, AtomicInteger done, Read[] out) {
-        SheetReader reader = new SheetReader(settings);
         PageDigest digest = new PageDigest(stamp);
-        try (PDDocument document = Source.open(file)) {
+        try (PDDocument document = Source.open(file);
+                SheetReader reader = new SheetReader(settings)) {
             for (int i = next.getAndIncrement(); i < out.length; i = next.getAndIncrement()) {
                 PageKey page = new PageKey(name, i + 1);
                 PDPage drawn = page(document, i, file);

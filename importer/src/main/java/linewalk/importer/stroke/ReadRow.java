@@ -1,0 +1,40 @@
+package linewalk.importer.stroke;
+
+import java.util.ArrayList;
+import java.util.List;
+import linewalk.drawing.Point;
+import linewalk.importer.page.Glyph;
+
+/**
+ * A row and what its signs say.
+ *
+ * @param options for every sign, most likely first
+ */
+record ReadRow(Row row, List<List<Option>> options) {
+
+    record Option(String text, double likelihood) {}
+
+    String text() {
+        StringBuilder b = new StringBuilder();
+        options.forEach(o -> b.append(o.get(0).text()));
+        return b.toString();
+    }
+
+    double likelihood() {
+        return options.stream().mapToDouble(o -> o.get(0).likelihood()).average().orElse(0);
+    }
+
+    /** @param blank from this gap on, in heights of a capital, a word ends */
+    List<Glyph> glyphs(double blank) {
+        double size = row.heightPt() / StrokeLettering.CAPITALS;
+        List<Glyph> out = new ArrayList<>();
+        for (int i = 0; i < options.size(); i++) {
+            Placed s = row.signs().get(i);
+            boolean inWord = i + 1 < options.size() && row.gap(i) < blank;
+            double advance = (inWord ? row.signs().get(i + 1).u0() : s.u1()) - s.u0();
+            Point start = row.turn().back(s.u0(), row.baselinePt());
+            out.add(new Glyph(options.get(i).get(0).text(), start, advance, size, row.turn().deg()));
+        }
+        return out;
+    }
+}

@@ -1,0 +1,81 @@
+package linewalk.importer.stroke;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Predicate;
+
+/** Signs of one shape, and what they were read as. */
+final class ShapeClass {
+
+    /** A reading that no vote was cast for is not wholly impossible. */
+    private static final double UNSEEN = 0.02;
+
+    private static final double FAIR = 0.08;
+    private static final double ENOUGH = 4;
+
+    final int id;
+    final Shape shape;
+    int seen;
+    private final Map<String, Double> votes = new HashMap<>();
+    private final List<String> candidates = new ArrayList<>();
+    private double cast;
+
+    ShapeClass(int id, Shape shape) {
+        this.id = id;
+        this.shape = shape;
+    }
+
+    void vote(String text, double weight) {
+        votes.merge(text, weight, Double::sum);
+        cast += weight;
+    }
+
+    double votesFor(String text) {
+        return votes.getOrDefault(text, 0.0);
+    }
+
+    Map<String, Double> votes() {
+        return votes;
+    }
+
+    /** Leaves what this shape may be; {@code free} tells which readings no other shape owns. */
+    void settle(Predicate<String> free) {
+        String best = votes.entrySet().stream()
+                .filter(e -> free.test(e.getKey()))
+                .max(Map.Entry.<String, Double>comparingByValue().thenComparing(Map.Entry.comparingByKey()))
+                .map(Map.Entry::getKey)
+                .orElse(best());
+        candidates.clear();
+        if (best == null) {
+            return;
+        }
+        candidates.add(best);
+        votes.keySet().stream()
+                .filter(t -> !t.equals(best) && free.test(t) && share(t) > FAIR)
+                .forEach(candidates::add);
+    }
+
+    /** Most voted for first. */
+    List<String> candidates() {
+        return candidates;
+    }
+
+    /** Seen often enough and always the same. */
+    boolean sure() {
+        return cast >= ENOUGH && candidates.size() == 1 && share(candidates.get(0)) > 0.7;
+    }
+
+    /** Between 0 and 1; over all readings with votes it adds up to nearly 1. */
+    double share(String text) {
+        return (votes.getOrDefault(text, 0.0) + UNSEEN) / (cast + UNSEEN * (votes.size() + 1));
+    }
+
+    String best() {
+        return votes.entrySet().stream()
+                .max(Map.Entry.<String, Double>comparingByValue().thenComparing(Map.Entry.comparingByKey()))
+                .map(Map.Entry::getKey)
+                .orElse(null);
+    }
+}

@@ -1,0 +1,66 @@
+package linewalk.importer.stroke;
+
+import java.util.ArrayList;
+import java.util.List;
+import linewalk.importer.ocr.ReadLetter;
+
+/** Which letters of a read line belong to which signs of the row: in order, each to the sign that it lies on. */
+final class SignOptions {
+
+    /** A letter left over, or a sign without one, in heights of a capital. */
+    private static final double SKIP = 0.6;
+
+    private SignOptions() {}
+
+    /** For every sign the readings that the line offers; empty where it offers none. */
+    static List<List<ReadLetter.Option>> of(Row row, List<ReadLetter> letters) {
+        int n = row.signs().size();
+        int m = letters.size();
+        double[][] cost = new double[n + 1][m + 1];
+        for (int i = 0; i <= n; i++) {
+            for (int j = 0; j <= m; j++) {
+                if (i + j > 0) {
+                    cost[i][j] = best(row, letters, cost, i, j);
+                }
+            }
+        }
+        List<List<ReadLetter.Option>> out = new ArrayList<>();
+        for (int i = 0; i < n; i++) {
+            out.add(List.of());
+        }
+        int i = n;
+        int j = m;
+        while (i > 0 && j > 0) {
+            if (cost[i][j] == cost[i - 1][j - 1] + apart(row, i - 1, letters.get(j - 1))) {
+                out.set(i - 1, letters.get(j - 1).options());
+                i--;
+                j--;
+            } else if (cost[i][j] == cost[i - 1][j] + SKIP) {
+                i--;
+            } else {
+                j--;
+            }
+        }
+        return out;
+    }
+
+    private static double best(Row row, List<ReadLetter> letters, double[][] cost, int i, int j) {
+        double best = Double.MAX_VALUE;
+        if (i > 0) {
+            best = cost[i - 1][j] + SKIP;
+        }
+        if (j > 0) {
+            best = Math.min(best, cost[i][j - 1] + SKIP);
+        }
+        if (i > 0 && j > 0) {
+            best = Math.min(best, cost[i - 1][j - 1] + apart(row, i - 1, letters.get(j - 1)));
+        }
+        return best;
+    }
+
+    private static double apart(Row row, int sign, ReadLetter letter) {
+        Placed p = row.signs().get(sign);
+        double middle = RowPicture.xPx(row, (p.u0() + p.u1()) / 2);
+        return Math.abs(middle - (letter.x0Px() + letter.x1Px()) / 2.0) / RowPicture.HEIGHT_PX;
+    }
+}
