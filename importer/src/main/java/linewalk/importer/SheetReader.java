@@ -7,6 +7,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Supplier;
 import linewalk.drawing.Finding;
 import linewalk.drawing.PageKey;
 import linewalk.drawing.Rule;
@@ -32,6 +33,7 @@ import linewalk.importer.page.WholeStrokes;
 import linewalk.importer.reference.LineLabels;
 import linewalk.importer.reference.ReferenceFinder;
 import linewalk.importer.reference.References;
+import linewalk.importer.stroke.LetterBook;
 import linewalk.importer.stroke.StrokeLettering;
 import linewalk.importer.symbol.Body;
 import linewalk.importer.symbol.Designations;
@@ -47,9 +49,12 @@ final class SheetReader implements AutoCloseable {
 
     private final ReferenceGrammar grammar;
     private final LetterReader letters = LetterReader.lazy();
+    private final StrokeLettering lettering;
 
-    SheetReader(SetSettings settings) {
+    /** @param book what drawn letters look like, asked for at the first page that has some */
+    SheetReader(SetSettings settings, Supplier<LetterBook> book) {
         grammar = new ReferenceGrammar(settings.patterns());
+        lettering = new StrokeLettering(letters, book);
     }
 
     SheetReading read(PDPage page, PageKey key) throws IOException {
@@ -72,7 +77,7 @@ final class SheetReader implements AutoCloseable {
 
     private Lettered lettered(Marks painted, PageKey key) {
         try {
-            return new Lettered(new StrokeLettering(letters).read(painted), List.of());
+            return new Lettered(lettering.read(painted), List.of());
         } catch (LetterReader.Missing e) {
             Finding doubt = new Finding(
                     Rule.UNREAD,

@@ -66,11 +66,12 @@ public final class SourceImporter {
         AtomicInteger next = new AtomicInteger();
         AtomicInteger done = new AtomicInteger();
         Read[] out = new Read[pages];
+        FileLetters letters = new FileLetters(file);
         ExecutorService pool = Executors.newFixedThreadPool(workers);
         try {
             List<Future<?>> running = new ArrayList<>();
             for (int w = 0; w < workers; w++) {
-                running.add(pool.submit(() -> work(file, name, next, done, out)));
+                running.add(pool.submit(() -> work(file, name, letters, next, done, out)));
             }
             for (Future<?> f : running) {
                 f.get();
@@ -90,10 +91,11 @@ public final class SourceImporter {
         return List.of(out).stream().map(Read::reading).toList();
     }
 
-    private void work(Path file, String name, AtomicInteger next, AtomicInteger done, Read[] out) {
+    private void work(
+            Path file, String name, FileLetters letters, AtomicInteger next, AtomicInteger done, Read[] out) {
         PageDigest digest = new PageDigest(stamp);
         try (PDDocument document = Source.open(file);
-                SheetReader reader = new SheetReader(settings)) {
+                SheetReader reader = new SheetReader(settings, letters)) {
             for (int i = next.getAndIncrement(); i < out.length; i = next.getAndIncrement()) {
                 PageKey page = new PageKey(name, i + 1);
                 PDPage drawn = page(document, i, file);

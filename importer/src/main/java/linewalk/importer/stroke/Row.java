@@ -1,6 +1,8 @@
 package linewalk.importer.stroke;
 
+import java.util.Comparator;
 import java.util.List;
+import linewalk.drawing.Point;
 
 /**
  * Signs on one baseline, in reading order.
@@ -18,5 +20,26 @@ record Row(Turn turn, List<Placed> signs, double heightPt, double baselinePt, do
     /** Blank space between two neighbours, as a share of the height. */
     double gap(int after) {
         return (signs.get(after + 1).u0() - signs.get(after).u1()) / heightPt;
+    }
+
+    double penPt() {
+        return signs.get(0).penPt();
+    }
+
+    /** On the page, in the middle of its first and last sign. */
+    Point center() {
+        double along = (signs.get(0).u0() + signs.get(signs.size() - 1).u1()) / 2;
+        return turn.back(along, baselinePt - heightPt / 2);
+    }
+
+    /** The same ink read the other way round. */
+    Row turnedRound() {
+        Turn other = Turn.of((turn.deg() + 180) % 360);
+        double base = -(baselinePt - heightPt);
+        List<Placed> turned = signs.stream()
+                .map(s -> Placed.of(Blob.of(s.pieces()), other).upright(other, lean, base))
+                .sorted(Comparator.comparingDouble(Placed::u0))
+                .toList();
+        return new Row(other, turned, heightPt, base, lean);
     }
 }

@@ -5,7 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** The shapes of a page, each once. */
+/** Shapes, each once, and what they may be. */
 final class ShapeBook {
 
     /** Votes that make a letter a shape's own. */
@@ -57,7 +57,12 @@ final class ShapeBook {
         }
     }
 
-    List<ShapeClass> classes() {
-        return classes;
+    /** The succession of shapes in a row: rows with one key look alike. */
+    String key(List<ShapeClass> shapes, Row row, double blank) {
+        StringBuilder b = new StringBuilder();
+        for (int i = 0; i < shapes.size(); i++) {
+            b.append(shapes.get(i).id).append(i + 1 < shapes.size() && row.gap(i) >= blank ? ' ' : ',');
+        }
+        return b.toString();
     }
 }

@@ -1,9 +1,9 @@
 package linewalk.importer.stroke;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.Predicate;
 
 /** Signs of one shape, and what they were read as. */
@@ -12,13 +12,15 @@ final class ShapeClass {
     /** A reading that no vote was cast for is not wholly impossible. */
     private static final double UNSEEN = 0.02;
 
+    /** A reading of its own with this share of the most usual one's votes is preferred to one that another shape owns. */
+    private static final double RIVAL = 0.3;
+
     private static final double FAIR = 0.08;
     private static final double ENOUGH = 4;
 
     final int id;
     final Shape shape;
-    int seen;
-    private final Map<String, Double> votes = new HashMap<>();
+    private final Map<String, Double> votes = new TreeMap<>();
     private final List<String> candidates = new ArrayList<>();
     private double cast;
 
@@ -42,19 +44,29 @@ final class ShapeClass {
 
     /** Leaves what this shape may be; {@code free} tells which readings no other shape owns. */
     void settle(Predicate<String> free) {
-        String best = votes.entrySet().stream()
-                .filter(e -> free.test(e.getKey()))
-                .max(Map.Entry.<String, Double>comparingByValue().thenComparing(Map.Entry.comparingByKey()))
-                .map(Map.Entry::getKey)
-                .orElse(best());
         candidates.clear();
+        String best = best();
         if (best == null) {
             return;
         }
+        String own = best(free);
+        if (own != null && votesFor(own) >= RIVAL * votesFor(best)) {
+            best = own;
+        }
         candidates.add(best);
-        votes.keySet().stream()
-                .filter(t -> !t.equals(best) && free.test(t) && share(t) > FAIR)
-                .forEach(candidates::add);
+        for (String text : votes.keySet()) {
+            if (!text.equals(candidates.get(0)) && free.test(text) && share(text) > FAIR) {
+                candidates.add(text);
+            }
+        }
+    }
+
+    private String best(Predicate<String> free) {
+        return votes.entrySet().stream()
+                .filter(e -> free.test(e.getKey()))
+                .max(Map.Entry.<String, Double>comparingByValue().thenComparing(Map.Entry.comparingByKey()))
+                .map(Map.Entry::getKey)
+                .orElse(null);
     }
 
     /** Most voted for first. */
@@ -73,9 +85,6 @@ final class ShapeClass {
     }
 
     String best() {
-        return votes.entrySet().stream()
-                .max(Map.Entry.<String, Double>comparingByValue().thenComparing(Map.Entry.comparingByKey()))
-                .map(Map.Entry::getKey)
-                .orElse(null);
+        return best(text -> true);
     }
 }

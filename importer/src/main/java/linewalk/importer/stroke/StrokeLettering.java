@@ -2,10 +2,10 @@ package linewalk.importer.stroke;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Supplier;
 import linewalk.importer.ocr.LetterReader;
 import linewalk.importer.page.Glyph;
 import linewalk.importer.page.Marks;
@@ -20,33 +20,23 @@ public final class StrokeLettering {
     static final double CAPITALS = 0.72;
 
     private final LetterReader reader;
+    private final Supplier<LetterBook> book;
 
-    public StrokeLettering(LetterReader reader) {
+    /** @param book asked for at the first page with drawn letters */
+    public StrokeLettering(LetterReader reader, Supplier<LetterBook> book) {
         this.reader = reader;
+        this.book = book;
     }
 
     public Marks read(Marks marks) {
-        List<Blob> blobs = BlobFinder.find(marks);
-        List<Baselines.Draft> drafts = drafts(blobs);
-        if (System.getProperty("dbgd") != null) {
-            int n = drafts.stream().filter(d -> d.parts().size() > 2).mapToInt(d -> d.parts().size()).sum();
-            System.err.println("glyphs " + marks.glyphs().size() + " blobs " + blobs.size() + " drafts " + drafts.size() + " signs in long " + n + " ");
-            if (!marks.glyphs().isEmpty()) return marks;
+        PageInk ink = PageInk.of(marks);
+        if (ink.none()) {
+            return marks;
         }
-        double lean = Lettered.lean(drafts);
-        List<Row> rows = drafts.stream().map(d -> Lettered.row(d, lean)).toList();
-        PageRows page = new PageRows(rows, reader);
+        PageReader page = new PageReader(ink, book.get().shapes, reader);
         List<Glyph> glyphs = new ArrayList<>(marks.glyphs());
         Set<Object> used = Collections.newSetFromMap(new IdentityHashMap<>());
-        Set<Piece> taken = new HashSet<>();
         for (ReadRow r : page.read()) {
-            glyphs.addAll(r.glyphs(page.blank()));
-            r.row().signs().forEach(s -> s.pieces().forEach(p -> {
-                used.add(p.mark());
-                taken.add(p);
-            }));
-        }
-        for (ReadRow r : new Singles(blobs, taken, page, marks, lean, reader).read()) {
             glyphs.addAll(r.glyphs(page.blank()));
             r.row().signs().forEach(s -> s.pieces().forEach(p -> used.add(p.mark())));
         }
@@ -57,24 +47,5 @@ public final class StrokeLettering {
                 marks.fills().stream().filter(f -> !used.contains(f)).toList(),
                 glyphs,
                 marks.pictures());
-    }
-
-    /** Rows in every direction; of rows that share ink the longest. */
-    private static List<Baselines.Draft> drafts(List<Blob> blobs) {
-        List<Baselines.Draft> all = new ArrayList<>();
-        for (double deg : new double[] {0, 270, 90}) {
-            all.addAll(Baselines.find(blobs, Turn.of(deg)));
-        }
-        all.sort((a, b) -> Integer.compare(b.parts().size(), a.parts().size()));
-        Set<Piece> owned = new HashSet<>();
-        List<Baselines.Draft> out = new ArrayList<>();
-        for (Baselines.Draft d : all) {
-            Baselines.Draft free = d.without(owned);
-            if (free.lettered()) {
-                free.parts().forEach(p -> owned.addAll(p.pieces()));
-                out.add(free);
-            }
-        }
-        return out;
     }
 }
