@@ -61,6 +61,7 @@ final class PageReader {
         for (int i = 0; i < shapes.size(); i++) {
             out.add(options(shapes.get(i), look == null ? List.of() : look.get(i)));
         }
+        SmallLetters.mend(r, shapes, out, blank);
         return new ReadRow(r, out);
     }
 
@@ -81,6 +82,10 @@ final class PageReader {
                             .map(o -> new Option(o.text(), o.likelihood()))
                             .toList();
         }
+        if (c.candidates().size() == 1) {
+            String only = c.candidates().get(0);
+            return List.of(new Option(only, c.likelihood(only)));
+        }
         List<Option> out = new ArrayList<>();
         double sum = 0;
         for (String text : c.candidates()) {
@@ -93,10 +98,8 @@ final class PageReader {
             out.add(new Option(text, weight));
         }
         double all = sum;
-        // where the candidates themselves won few of the votes, the shape is no letter that anyone knows
-        double known = Math.min(1, c.candidates().stream().mapToDouble(c::share).sum());
         return out.stream()
-                .map(o -> new Option(o.text(), o.likelihood() / all * known))
+                .map(o -> new Option(o.text(), o.likelihood() / all))
                 .sorted((a, b) -> Double.compare(b.likelihood(), a.likelihood()))
                 .toList();
     }

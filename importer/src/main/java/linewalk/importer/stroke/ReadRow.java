@@ -14,12 +14,6 @@ record ReadRow(Row row, List<List<Option>> options) {
 
     record Option(String text, double likelihood) {}
 
-    String text() {
-        StringBuilder b = new StringBuilder();
-        options.forEach(o -> b.append(o.get(0).text()));
-        return b.toString();
-    }
-
     double likelihood() {
         return options.stream().mapToDouble(o -> o.get(0).likelihood()).average().orElse(0);
     }
@@ -33,7 +27,10 @@ record ReadRow(Row row, List<List<Option>> options) {
             boolean inWord = i + 1 < options.size() && row.gap(i) < blank;
             double advance = (inWord ? row.signs().get(i + 1).u0() : s.u1()) - s.u0();
             Point start = row.turn().back(s.u0(), row.baselinePt());
-            out.add(new Glyph(options.get(i).get(0).text(), start, advance, size, row.turn().deg()));
+            List<Glyph.Reading> readings = options.get(i).stream()
+                    .map(o -> new Glyph.Reading(o.text(), o.likelihood()))
+                    .toList();
+            out.add(new Glyph(readings.get(0).text(), start, advance, size, row.turn().deg(), readings));
         }
         return out;
     }

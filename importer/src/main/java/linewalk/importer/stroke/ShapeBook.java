@@ -11,6 +11,9 @@ final class ShapeBook {
     /** Votes that make a letter a shape's own. */
     private static final double SURE = 0.6;
 
+    /** More votes than a letter reader will ever cast against it. */
+    private static final double CERTAIN = 50;
+
     private final List<ShapeClass> classes = new ArrayList<>();
 
     ShapeClass of(Placed sign, Row row) {
@@ -21,6 +24,10 @@ final class ShapeBook {
         }
         ShapeClass c = new ShapeClass(classes.size(), shape);
         classes.add(c);
+        String arrow = ArrowSign.of(sign, row);
+        if (arrow != null) {
+            c.vote(arrow, CERTAIN);
+        }
         return c;
     }
 
