@@ -87,20 +87,18 @@ final class TesseractReader implements LetterReader {
         int symbol = TessPageIteratorLevel.RIL_SYMBOL;
         do {
             boolean word = api.TessPageIteratorIsAtBeginningOf(page, TessPageIteratorLevel.RIL_WORD) != 0;
-            List<ReadLetter.Option> options = options(result);
             IntBuffer[] edge = new IntBuffer[4];
             for (int i = 0; i < 4; i++) {
                 edge[i] = IntBuffer.allocate(1);
             }
-            int placed = api.TessPageIteratorBoundingBox(page, symbol, edge[0], edge[1], edge[2], edge[3]);
-            if (placed != 0 && !options.isEmpty()) {
-                letters.add(new ReadLetter(
-                        edge[0].get(0),
-                        edge[1].get(0),
-                        edge[2].get(0),
-                        edge[3].get(0),
-                        word && !letters.isEmpty(),
-                        options));
+            // without a place there is no word, and to ask for the choices of no word ends the JVM
+            if (api.TessPageIteratorBoundingBox(page, symbol, edge[0], edge[1], edge[2], edge[3]) != 0) {
+                List<ReadLetter.Option> options = options(result);
+                if (!options.isEmpty()) {
+                    boolean blank = word && !letters.isEmpty();
+                    letters.add(new ReadLetter(
+                            edge[0].get(0), edge[1].get(0), edge[2].get(0), edge[3].get(0), blank, options));
+                }
             }
         } while (api.TessPageIteratorNext(page, symbol) != 0);
         return letters;

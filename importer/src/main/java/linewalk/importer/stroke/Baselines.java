@@ -25,6 +25,11 @@ final class Baselines {
     private static final double OVERLAP = -0.6;
     private static final double DESCENT = 0.45;
 
+    private static final double SAME_HEIGHT = 0.03;
+
+    /** Capitals are no lower than this, compared with brackets and the tallest small letters. */
+    private static final double CAPITAL = 0.78;
+
     private static final double SAME_PEN = 0.25;
 
     private final Turn turn;
@@ -73,7 +78,7 @@ final class Baselines {
         for (int i = 0; i < all.size(); i++) {
             Placed a = all.get(i);
             double reach = GAP * a.heightPt() / SMALL_LETTER;
-            for (int j : near.touching(new Box(a.u0(), a.v1(), a.u1() + reach, a.v1()).grow(0.2 * a.heightPt()))) {
+            for (int j : near.touching(new Box(a.u0(), a.v0(), a.u1() + reach, a.v1()).grow(0.2 * a.heightPt()))) {
                 if (j != i && neighbours(a, all.get(j))) {
                     parent[root(j)] = root(i);
                 }
@@ -107,8 +112,9 @@ final class Baselines {
         double high = Math.max(a.heightPt(), b.heightPt());
         double low = Math.min(a.heightPt(), b.heightPt());
         double gap = b.u0() - a.u1();
+        boolean level = Math.abs(a.v1() - b.v1()) < LEVEL * high || Math.abs(a.v0() - b.v0()) < LEVEL / 2 * high;
         return low > SMALL_LETTER * high
-                && Math.abs(a.v1() - b.v1()) < LEVEL * high
+                && level
                 && a.widthPt() < WIDEST * high
                 && b.widthPt() < WIDEST * high
                 && b.u0() > a.u0()
@@ -123,8 +129,8 @@ final class Baselines {
 
     /** With everything that stands in the row: stops, hyphens, letters that reach below the baseline, words after a stroke. */
     private Draft grown(List<Integer> group) {
-        double high = group.stream().mapToDouble(i -> all.get(i).heightPt()).max().orElseThrow();
         double base = median(group.stream().map(i -> all.get(i).v1()).toList());
+        double high = high(group, base);
         double pen = all.get(group.get(0)).penPt();
         double left = group.stream().mapToDouble(i -> all.get(i).u0()).min().orElseThrow();
         double right = group.stream().mapToDouble(i -> all.get(i).u1()).max().orElseThrow();
@@ -134,7 +140,7 @@ final class Baselines {
         while (grew) {
             grew = false;
             Box band = new Box(left - GAP * high, base - 1.2 * high, right + GAP * high, base + DESCENT * high);
-            for (int j : near.touching(band)) {
+            for (int j : near.touching(band).stream().sorted().toList()) {
                 Placed p = all.get(j);
                 if (!claimed.contains(j) && fits(p, high, base) && samePen(p.penPt(), pen)) {
                     row.add(j);
@@ -145,9 +151,32 @@ final class Baselines {
                 }
             }
         }
+        high = high(row, base);
         List<Placed> parts = new ArrayList<>(row.stream().map(all::get).toList());
         parts.sort(Comparator.comparingDouble(Placed::u0));
         return new Draft(turn, parts, high, base);
+    }
+
+    /** Of capitals: the height that most signs on the baseline have, small letters aside. */
+    private double high(List<Integer> row, double base) {
+        List<Double> heights = new ArrayList<>();
+        for (int i : row) {
+            Placed p = all.get(i);
+            if (Math.abs(p.v1() - base) < LEVEL * p.heightPt()) {
+                heights.add(p.heightPt());
+            }
+        }
+        double highest = heights.stream().mapToDouble(h -> h).max().orElse(0);
+        double best = highest;
+        long most = 0;
+        for (double h : heights) {
+            long like = heights.stream().filter(o -> Math.abs(o - h) < SAME_HEIGHT * h).count();
+            if (h > CAPITAL * highest && (like > most || like == most && h > best)) {
+                best = h;
+                most = like;
+            }
+        }
+        return best;
     }
 
     private static boolean fits(Placed p, double high, double base) {
@@ -156,6 +185,6 @@ final class Baselines {
 
     static double median(List<Double> values) {
         List<Double> sorted = values.stream().sorted().toList();
-        return sorted.get(sorted.size() / 2);
+        return sorted.get((sorted.size() - 1) / 2);
     }
 }

@@ -1,41 +1,64 @@
 package linewalk.importer.stroke;
 
-import java.util.ArrayList;
 import java.util.List;
 
-/** Where words end: the widest step among the gaps of all rows, between what letters and what words are apart. */
+/** Where words end: the emptiest place between the usual gap of letters and the usual gap of words. */
 final class Blanks {
 
     /** In heights of a capital. */
-    private static final double LEAST = 0.35;
+    private static final double STEP = 0.05;
 
-    private static final double MOST = 0.85;
+    private static final double LETTERS = 0.45;
     private static final double USUAL = 0.55;
+
+    /** Words are at least so much farther apart than letters. */
+    private static final int APART = 4;
 
     private Blanks() {}
 
     static double from(List<Row> rows) {
-        List<Double> gaps = new ArrayList<>();
+        int[] count = new int[(int) (Baselines.GAP / STEP) + 3];
         for (Row r : rows) {
             for (int i = 0; i + 1 < r.signs().size(); i++) {
-                double gap = r.gap(i);
-                if (gap > LEAST && gap < MOST) {
-                    gaps.add(gap);
+                int bin = (int) (Math.max(0, r.gap(i)) / STEP) + 1;
+                if (bin < count.length - 1) {
+                    count[bin]++;
                 }
             }
         }
-        gaps.add(LEAST);
-        gaps.add(MOST);
-        gaps.sort(Double::compare);
-        double best = USUAL;
-        double step = 0;
-        for (int i = 1; i < gaps.size(); i++) {
-            double wide = gaps.get(i) - gaps.get(i - 1);
-            if (wide > step) {
-                step = wide;
-                best = (gaps.get(i) + gaps.get(i - 1)) / 2;
+        int letters = peak(count, 1, (int) (LETTERS / STEP) + 1);
+        int words = peak(count, letters + APART, count.length - 1);
+        return words < 0 || around(count, words) < 3 ? USUAL : STEP * (valley(count, letters, words) - 0.5);
+    }
+
+    private static int around(int[] count, int i) {
+        return count[i - 1] + count[i] + count[i + 1];
+    }
+
+    private static int peak(int[] count, int from, int to) {
+        int best = -1;
+        for (int i = Math.max(1, from); i < to; i++) {
+            if (best < 0 || around(count, i) > around(count, best)) {
+                best = i;
             }
         }
-        return step > 0.1 ? best : USUAL;
+        return best;
+    }
+
+    /** The middle of the emptiest bins. */
+    private static double valley(int[] count, int from, int to) {
+        int least = Integer.MAX_VALUE;
+        for (int i = from + 1; i < to; i++) {
+            least = Math.min(least, count[i]);
+        }
+        double sum = 0;
+        int n = 0;
+        for (int i = from + 1; i < to; i++) {
+            if (count[i] == least) {
+                sum += i;
+                n++;
+            }
+        }
+        return n == 0 ? (from + to) / 2.0 : sum / n;
     }
 }

@@ -91,7 +91,9 @@ final class BlobFinder {
     }
 
     private static boolean meet(Bit a, Bit b) {
-        double reach = Math.max(LEAST_PT, MEETS * Math.min(a.penPt(), b.penPt()));
+        // painted letters may nearly touch their neighbours, since their outlines are exact
+        boolean painted = a.penPt() == 0 && b.penPt() == 0;
+        double reach = painted ? 0 : Math.max(LEAST_PT, MEETS * Math.min(a.penPt(), b.penPt()));
         return distance(a.segment(), b.segment()) <= reach;
     }
 

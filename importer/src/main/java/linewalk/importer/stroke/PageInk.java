@@ -32,7 +32,7 @@ record PageInk(double widthPt, double heightPt, List<Row> rows, List<Row> single
             return new PageInk(marks.widthPt(), marks.heightPt(), List.of(), List.of(), 0);
         }
         double lean = Lettered.lean(drafts);
-        List<Row> rows = Facing.of(drafts.stream().map(d -> Lettered.row(d, lean)).toList());
+        List<Row> rows = Facing.of(Sizes.split(drafts.stream().map(d -> Lettered.row(d, lean)).toList()));
         Set<Piece> taken = new HashSet<>();
         rows.forEach(r -> r.signs().forEach(s -> taken.addAll(s.pieces())));
         List<Row> singles = blobs.stream()

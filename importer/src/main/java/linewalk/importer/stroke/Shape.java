@@ -10,13 +10,13 @@ import linewalk.importer.page.Segment;
  */
 final class Shape {
 
-    static final int STEPS = 25;
-    private static final int ROWS = 42;
-    private static final int ABOVE = 30;
-    private static final int COLUMNS = 60;
+    static final int STEPS = 36;
+    private static final int ROWS = 62;
+    private static final int ABOVE = 44;
+    private static final int COLUMNS = 62;
 
     /** Ink that may lie beside the other's, since places are rounded. */
-    private static final double STRAY = 0.03;
+    private static final double STRAY = 0.02;
 
     private final long[] ink = new long[ROWS];
     private final long[] wide = new long[ROWS];
