@@ -112,10 +112,10 @@ final class TesseractReader implements LetterReader {
         }
         double sum = 0;
         do {
-            String text = api.TessChoiceIteratorGetUTF8Text(choice);
+            String text = plain(api.TessChoiceIteratorGetUTF8Text(choice));
             double likelihood = api.TessChoiceIteratorConfidence(choice) / 100.0;
             if (text != null && !text.isBlank() && likelihood > 0) {
-                options.add(new ReadLetter.Option(text, likelihood));
+                add(options, text, likelihood);
                 sum += likelihood;
             }
         } while (api.TessChoiceIteratorNext(choice) != 0);
@@ -125,6 +125,25 @@ final class TesseractReader implements LetterReader {
                 .map(o -> new ReadLetter.Option(o.text(), o.likelihood() * scale))
                 .sorted((a, b) -> Double.compare(b.likelihood(), a.likelihood()))
                 .toList();
+    }
+
+    private static void add(List<ReadLetter.Option> options, String text, double likelihood) {
+        for (int i = 0; i < options.size(); i++) {
+            if (options.get(i).text().equals(text)) {
+                options.set(i, new ReadLetter.Option(text, options.get(i).likelihood() + likelihood));
+                return;
+            }
+        }
+        options.add(new ReadLetter.Option(text, likelihood));
+    }
+
+    /** Typographers' dashes and quotes are no drafter's. */
+    private static String plain(String text) {
+        return text == null
+                ? null
+                : text.replaceAll("[\u2010-\u2015\u2212]", "-")
+                        .replaceAll("[\u2018\u2019]", "'")
+                        .replaceAll("[\u201C\u201D]", "\"");
     }
 
     @Override

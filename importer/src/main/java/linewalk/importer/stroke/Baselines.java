@@ -21,6 +21,12 @@ final class Baselines {
 
     private static final double SMALL_LETTER = 0.58;
     private static final double WIDEST = 1.4;
+    /** With a hyphen or stroke between. */
+    private static final double ACROSS = 2.3;
+
+    /** Two letters that touch. */
+    private static final double TOUCHING = 2.6;
+
     static final double GAP = 1.25;
     private static final double OVERLAP = -0.6;
     private static final double DESCENT = 0.45;
@@ -77,9 +83,9 @@ final class Baselines {
     private List<Draft> rows() {
         for (int i = 0; i < all.size(); i++) {
             Placed a = all.get(i);
-            double reach = GAP * a.heightPt() / SMALL_LETTER;
+            double reach = ACROSS * a.heightPt() / SMALL_LETTER;
             for (int j : near.touching(new Box(a.u0(), a.v0(), a.u1() + reach, a.v1()).grow(0.2 * a.heightPt()))) {
-                if (j != i && neighbours(a, all.get(j))) {
+                if (j != i && neighbours(a, all.get(j)) && (gap(a, all.get(j)) < GAP || joined(a, all.get(j)))) {
                     parent[root(j)] = root(i);
                 }
             }
@@ -118,9 +124,29 @@ final class Baselines {
                 && a.widthPt() < WIDEST * high
                 && b.widthPt() < WIDEST * high
                 && b.u0() > a.u0()
-                && gap < GAP * high
+                && gap < ACROSS * high
                 && gap > OVERLAP * high
                 && samePen(a.penPt(), b.penPt());
+    }
+
+    private static double gap(Placed a, Placed b) {
+        return (b.u0() - a.u1()) / Math.max(a.heightPt(), b.heightPt());
+    }
+
+    /** A hyphen, stroke or stop stands between two letters. */
+    private boolean joined(Placed a, Placed b) {
+        double high = Math.max(a.heightPt(), b.heightPt());
+        double base = Math.min(a.v1(), b.v1());
+        Box between = new Box(a.u1(), base - high, b.u0(), base);
+        return near.touching(between).stream()
+                .map(all::get)
+                .anyMatch(p -> p != a
+                        && p != b
+                        && p.straight()
+                        && fits(p, high, base)
+                        && samePen(p.penPt(), a.penPt())
+                        && p.u0() - a.u1() < GAP * high / 2
+                        && b.u0() - p.u1() < GAP * high / 2);
     }
 
     private static boolean samePen(double a, double b) {
@@ -180,7 +206,7 @@ final class Baselines {
     }
 
     private static boolean fits(Placed p, double high, double base) {
-        return p.v0() > base - 1.2 * high && p.v1() < base + DESCENT * high && p.widthPt() < WIDEST * high;
+        return p.v0() > base - 1.2 * high && p.v1() < base + DESCENT * high && p.widthPt() < TOUCHING * high;
     }
 
     static double median(List<Double> values) {

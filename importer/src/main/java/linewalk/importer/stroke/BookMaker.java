@@ -21,6 +21,7 @@ final class BookMaker {
 
     private final LetterReader reader;
     private final ShapeBook book = new ShapeBook();
+    private final SeenBlanks blanks = new SeenBlanks();
     private final Set<String> read = new HashSet<>();
 
     BookMaker(LetterReader reader) {
@@ -48,6 +49,8 @@ final class BookMaker {
         pages.forEach(this::singles);
         pages.forEach(p -> Border.of(p, book).forEach((shape, text) -> shape.vote(text, BORDER_VOTE)));
         book.settle();
+        book.blank(blanks.limit(
+                Blanks.from(pages.stream().flatMap(p -> p.rows().stream()).toList())));
         return book;
     }
 
@@ -58,7 +61,7 @@ final class BookMaker {
             if (test.lettering(r) && book.find(Shape.of(r.signs().get(0), r)) == null) {
                 List<ReadLetter> letters = reader.line(RowPicture.of(r));
                 if (letters.size() == 1 && letters.get(0).likelihood() > LIKELY) {
-                    vote(List.of(book.of(r.signs().get(0), r)), List.of(letters.get(0).options()));
+                    vote(List.of(book.of(r.signs().get(0), r)), letters);
                 }
             }
         }
@@ -66,15 +69,18 @@ final class BookMaker {
 
     private void look(Lines l) {
         if (read.add(book.key(l.shapes(), l.row(), l.blank()))) {
-            vote(l.shapes(), SignOptions.of(l.row(), reader.line(RowPicture.of(l.row()))));
+            List<ReadLetter> letters = SignOptions.of(l.row(), reader.line(RowPicture.of(l.row())));
+            vote(l.shapes(), letters);
+            blanks.note(l.row(), letters);
             book.settle();
         }
     }
 
-    private static void vote(List<ShapeClass> shapes, List<List<ReadLetter.Option>> options) {
+    private static void vote(List<ShapeClass> shapes, List<ReadLetter> letters) {
         for (int i = 0; i < shapes.size(); i++) {
-            for (ReadLetter.Option o : options.get(i)) {
-                shapes.get(i).vote(o.text(), o.likelihood());
+            if (letters.get(i) != null) {
+                ShapeClass c = shapes.get(i);
+                letters.get(i).options().forEach(o -> c.vote(o.text(), o.likelihood()));
             }
         }
     }

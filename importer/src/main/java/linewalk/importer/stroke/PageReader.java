@@ -21,13 +21,13 @@ final class PageReader {
     private final ShapeBook book;
     private final LetterReader reader;
     private final double blank;
-    private final Map<String, List<List<ReadLetter.Option>>> looks = new HashMap<>();
+    private final Map<String, List<ReadLetter>> looks = new HashMap<>();
 
     PageReader(PageInk page, ShapeBook book, LetterReader reader) {
         this.page = page;
         this.book = book;
         this.reader = reader;
-        this.blank = Blanks.from(page.rows());
+        this.blank = book.blank();
     }
 
     double blank() {
@@ -56,16 +56,16 @@ final class PageReader {
         List<ShapeClass> shapes = new ArrayList<>();
         r.signs().forEach(s -> shapes.add(book.find(Shape.of(s, r))));
         boolean open = shapes.stream().anyMatch(c -> c == null || c.candidates().size() != 1);
-        List<List<ReadLetter.Option>> look = open ? look(r, shapes) : null;
+        List<ReadLetter> look = open ? look(r, shapes) : null;
         List<List<Option>> out = new ArrayList<>();
         for (int i = 0; i < shapes.size(); i++) {
-            out.add(options(shapes.get(i), look == null ? List.of() : look.get(i)));
+            out.add(options(shapes.get(i), look == null || look.get(i) == null ? List.of() : look.get(i).options()));
         }
         SmallLetters.mend(r, shapes, out, blank);
         return new ReadRow(r, out);
     }
 
-    private List<List<ReadLetter.Option>> look(Row r, List<ShapeClass> shapes) {
+    private List<ReadLetter> look(Row r, List<ShapeClass> shapes) {
         if (shapes.contains(null)) {
             return SignOptions.of(r, reader.line(RowPicture.of(r)));
         }

@@ -16,6 +16,17 @@ final class ShapeBook {
 
     private final List<ShapeClass> classes = new ArrayList<>();
 
+    private double blank;
+
+    /** From which gap on, in heights of a capital, words end. */
+    double blank() {
+        return blank;
+    }
+
+    void blank(double limit) {
+        blank = limit;
+    }
+
     ShapeClass of(Placed sign, Row row) {
         Shape shape = Shape.of(sign, row);
         ShapeClass known = find(shape);
