@@ -50,6 +50,7 @@ final class SheetReader implements AutoCloseable {
     private final ReferenceGrammar grammar;
     private final LetterReader letters = LetterReader.lazy();
     private final StrokeLettering lettering;
+    private boolean whole;
 
     /** @param book what drawn letters look like, asked for at the first page that has some */
     SheetReader(SetSettings settings, Supplier<LetterBook> book) {
@@ -59,12 +60,18 @@ final class SheetReader implements AutoCloseable {
 
     SheetReading read(PDPage page, PageKey key) throws IOException {
         PageGeometry geometry = PageGeometry.of(page);
+        whole = true;
         try {
             Lettered drawn = lettered(MarkCollector.collect(page, geometry), key);
             return read(drawn, WholeStrokes.of(drawn.marks()), geometry, key);
         } catch (MarkCollector.TooDense e) {
             return unread(geometry, key, e.getMessage());
         }
+    }
+
+    /** False where the last page was read without its letters, for want of what reads them: not to be kept. */
+    boolean whole() {
+        return whole;
     }
 
     @Override
@@ -79,6 +86,7 @@ final class SheetReader implements AutoCloseable {
         try {
             return new Lettered(lettering.read(painted), List.of());
         } catch (LetterReader.Missing e) {
+            whole = false;
             Finding doubt = new Finding(
                     Rule.UNREAD,
                     key,

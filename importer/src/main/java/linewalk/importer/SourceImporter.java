@@ -59,6 +59,7 @@ public final class SourceImporter {
         return readPages(file, name, pages);
     }
 
+    /** @param key null where the reading is not to be kept */
     private record Read(SheetReading reading, String key) {}
 
     private List<SheetReading> readPages(Path file, String name, int pages) {
@@ -87,12 +88,14 @@ public final class SourceImporter {
         } finally {
             pool.shutdownNow();
         }
-        cache.keepIndex(file, name, stamp, List.of(out).stream().map(Read::key).toList());
+        if (List.of(out).stream().allMatch(r -> r.key() != null)) {
+            cache.keepIndex(
+                    file, name, stamp, List.of(out).stream().map(Read::key).toList());
+        }
         return List.of(out).stream().map(Read::reading).toList();
     }
 
-    private void work(
-            Path file, String name, FileLetters letters, AtomicInteger next, AtomicInteger done, Read[] out) {
+    private void work(Path file, String name, FileLetters letters, AtomicInteger next, AtomicInteger done, Read[] out) {
         PageDigest digest = new PageDigest(stamp);
         try (PDDocument document = Source.open(file);
                 SheetReader reader = new SheetReader(settings, letters)) {
@@ -102,10 +105,11 @@ public final class SourceImporter {
                 String key = digest.of(drawn);
                 Optional<SheetReading> known = cache.find(key, page);
                 SheetReading reading = known.isPresent() ? known.get() : reader.read(drawn, page);
-                if (known.isEmpty()) {
+                boolean whole = known.isPresent() || reader.whole();
+                if (known.isEmpty() && whole) {
                     cache.keep(key, reading);
                 }
-                out[i] = new Read(reading, key);
+                out[i] = new Read(reading, whole ? key : null);
                 progress.pages(done.incrementAndGet(), out.length);
             }
         } catch (IOException e) {

@@ -14,8 +14,7 @@ import linewalk.drawing.Point;
  * @param words its words with their own boxes
  * @param readings all that it may say, with {@link #text} first; empty where a text layer says what it is
  */
-public record Label(
-        String text, Box box, double sizePt, double angleDeg, List<Word> words, List<Reading> readings) {
+public record Label(String text, Box box, double sizePt, double angleDeg, List<Word> words, List<Reading> readings) {
 
     /** One way to read the whole label. */
     public record Reading(String text, double likelihood) {}

@@ -29,9 +29,8 @@ final class SaidReadings {
             if (other.isEmpty() && grammar.parse(text.text()).isEmpty()) {
                 other = grammar.glued(r.text());
             }
-            other.filter(p -> p.form().equals(parsed.form()))
-                    .ifPresent(p -> p.readings()
-                            .forEach(s -> says.merge(s.targets(), s.likelihood() * r.likelihood(), Double::sum)));
+            other.filter(p -> p.form().equals(parsed.form())).ifPresent(p -> p.readings()
+                    .forEach(s -> says.merge(s.targets(), s.likelihood() * r.likelihood(), Double::sum)));
         }
         List<Says> out = new ArrayList<>();
         says.forEach((targets, likelihood) -> out.add(new Says(targets, Math.min(1, likelihood))));

@@ -54,7 +54,9 @@ final class ArrowSign {
 
     private static double[] seen(Point p, Placed sign, Row row, double middle) {
         double up = row.baselinePt() - row.turn().down(p);
-        return new double[] {row.turn().along(p) - row.lean() * up - sign.u0(), row.turn().down(p) - middle};
+        return new double[] {
+            row.turn().along(p) - row.lean() * up - sign.u0(), row.turn().down(p) - middle
+        };
     }
 
     private static boolean level(double[] p, Row row) {

@@ -196,7 +196,9 @@ final class Baselines {
         double best = highest;
         long most = 0;
         for (double h : heights) {
-            long like = heights.stream().filter(o -> Math.abs(o - h) < SAME_HEIGHT * h).count();
+            long like = heights.stream()
+                    .filter(o -> Math.abs(o - h) < SAME_HEIGHT * h)
+                    .count();
             if (h > CAPITAL * highest && (like > most || like == most && h > best)) {
                 best = h;
                 most = like;

@@ -45,20 +45,20 @@ final class Blanks {
         return best;
     }
 
-    /** The middle of the emptiest bins. */
+    /** The middle of the emptiest bins; of several stretches the last, since narrow letters may stand far apart too. */
     private static double valley(int[] count, int from, int to) {
         int least = Integer.MAX_VALUE;
+        int last = from;
         for (int i = from + 1; i < to; i++) {
-            least = Math.min(least, count[i]);
-        }
-        double sum = 0;
-        int n = 0;
-        for (int i = from + 1; i < to; i++) {
-            if (count[i] == least) {
-                sum += i;
-                n++;
+            if (count[i] <= least) {
+                least = count[i];
+                last = i;
             }
         }
-        return n == 0 ? (from + to) / 2.0 : sum / n;
+        int first = last;
+        while (first - 1 > from && count[first - 1] == least) {
+            first--;
+        }
+        return (first + last) / 2.0;
     }
 }

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import linewalk.drawing.Box;
-import linewalk.drawing.Point;
 import linewalk.importer.page.Fill;
 import linewalk.importer.page.Marks;
 import linewalk.importer.page.Near;
@@ -152,8 +151,7 @@ final class BlobFinder {
         Set<Blob> out = new HashSet<>();
         for (Blob b : blobs) {
             for (Blob o : near.touching(b.box())) {
-                Point middle = o.box().center();
-                if (o != b && b.box().contains(o.box()) && b.box().contains(middle) && o.sizePt() > 0.25 * b.sizePt()) {
+                if (o != b && b.box().contains(o.box()) && o.sizePt() > 0.25 * b.sizePt() && !o.straight()) {
                     out.add(b);
                 }
             }

@@ -35,8 +35,8 @@ final class BookMaker {
         for (PageInk page : pages) {
             double blank = Blanks.from(page.rows());
             for (Row r : page.rows()) {
-                lines.add(new Lines(
-                        r, r.signs().stream().map(s -> book.of(s, r)).toList(), blank));
+                lines.add(
+                        new Lines(r, r.signs().stream().map(s -> book.of(s, r)).toList(), blank));
             }
         }
         lines.sort(Comparator.comparingInt((Lines l) -> -l.row().signs().size()));

@@ -72,8 +72,8 @@ final class Border {
         double pitch = pitch(sorted, along);
         int[] place = new int[sorted.size()];
         for (int i = 0; i < place.length; i++) {
-            place[i] = (int) Math.round(
-                    (along.applyAsDouble(sorted.get(i)) - along.applyAsDouble(sorted.get(0))) / pitch);
+            place[i] =
+                    (int) Math.round((along.applyAsDouble(sorted.get(i)) - along.applyAsDouble(sorted.get(0))) / pitch);
         }
         for (boolean letters : new boolean[] {true, false}) {
             for (int step : new int[] {1, -1}) {

@@ -13,7 +13,8 @@ final class Facing {
         rows.stream().filter(r -> r.turn().deg() == 0).forEach(r -> r.signs().forEach(s -> level.of(s, r)));
         List<Row> out = new ArrayList<>();
         for (Row r : rows) {
-            Row turned = r.turn().deg() == 0 ? r : r.turnedRound();
+            boolean upright = r.turn().deg() == 90 || r.turn().deg() == 270;
+            Row turned = upright ? r.turnedRound() : r;
             out.add(turned != r && known(turned, level) > known(r, level) ? turned : r);
         }
         return out;

@@ -32,7 +32,8 @@ record PageInk(double widthPt, double heightPt, List<Row> rows, List<Row> single
             return new PageInk(marks.widthPt(), marks.heightPt(), List.of(), List.of(), 0);
         }
         double lean = Lettered.lean(drafts);
-        List<Row> rows = Facing.of(Sizes.split(drafts.stream().map(d -> Lettered.row(d, lean)).toList()));
+        List<Row> rows = Facing.of(
+                Sizes.split(drafts.stream().map(d -> Lettered.row(d, lean)).toList()));
         Set<Piece> taken = new HashSet<>();
         rows.forEach(r -> r.signs().forEach(s -> taken.addAll(s.pieces())));
         List<Row> singles = blobs.stream()
@@ -70,6 +71,7 @@ record PageInk(double widthPt, double heightPt, List<Row> rows, List<Row> single
                 out.add(free);
             }
         }
+        out.addAll(Oblique.find(blobs, owned));
         return out;
     }
 
@@ -85,10 +87,8 @@ record PageInk(double widthPt, double heightPt, List<Row> rows, List<Row> single
                     return near.touching(Box.around(List.of(a, b))).isEmpty();
                 })
                 .toList();
-        int signs = rest.stream()
-                .mapToInt(d -> d.parts().size())
-                .filter(n -> n > 2)
-                .sum();
+        int signs =
+                rest.stream().mapToInt(d -> d.parts().size()).filter(n -> n > 2).sum();
         return signs < BESIDE_TEXT ? List.of() : rest;
     }
 }

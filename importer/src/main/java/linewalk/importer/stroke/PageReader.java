@@ -45,7 +45,9 @@ final class PageReader {
         SingleTest test = new SingleTest(page);
         for (Row r : page.singles()) {
             ShapeClass c = book.find(Shape.of(r.signs().get(0), r));
-            if (c != null && !c.candidates().isEmpty() && test.letter(r, c.candidates().get(0))) {
+            if (c != null
+                    && !c.candidates().isEmpty()
+                    && test.letter(r, c.candidates().get(0))) {
                 out.add(new ReadRow(r, List.of(options(c, List.of()))));
             }
         }
@@ -59,7 +61,11 @@ final class PageReader {
         List<ReadLetter> look = open ? look(r, shapes) : null;
         List<List<Option>> out = new ArrayList<>();
         for (int i = 0; i < shapes.size(); i++) {
-            out.add(options(shapes.get(i), look == null || look.get(i) == null ? List.of() : look.get(i).options()));
+            out.add(options(
+                    shapes.get(i),
+                    look == null || look.get(i) == null
+                            ? List.of()
+                            : look.get(i).options()));
         }
         SmallLetters.mend(r, shapes, out, blank);
         return new ReadRow(r, out);
@@ -69,8 +75,7 @@ final class PageReader {
         if (shapes.contains(null)) {
             return SignOptions.of(r, reader.line(RowPicture.of(r)));
         }
-        return looks.computeIfAbsent(
-                book.key(shapes, r, blank), k -> SignOptions.of(r, reader.line(RowPicture.of(r))));
+        return looks.computeIfAbsent(book.key(shapes, r, blank), k -> SignOptions.of(r, reader.line(RowPicture.of(r))));
     }
 
     /** What the shape may be, weighed with what it was read as here. */
@@ -90,7 +95,7 @@ final class PageReader {
         double sum = 0;
         for (String text : c.candidates()) {
             double seen = here.stream()
-                    .filter(o -> o.text().equals(text))
+                    .filter(o -> c.shape.cased(o.text()).equals(text))
                     .mapToDouble(ReadLetter.Option::likelihood)
                     .sum();
             double weight = c.share(text) * (UNREAD + seen);

@@ -15,7 +15,10 @@ record ReadRow(Row row, List<List<Option>> options) {
     record Option(String text, double likelihood) {}
 
     double likelihood() {
-        return options.stream().mapToDouble(o -> o.get(0).likelihood()).average().orElse(0);
+        return options.stream()
+                .mapToDouble(o -> o.get(0).likelihood())
+                .average()
+                .orElse(0);
     }
 
     /** @param blank from this gap on, in heights of a capital, a word ends */
@@ -30,7 +33,8 @@ record ReadRow(Row row, List<List<Option>> options) {
             List<Glyph.Reading> readings = options.get(i).stream()
                     .map(o -> new Glyph.Reading(o.text(), o.likelihood()))
                     .toList();
-            out.add(new Glyph(readings.get(0).text(), start, advance, size, row.turn().deg(), readings));
+            out.add(new Glyph(
+                    readings.get(0).text(), start, advance, size, row.turn().deg(), readings));
         }
         return out;
     }

@@ -18,10 +18,19 @@ final class Shape {
     /** Ink that may lie beside the other's, since places are rounded. */
     private static final double STRAY = 0.02;
 
+    /** Letters whose small form is the large one, only smaller. */
+    private static final String LARGE = "COSUVWXZ";
+
+    private static final String SMALL = "cosuvwxz";
+
+    /** In heights of a capital. */
+    private static final double LOW = 0.85;
+
     private final long[] ink = new long[ROWS];
     private final long[] wide = new long[ROWS];
     private final int count;
     private final double width;
+    private final double height;
     private final boolean painted;
 
     private Shape(Placed sign, Row row) {
@@ -40,6 +49,7 @@ final class Shape {
             }
         }
         count = Arrays.stream(ink).mapToInt(Long::bitCount).sum();
+        height = sign.heightPt() / row.heightPt();
         width = sign.widthPt() / row.heightPt();
         painted = sign.pieces().get(0).painted();
     }
@@ -60,8 +70,10 @@ final class Shape {
         }
     }
 
-    double width() {
-        return width;
+    /** The same letter, large or small as its height has it. */
+    String cased(String text) {
+        int at = text.length() == 1 ? (height < LOW ? LARGE : SMALL).indexOf(text) : -1;
+        return at < 0 ? text : (height < LOW ? SMALL : LARGE).substring(at, at + 1);
     }
 
     boolean like(Shape o) {

@@ -34,7 +34,8 @@ final class ShapeClass {
         this.shape = shape;
     }
 
-    void vote(String text, double weight) {
+    void vote(String read, double weight) {
+        String text = shape.cased(read);
         votes.merge(text, weight, Double::sum);
         cast += weight;
     }

@@ -44,8 +44,7 @@ final class SingleTest {
             return page.rows().stream().anyMatch(r -> r.penPt() == 0);
         }
         double share = s.penPt() / s.heightPt();
-        return page.rows().stream()
-                .anyMatch(r -> Math.abs(r.penPt() / r.heightPt() - share) < SAME_HEIGHT * share);
+        return page.rows().stream().anyMatch(r -> Math.abs(r.penPt() / r.heightPt() - share) < SAME_HEIGHT * share);
     }
 
     private boolean inBorder(Row s) {
