@@ -37,7 +37,7 @@ final class PageReader {
     List<ReadRow> read() {
         List<ReadRow> out = new ArrayList<>();
         for (Row r : page.rows()) {
-            ReadRow read = row(r);
+            ReadRow read = row(r).trimmed(blank);
             if (read.likelihood() > LETTERING) {
                 out.add(read);
             }

@@ -14,6 +14,34 @@ record ReadRow(Row row, List<List<Option>> options) {
 
     record Option(String text, double likelihood) {}
 
+    /** Without strokes at its ends that stand apart: they are line work beside a text. */
+    ReadRow trimmed(double blank) {
+        int from = 0;
+        int to = options.size();
+        while (to - from > 1 && stray(from) && row.gap(from) >= blank) {
+            from++;
+        }
+        while (to - from > 1 && stray(to - 1) && row.gap(to - 2) >= blank) {
+            to--;
+        }
+        return to - from == options.size()
+                ? this
+                : new ReadRow(
+                        new Row(
+                                row.turn(),
+                                row.signs().subList(from, to),
+                                row.heightPt(),
+                                row.baselinePt(),
+                                row.lean()),
+                        options.subList(from, to));
+    }
+
+    private boolean stray(int i) {
+        String text = options.get(i).get(0).text();
+        return row.signs().get(i).straight()
+                && !Character.isLetterOrDigit(text.charAt(0));
+    }
+
     double likelihood() {
         return options.stream()
                 .mapToDouble(o -> o.get(0).likelihood())

@@ -11,19 +11,34 @@ final class Sizes {
 
     private static final double SAME = 0.9;
 
-    private Sizes() {}
+    /** A label of another size may stand nearer than a word. */
+    private static final double NEARER = 0.6;
+
+    private final double blank;
+
+    /** Shapes of signs as high as their row. */
+    private final ShapeBook capitals = new ShapeBook();
+
+    private Sizes(List<Row> rows) {
+        blank = Blanks.from(rows);
+        for (Row r : rows) {
+            r.signs().stream()
+                    .filter(p -> onBase(p, r) && p.heightPt() > SAME * r.heightPt())
+                    .forEach(p -> capitals.of(p, r));
+        }
+    }
 
     static List<Row> split(List<Row> rows) {
-        double blank = Blanks.from(rows);
+        Sizes sizes = new Sizes(rows);
         List<Row> out = new ArrayList<>();
-        rows.forEach(r -> split(r, blank, out));
+        rows.forEach(r -> sizes.split(r, out));
         return out;
     }
 
-    private static void split(Row row, double blank, List<Row> out) {
+    private void split(Row row, List<Row> out) {
         List<List<Placed>> words = new ArrayList<>();
         for (int i = 0; i < row.signs().size(); i++) {
-            if (i == 0 || row.gap(i - 1) >= blank) {
+            if (i == 0 || row.gap(i - 1) >= (jumps(row, i) ? NEARER : 1) * blank) {
                 words.add(new ArrayList<>());
             }
             words.get(words.size() - 1).add(row.signs().get(i));
@@ -45,12 +60,33 @@ final class Sizes {
         out.add(new Row(row.turn(), run, size > 0 ? size : row.heightPt(), row.baselinePt(), row.lean()));
     }
 
+    /** The sign is of another height than the one before it. */
+    private static boolean jumps(Row row, int i) {
+        Placed a = row.signs().get(i - 1);
+        Placed b = row.signs().get(i);
+        double low = Math.min(a.heightPt(), b.heightPt());
+        return onBase(a, row) && onBase(b, row) && low < SAME * Math.max(a.heightPt(), b.heightPt());
+    }
+
     private static boolean onBase(Placed p, Row row) {
         return Math.abs(p.v1() - row.baselinePt()) < 0.1 * row.heightPt() && p.heightPt() > 0.5 * row.heightPt();
     }
 
-    /** Of the letters that stand on the baseline; 0 where none does. */
-    private static double high(List<Placed> word, Row row) {
+    /** Of the letters that stand on the baseline, where they are capitals of a smaller size; 0 where none does. */
+    private double high(List<Placed> word, Row row) {
+        double most = highest(word, row);
+        if (most == 0 || most == row.heightPt()) {
+            return most;
+        }
+        Row own = new Row(row.turn(), word, most, row.baselinePt(), row.lean());
+        List<Placed> standing = word.stream().filter(p -> onBase(p, row)).toList();
+        long known = standing.stream()
+                .filter(p -> capitals.find(Shape.of(p, own)) != null)
+                .count();
+        return standing.size() > 1 && 2 * known >= standing.size() ? most : row.heightPt();
+    }
+
+    private static double highest(List<Placed> word, Row row) {
         double most = word.stream()
                 .filter(p -> onBase(p, row))
                 .mapToDouble(Placed::heightPt)
@@ -65,6 +101,6 @@ final class Sizes {
                 .mapToDouble(Placed::heightPt)
                 .min()
                 .orElse(0);
-        return low < SAME * high(word, row);
+        return low < SAME * highest(word, row);
     }
 }
