@@ -74,16 +74,29 @@ final class Sizes {
 
     /** Of the letters that stand on the baseline, where they are capitals of a smaller size; 0 where none does. */
     private double high(List<Placed> word, Row row) {
-        double most = highest(word, row);
-        if (most == 0 || most == row.heightPt()) {
-            return most;
+        double highest = highest(word, row);
+        if (highest == 0 || highest == row.heightPt()) {
+            return highest;
         }
-        Row own = new Row(row.turn(), word, most, row.baselinePt(), row.lean());
         List<Placed> standing = word.stream().filter(p -> onBase(p, row)).toList();
-        long known = standing.stream()
+        double best = row.heightPt();
+        long most = Math.max(1, (standing.size() - 1) / 2);
+        for (Placed letter : standing) {
+            // round letters are a little higher than the others, and any of them may be the measure
+            long known = known(standing, letter.heightPt(), row);
+            if (known > most || known == most && best == row.heightPt()) {
+                most = known;
+                best = letter.heightPt();
+            }
+        }
+        return standing.size() > 1 ? best : row.heightPt();
+    }
+
+    private long known(List<Placed> word, double heightPt, Row row) {
+        Row own = new Row(row.turn(), word, heightPt, row.baselinePt(), row.lean());
+        return word.stream()
                 .filter(p -> capitals.find(Shape.of(p, own)) != null)
                 .count();
-        return standing.size() > 1 && 2 * known >= standing.size() ? most : row.heightPt();
     }
 
     private static double highest(List<Placed> word, Row row) {
