@@ -208,7 +208,9 @@ final class Baselines {
     }
 
     private static boolean fits(Placed p, double high, double base) {
-        return p.v0() > base - 1.2 * high && p.v1() < base + DESCENT * high && p.widthPt() < TOUCHING * high;
+        // as high as a letter and above the baseline: it belongs to a text of another size beside this one
+        boolean floats = p.heightPt() > SMALL_LETTER * high && p.v1() < base - LEVEL * high;
+        return !floats && p.v0() > base - 1.2 * high && p.v1() < base + DESCENT * high && p.widthPt() < TOUCHING * high;
     }
 
     static double median(List<Double> values) {

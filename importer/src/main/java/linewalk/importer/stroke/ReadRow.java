@@ -38,8 +38,7 @@ record ReadRow(Row row, List<List<Option>> options) {
 
     private boolean stray(int i) {
         String text = options.get(i).get(0).text();
-        return row.signs().get(i).straight()
-                && !Character.isLetterOrDigit(text.charAt(0));
+        return row.signs().get(i).straight() && !Character.isLetterOrDigit(text.charAt(0));
     }
 
     double likelihood() {

@@ -50,14 +50,15 @@ final class Sizes {
             double high = mixed ? row.heightPt() : high(word, row);
             boolean other = size > 0 && high > 0 && Math.min(size, high) < SAME * Math.max(size, high);
             if (other) {
-                out.add(new Row(row.turn(), run, size, row.baselinePt(), row.lean()));
+                out.add(new Row(row.turn(), run, size, base(run, row), row.lean()));
                 run = new ArrayList<>();
                 size = 0;
             }
             run.addAll(word);
             size = Math.max(size, high);
         }
-        out.add(new Row(row.turn(), run, size > 0 ? size : row.heightPt(), row.baselinePt(), row.lean()));
+        double base = run.size() < row.signs().size() ? base(run, row) : row.baselinePt();
+        out.add(new Row(row.turn(), run, size > 0 ? size : row.heightPt(), base, row.lean()));
     }
 
     /** The sign is of another height than the one before it. */
@@ -66,6 +67,12 @@ final class Sizes {
         Placed b = row.signs().get(i);
         double low = Math.min(a.heightPt(), b.heightPt());
         return onBase(a, row) && onBase(b, row) && low < SAME * Math.max(a.heightPt(), b.heightPt());
+    }
+
+    private static double base(List<Placed> signs, Row row) {
+        List<Double> low =
+                signs.stream().filter(p -> onBase(p, row)).map(Placed::v1).toList();
+        return low.isEmpty() ? row.baselinePt() : Baselines.median(low);
     }
 
     private static boolean onBase(Placed p, Row row) {
@@ -93,7 +100,7 @@ final class Sizes {
     }
 
     private long known(List<Placed> word, double heightPt, Row row) {
-        Row own = new Row(row.turn(), word, heightPt, row.baselinePt(), row.lean());
+        Row own = new Row(row.turn(), word, heightPt, base(word, row), row.lean());
         return word.stream()
                 .filter(p -> capitals.find(Shape.of(p, own)) != null)
                 .count();
