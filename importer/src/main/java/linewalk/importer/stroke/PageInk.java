@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
 import linewalk.drawing.Box;
 import linewalk.drawing.Point;
 import linewalk.importer.page.Glyph;
@@ -25,8 +26,9 @@ record PageInk(double widthPt, double heightPt, List<Row> rows, List<Row> single
     static PageInk of(Marks marks) {
         List<Blob> blobs = BlobFinder.find(marks);
         List<Baselines.Draft> drafts = drafts(blobs);
+        Predicate<Box> told = told(marks.glyphs());
         if (!marks.glyphs().isEmpty()) {
-            drafts = beside(drafts, marks.glyphs());
+            drafts = beside(drafts, told);
         }
         if (drafts.isEmpty()) {
             return new PageInk(marks.widthPt(), marks.heightPt(), List.of(), List.of(), 0);
@@ -37,7 +39,7 @@ record PageInk(double widthPt, double heightPt, List<Row> rows, List<Row> single
         Set<Piece> taken = new HashSet<>();
         rows.forEach(r -> r.signs().forEach(s -> taken.addAll(s.pieces())));
         List<Row> singles = blobs.stream()
-                .filter(b -> !taken.contains(b.pieces().get(0)) && !b.straight())
+                .filter(b -> !taken.contains(b.pieces().get(0)) && !b.straight() && !told.test(b.box()))
                 .map(b -> single(b, lean))
                 .filter(r -> r.heightPt() > 0)
                 .toList();
@@ -76,19 +78,26 @@ record PageInk(double widthPt, double heightPt, List<Row> rows, List<Row> single
     }
 
     /** Rows where the text layer says nothing; none where there are too few to be a drafter's habit. */
-    private static List<Baselines.Draft> beside(List<Baselines.Draft> drafts, List<Glyph> glyphs) {
-        Near<Glyph> near = new Near<>(glyphs, g -> Box.around(List.of(g.start(), g.end())));
+    private static List<Baselines.Draft> beside(List<Baselines.Draft> drafts, Predicate<Box> told) {
         List<Baselines.Draft> rest = drafts.stream()
-                .filter(d -> {
-                    Placed first = d.parts().get(0);
-                    Placed last = d.parts().get(d.parts().size() - 1);
-                    Point a = d.turn().back(first.u0(), d.baselinePt());
-                    Point b = d.turn().back(last.u1(), d.baselinePt() - d.heightPt());
-                    return near.touching(Box.around(List.of(a, b))).isEmpty();
-                })
+                .filter(d ->
+                        d.parts().stream().flatMap(p -> p.pieces().stream()).noneMatch(p -> told.test(p.box())))
                 .toList();
         int signs =
                 rest.stream().mapToInt(d -> d.parts().size()).filter(n -> n > 2).sum();
         return signs < BESIDE_TEXT ? List.of() : rest;
+    }
+
+    /** Whether the text layer says something at a place: letters drawn over their own text are printed twice, to look bold. */
+    private static Predicate<Box> told(List<Glyph> glyphs) {
+        Near<Glyph> near = new Near<>(glyphs, PageInk::box);
+        return box -> !near.touching(box).isEmpty();
+    }
+
+    private static Box box(Glyph g) {
+        double a = Math.toRadians(g.angleDeg());
+        double up = StrokeLettering.CAPITALS * g.sizePt();
+        Point top = g.start().plus(up * Math.sin(a), -up * Math.cos(a));
+        return Box.around(List.of(g.start(), g.end(), top));
     }
 }

@@ -114,6 +114,16 @@ class StrokeLetteringTest {
     }
 
     @Test
+    void lettersDrawnOverTheirOwnTextToLookBoldAreTold() {
+        Written bold = new Written();
+        for (int i = 0; i < 4; i++) {
+            bold.text(100, 900 + 40 * i, 10, 0, "PUMPS AND VALVES").told(100, 900 + 40 * i, 14, "PUMPS AND VALVES");
+        }
+
+        assertThat(bold.read().glyphs()).hasSize(4 * "PUMPS AND VALVES".length());
+    }
+
+    @Test
     void drawnGlyphsKeepTheirReadings() {
         List<Glyph> glyphs = page().read().glyphs();
 
