@@ -16,8 +16,12 @@ public final class Readings {
 
     private Readings() {}
 
-    /** @param glyphs by words */
-    static List<Reading> of(List<List<Glyph>> words) {
+    /**
+     * Empty where all of them have a text layer.
+     *
+     * @param words the glyphs of each word
+     */
+    public static List<Reading> of(List<List<Glyph>> words) {
         List<Reading> out = List.of(new Reading("", 1));
         boolean drawn = false;
         for (List<Glyph> word : words) {
