@@ -31,6 +31,9 @@ final class Baselines {
     private static final double OVERLAP = -0.6;
     private static final double DESCENT = 0.45;
 
+    /** A stop drawn as a small outline. */
+    private static final double STOP = 0.25;
+
     private static final double SAME_HEIGHT = 0.03;
 
     /** Capitals are no lower than this, compared with brackets and the tallest small letters. */
@@ -39,13 +42,15 @@ final class Baselines {
     private static final double SAME_PEN = 0.25;
 
     private final Turn turn;
+    private final Cell cell;
     private final List<Placed> all;
     private final Near<Integer> near;
     private final int[] parent;
     private final Set<Integer> claimed = new HashSet<>();
 
-    private Baselines(List<Blob> blobs, Turn turn) {
+    private Baselines(List<Blob> blobs, Turn turn, Cell cell) {
         this.turn = turn;
+        this.cell = cell;
         all = blobs.stream().map(b -> Placed.of(b, turn)).toList();
         List<Integer> index = new ArrayList<>();
         parent = new int[all.size()];
@@ -76,8 +81,8 @@ final class Baselines {
         }
     }
 
-    static List<Draft> find(List<Blob> blobs, Turn turn) {
-        return new Baselines(blobs, turn).rows();
+    static List<Draft> find(List<Blob> blobs, Turn turn, Cell cell) {
+        return new Baselines(blobs, turn, cell).rows();
     }
 
     private List<Draft> rows() {
@@ -85,7 +90,9 @@ final class Baselines {
             Placed a = all.get(i);
             double reach = ACROSS * a.heightPt() / SMALL_LETTER;
             for (int j : near.touching(new Box(a.u0(), a.v0(), a.u1() + reach, a.v1()).grow(0.2 * a.heightPt()))) {
-                if (j != i && neighbours(a, all.get(j)) && (gap(a, all.get(j)) < GAP || joined(a, all.get(j)))) {
+                if (j != i
+                        && neighbours(a, all.get(j))
+                        && (gap(a, all.get(j)) < cell.reach(GAP) || joined(a, all.get(j)))) {
                     parent[root(j)] = root(i);
                 }
             }
@@ -129,8 +136,8 @@ final class Baselines {
                 && samePen(a.penPt(), b.penPt());
     }
 
-    private static double gap(Placed a, Placed b) {
-        return (b.u0() - a.u1()) / Math.max(a.heightPt(), b.heightPt());
+    private double gap(Placed a, Placed b) {
+        return cell.gap(a, b, Math.max(a.heightPt(), b.heightPt()));
     }
 
     /** A hyphen, stroke or stop stands between two letters. */
@@ -142,11 +149,11 @@ final class Baselines {
                 .map(all::get)
                 .anyMatch(p -> p != a
                         && p != b
-                        && p.straight()
+                        && (p.straight() || p.heightPt() < STOP * high && p.widthPt() < STOP * high)
                         && fits(p, high, base)
                         && samePen(p.penPt(), a.penPt())
-                        && p.u0() - a.u1() < GAP * high / 2
-                        && b.u0() - p.u1() < GAP * high / 2);
+                        && cell.gap(a, p, high) < GAP / 2
+                        && cell.gap(p, b, high) < GAP / 2);
     }
 
     private static boolean samePen(double a, double b) {
@@ -165,7 +172,8 @@ final class Baselines {
         boolean grew = true;
         while (grew) {
             grew = false;
-            Box band = new Box(left - GAP * high, base - 1.2 * high, right + GAP * high, base + DESCENT * high);
+            double reach = cell.reach(GAP) * high;
+            Box band = new Box(left - reach, base - 1.2 * high, right + reach, base + DESCENT * high);
             for (int j : near.touching(band).stream().sorted().toList()) {
                 Placed p = all.get(j);
                 if (!claimed.contains(j) && fits(p, high, base) && samePen(p.penPt(), pen)) {

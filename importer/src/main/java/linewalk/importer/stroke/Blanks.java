@@ -10,6 +10,7 @@ final class Blanks {
 
     private static final double LETTERS = 0.45;
     private static final double USUAL = 0.55;
+    private static final double WIDEST = 1.6;
 
     /** Words are at least so much farther apart than letters. */
     private static final int APART = 4;
@@ -17,7 +18,7 @@ final class Blanks {
     private Blanks() {}
 
     static double from(List<Row> rows) {
-        int[] count = new int[(int) (Baselines.GAP / STEP) + 3];
+        int[] count = new int[(int) (WIDEST / STEP) + 3];
         for (Row r : rows) {
             for (int i = 0; i + 1 < r.signs().size(); i++) {
                 int bin = (int) (Math.max(0, r.gap(i)) / STEP) + 1;

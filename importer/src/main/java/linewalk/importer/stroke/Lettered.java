@@ -63,7 +63,7 @@ final class Lettered {
         }
     }
 
-    static Row row(Baselines.Draft draft, double lean) {
+    static Row row(Baselines.Draft draft, double lean, Cell cell) {
         List<Placed> upright = new ArrayList<>(draft.parts().stream()
                 .map(p -> p.upright(draft.turn(), lean, draft.baselinePt()))
                 .toList());
@@ -77,7 +77,7 @@ final class Lettered {
                 signs.add(p);
             }
         }
-        return new Row(draft.turn(), signs, draft.heightPt(), draft.baselinePt(), lean);
+        return new Row(draft.turn(), signs, draft.heightPt(), draft.baselinePt(), lean, cell);
     }
 
     /** The parts of an i, a colon, a percent sign. */

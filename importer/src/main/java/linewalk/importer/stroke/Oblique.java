@@ -24,7 +24,7 @@ final class Oblique {
 
     private Oblique() {}
 
-    static List<Baselines.Draft> find(List<Blob> blobs, Set<Piece> owned) {
+    static List<Baselines.Draft> find(List<Blob> blobs, Set<Piece> owned, Cell cell) {
         List<Blob> free =
                 blobs.stream().filter(b -> !owned.contains(b.pieces().get(0))).toList();
         List<Baselines.Draft> out = new ArrayList<>();
@@ -32,7 +32,7 @@ final class Oblique {
         while (i + 2 < free.size()) {
             int end = runFrom(free, i);
             if (end - i >= 3) {
-                row(free.subList(i, end), out);
+                row(free.subList(i, end), cell, out);
             }
             i = Math.max(end, i + 1);
         }
@@ -74,7 +74,7 @@ final class Oblique {
         return Math.min(d, 360 - d);
     }
 
-    private static void row(List<Blob> run, List<Baselines.Draft> out) {
+    private static void row(List<Blob> run, Cell cell, List<Baselines.Draft> out) {
         double about = direction(run.get(0), run.get(run.size() - 1));
         double best = about;
         double least = Double.MAX_VALUE;
@@ -88,7 +88,9 @@ final class Oblique {
         double off = Math.abs(best / 90 - Math.rint(best / 90)) * 90;
         if (off >= LEAST_DEG) {
             Turn turn = Turn.of(((best % 360) + 360) % 360);
-            Baselines.find(run, turn).stream().filter(d -> d.parts().size() > 2).forEach(out::add);
+            Baselines.find(run, turn, cell).stream()
+                    .filter(d -> d.parts().size() > 2)
+                    .forEach(out::add);
         }
     }
 

@@ -25,17 +25,17 @@ record PageInk(double widthPt, double heightPt, List<Row> rows, List<Row> single
 
     static PageInk of(Marks marks) {
         List<Blob> blobs = BlobFinder.find(marks);
-        List<Baselines.Draft> drafts = drafts(blobs);
         Predicate<Box> told = told(marks.glyphs());
-        if (!marks.glyphs().isEmpty()) {
-            drafts = beside(drafts, told);
+        List<Baselines.Draft> drafts = drafts(blobs, told, marks, Cell.NONE);
+        Cell cell = Cell.of(rows(drafts, Lettered.lean(drafts), Cell.NONE));
+        if (!cell.equals(Cell.NONE)) {
+            drafts = drafts(blobs, told, marks, cell);
         }
         if (drafts.isEmpty()) {
             return new PageInk(marks.widthPt(), marks.heightPt(), List.of(), List.of(), 0);
         }
         double lean = Lettered.lean(drafts);
-        List<Row> rows = Facing.of(
-                Sizes.split(drafts.stream().map(d -> Lettered.row(d, lean)).toList()));
+        List<Row> rows = Facing.of(Sizes.split(rows(drafts, lean, cell)));
         Set<Piece> taken = new HashSet<>();
         rows.forEach(r -> r.signs().forEach(s -> taken.addAll(s.pieces())));
         List<Row> singles = blobs.stream()
@@ -54,14 +54,23 @@ record PageInk(double widthPt, double heightPt, List<Row> rows, List<Row> single
     private static Row single(Blob b, double lean) {
         Turn turn = Turn.of(0);
         Placed p = Placed.of(b, turn);
-        return new Row(turn, List.of(p.upright(turn, lean, p.v1())), p.heightPt(), p.v1(), lean);
+        return new Row(turn, List.of(p.upright(turn, lean, p.v1())), p.heightPt(), p.v1(), lean, Cell.NONE);
+    }
+
+    private static List<Row> rows(List<Baselines.Draft> drafts, double lean, Cell cell) {
+        return drafts.stream().map(d -> Lettered.row(d, lean, cell)).toList();
+    }
+
+    private static List<Baselines.Draft> drafts(List<Blob> blobs, Predicate<Box> told, Marks marks, Cell cell) {
+        List<Baselines.Draft> drafts = drafts(blobs, cell);
+        return marks.glyphs().isEmpty() ? drafts : beside(drafts, told);
     }
 
     /** Rows in every direction; of rows that share ink the longest. */
-    private static List<Baselines.Draft> drafts(List<Blob> blobs) {
+    private static List<Baselines.Draft> drafts(List<Blob> blobs, Cell cell) {
         List<Baselines.Draft> all = new ArrayList<>();
         for (double deg : new double[] {0, 270, 90}) {
-            all.addAll(Baselines.find(blobs, Turn.of(deg)));
+            all.addAll(Baselines.find(blobs, Turn.of(deg), cell));
         }
         all.sort((a, b) -> Integer.compare(b.parts().size(), a.parts().size()));
         Set<Piece> owned = new HashSet<>();
@@ -73,7 +82,7 @@ record PageInk(double widthPt, double heightPt, List<Row> rows, List<Row> single
                 out.add(free);
             }
         }
-        out.addAll(Oblique.find(blobs, owned));
+        out.addAll(Oblique.find(blobs, owned, cell));
         return out;
     }
 

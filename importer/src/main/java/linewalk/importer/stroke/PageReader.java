@@ -14,6 +14,11 @@ final class PageReader {
     /** Below this mean likelihood a row is no lettering. */
     private static final double LETTERING = 0.45;
 
+    /** The same for rows of a height that no text on the page has. */
+    private static final double STRANGE = 0.8;
+
+    private static final double SAME_HEIGHT = 0.05;
+
     /** A letter may be what its line was not read as. */
     private static final double UNREAD = 0.05;
 
@@ -38,7 +43,7 @@ final class PageReader {
         List<ReadRow> out = new ArrayList<>();
         for (Row r : page.rows()) {
             ReadRow read = row(r).trimmed(blank);
-            if (read.likelihood() > LETTERING) {
+            if (read.likelihood() > (ofUsualHeight(r) ? LETTERING : STRANGE)) {
                 out.add(read);
             }
         }
@@ -52,6 +57,14 @@ final class PageReader {
             }
         }
         return out;
+    }
+
+    /** Figures may stand beside each other like letters, but they are drawn larger or smaller than these. */
+    private boolean ofUsualHeight(Row row) {
+        return page.rows().stream()
+                .anyMatch(r -> r != row
+                        && r.signs().size() > 2
+                        && Math.abs(r.heightPt() - row.heightPt()) < SAME_HEIGHT * row.heightPt());
     }
 
     private ReadRow row(Row r) {

@@ -27,12 +27,7 @@ record ReadRow(Row row, List<List<Option>> options) {
         return to - from == options.size()
                 ? this
                 : new ReadRow(
-                        new Row(
-                                row.turn(),
-                                row.signs().subList(from, to),
-                                row.heightPt(),
-                                row.baselinePt(),
-                                row.lean()),
+                        row.with(row.signs().subList(from, to), row.heightPt(), row.baselinePt()),
                         options.subList(from, to));
     }
 
@@ -62,6 +57,12 @@ record ReadRow(Row row, List<List<Option>> options) {
                     .toList();
             out.add(new Glyph(
                     readings.get(0).text(), start, advance, size, row.turn().deg(), readings));
+            if (!inWord && i + 1 < options.size()) {
+                Point end = row.turn().back(s.u1(), row.baselinePt());
+                double wide = row.signs().get(i + 1).u0() - s.u1();
+                List<Glyph.Reading> blankOnly = List.of(new Glyph.Reading(" ", 1));
+                out.add(new Glyph(" ", end, wide, size, row.turn().deg(), blankOnly));
+            }
         }
         return out;
     }

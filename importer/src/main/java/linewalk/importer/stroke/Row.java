@@ -10,8 +10,9 @@ import linewalk.drawing.Point;
  * @param heightPt of its capitals
  * @param baselinePt in the turned page
  * @param lean of its letters to the right, as a share of their height
+ * @param cell the room of each letter
  */
-record Row(Turn turn, List<Placed> signs, double heightPt, double baselinePt, double lean) {
+record Row(Turn turn, List<Placed> signs, double heightPt, double baselinePt, double lean, Cell cell) {
 
     Row {
         signs = List.copyOf(signs);
@@ -19,7 +20,12 @@ record Row(Turn turn, List<Placed> signs, double heightPt, double baselinePt, do
 
     /** Blank space between two neighbours, as a share of the height. */
     double gap(int after) {
-        return (signs.get(after + 1).u0() - signs.get(after).u1()) / heightPt;
+        return cell.gap(signs.get(after), signs.get(after + 1), heightPt);
+    }
+
+    /** Of the same hand. */
+    Row with(List<Placed> other, double otherHeightPt, double otherBaselinePt) {
+        return new Row(turn, other, otherHeightPt, otherBaselinePt, lean, cell);
     }
 
     double penPt() {
@@ -40,6 +46,6 @@ record Row(Turn turn, List<Placed> signs, double heightPt, double baselinePt, do
                 .map(s -> Placed.of(Blob.of(s.pieces()), other).upright(other, lean, base))
                 .sorted(Comparator.comparingDouble(Placed::u0))
                 .toList();
-        return new Row(other, turned, heightPt, base, lean);
+        return new Row(other, turned, heightPt, base, lean, cell);
     }
 }

@@ -15,7 +15,8 @@ final class SignOptions {
     private SignOptions() {}
 
     /** For every sign the letter that lies on it, or null. */
-    static List<ReadLetter> of(Row row, List<ReadLetter> letters) {
+    static List<ReadLetter> of(Row row, List<ReadLetter> line) {
+        List<ReadLetter> letters = DraftersSigns.of(line);
         int n = row.signs().size();
         int m = letters.size();
         double[][] cost = new double[n + 1][m + 1];

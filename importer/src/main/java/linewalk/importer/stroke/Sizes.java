@@ -50,7 +50,7 @@ final class Sizes {
             double high = mixed ? row.heightPt() : high(word, row);
             boolean other = size > 0 && high > 0 && Math.min(size, high) < SAME * Math.max(size, high);
             if (other) {
-                out.add(new Row(row.turn(), run, size, base(run, row), row.lean()));
+                out.add(row.with(run, size, base(run, row)));
                 run = new ArrayList<>();
                 size = 0;
             }
@@ -58,7 +58,7 @@ final class Sizes {
             size = Math.max(size, high);
         }
         double base = run.size() < row.signs().size() ? base(run, row) : row.baselinePt();
-        out.add(new Row(row.turn(), run, size > 0 ? size : row.heightPt(), base, row.lean()));
+        out.add(row.with(run, size > 0 ? size : row.heightPt(), base));
     }
 
     /** The sign is of another height than the one before it. */
@@ -100,7 +100,7 @@ final class Sizes {
     }
 
     private long known(List<Placed> word, double heightPt, Row row) {
-        Row own = new Row(row.turn(), word, heightPt, base(word, row), row.lean());
+        Row own = row.with(word, heightPt, base(word, row));
         return word.stream()
                 .filter(p -> capitals.find(Shape.of(p, own)) != null)
                 .count();

@@ -105,7 +105,7 @@ class SignTest {
         Point tip = turn.back(5, 0);
         List<Piece> pieces = List.of(piece(a, tip), piece(turn.back(2, -2), tip), piece(turn.back(2, 2), tip));
         Placed sign = Placed.of(Blob.of(pieces), Turn.of(0));
-        return new Row(Turn.of(0), List.of(sign), 10, 5, 0);
+        return new Row(Turn.of(0), List.of(sign), 10, 5, 0, Cell.NONE);
     }
 
     private static Piece piece(Point a, Point b) {

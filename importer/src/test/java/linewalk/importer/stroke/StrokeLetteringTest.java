@@ -91,6 +91,16 @@ class StrokeLetteringTest {
         assertThat(read.strokes()).hasSize(5);
     }
 
+    /** The halves of a throttle stand beside each other like two letters. */
+    @Test
+    void figuresOfAnotherSizeThanAnyTextStayLineWork() {
+        Marks read = page().line(1, 600, 300, 606, 304, 609, 310, 606, 316, 600, 320)
+                .line(1, 624, 300, 618, 304, 615, 310, 618, 316, 624, 320)
+                .read();
+
+        assertThat(read.strokes()).hasSize(2);
+    }
+
     @Test
     void aPageWithoutDrawnLettersAsksForNoBook() {
         Marks told = new Written()

@@ -39,12 +39,17 @@ final class Written {
             Map.entry('T', "0646 2620"),
             Map.entry('U', "060110304146"),
             Map.entry('V', "062046"),
+            Map.entry('1', "142620"),
             Map.entry('2', "051636453400 0040"),
             Map.entry('3', "05163645443313 3342413010"),
             Map.entry('4', "30360242"),
             Map.entry('7', "064610"),
             Map.entry('/', "0046"),
-            Map.entry('-', "0333"));
+            Map.entry('-', "0333"),
+            Map.entry('.', "2030312120"));
+
+    /** From letter to letter, in sixths of a capital's height, where all have the same room. */
+    private static final int PITCH = 6;
 
     private final List<Stroke> strokes = new ArrayList<>();
     private final List<Fill> fills = new ArrayList<>();
@@ -52,22 +57,32 @@ final class Written {
 
     /** Capitals {@code highPt} high on a baseline that starts at x, y. */
     Written text(double xPt, double yPt, double highPt, double deg, String text) {
+        return text(xPt, yPt, highPt, deg, text, false);
+    }
+
+    /** An I has as much room as an M, and so has a blank. */
+    Written pitched(double xPt, double yPt, double highPt, double deg, String text) {
+        return text(xPt, yPt, highPt, deg, text, true);
+    }
+
+    private Written text(double xPt, double yPt, double highPt, double deg, String text, boolean fixed) {
         Turn turn = Turn.of(deg);
         double u = turn.along(new Point(xPt, yPt));
         double v = turn.down(new Point(xPt, yPt));
         double unit = highPt / 6;
         for (char c : text.toCharArray()) {
             int widest = 2;
+            int shift = fixed && c == 'I' ? 2 : 0;
             for (String s : c == ' ' ? new String[0] : LETTERS.get(c).split(" ")) {
                 List<Point> points = new ArrayList<>();
                 for (int i = 0; i + 1 < s.length(); i += 2) {
                     int x = s.charAt(i) - '0';
                     widest = Math.max(widest, x);
-                    points.add(turn.back(u + x * unit, v - (s.charAt(i + 1) - '0') * unit));
+                    points.add(turn.back(u + (x + shift) * unit, v - (s.charAt(i + 1) - '0') * unit));
                 }
                 strokes.add(new Stroke(points, false, false, highPt / 12, Dash.SOLID, false));
             }
-            u += (widest + 1.5) * unit;
+            u += (fixed ? PITCH : widest + 1.5) * unit;
         }
         return this;
     }
