@@ -7,6 +7,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Supplier;
 import linewalk.drawing.Finding;
 import linewalk.drawing.PageKey;
 import linewalk.drawing.Rule;
@@ -23,6 +24,7 @@ import linewalk.importer.lettering.ReferenceGrammar;
 import linewalk.importer.line.Net;
 import linewalk.importer.line.NetworkBuilder;
 import linewalk.importer.line.NotLines;
+import linewalk.importer.ocr.LetterReader;
 import linewalk.importer.page.MarkCollector;
 import linewalk.importer.page.Marks;
 import linewalk.importer.page.PageGeometry;
@@ -31,6 +33,8 @@ import linewalk.importer.page.WholeStrokes;
 import linewalk.importer.reference.LineLabels;
 import linewalk.importer.reference.ReferenceFinder;
 import linewalk.importer.reference.References;
+import linewalk.importer.stroke.LetterBook;
+import linewalk.importer.stroke.StrokeLettering;
 import linewalk.importer.symbol.Body;
 import linewalk.importer.symbol.Designations;
 import linewalk.importer.symbol.Designations.Named;
@@ -41,21 +45,57 @@ import linewalk.importer.valve.Valves;
 import org.apache.pdfbox.pdmodel.PDPage;
 
 /** One page to a reading: marks, frame, lettering, symbols, lines, references, in this order. */
-final class SheetReader {
+final class SheetReader implements AutoCloseable {
 
     private final ReferenceGrammar grammar;
+    private final LetterReader letters = LetterReader.lazy();
+    private final StrokeLettering lettering;
+    private boolean whole;
 
-    SheetReader(SetSettings settings) {
+    /** @param book what drawn letters look like, asked for at the first page that has some */
+    SheetReader(SetSettings settings, Supplier<LetterBook> book) {
         grammar = new ReferenceGrammar(settings.patterns());
+        lettering = new StrokeLettering(letters, book);
     }
 
     SheetReading read(PDPage page, PageKey key) throws IOException {
         PageGeometry geometry = PageGeometry.of(page);
+        whole = true;
         try {
-            Marks drawn = MarkCollector.collect(page, geometry);
-            return read(drawn, WholeStrokes.of(drawn), geometry, key);
+            Lettered drawn = lettered(MarkCollector.collect(page, geometry), key);
+            return read(drawn, WholeStrokes.of(drawn.marks()), geometry, key);
         } catch (MarkCollector.TooDense e) {
             return unread(geometry, key, e.getMessage());
+        }
+    }
+
+    /** False where the last page was read without its letters, for want of what reads them: not to be kept. */
+    boolean whole() {
+        return whole;
+    }
+
+    @Override
+    public void close() {
+        letters.close();
+    }
+
+    /** @param doubts why lettering could not be read */
+    private record Lettered(Marks marks, List<Finding> doubts) {}
+
+    private Lettered lettered(Marks painted, PageKey key) {
+        try {
+            return new Lettered(lettering.read(painted), List.of());
+        } catch (LetterReader.Missing e) {
+            whole = false;
+            Finding doubt = new Finding(
+                    Rule.UNREAD,
+                    key,
+                    null,
+                    List.of(),
+                    List.of(),
+                    "the lettering of this page is drawn and was not read: " + e.getMessage(),
+                    "read it on another machine, or tag it by hand");
+            return new Lettered(painted, List.of(doubt));
         }
     }
 
@@ -87,7 +127,7 @@ final class SheetReader {
                 List.of(doubt));
     }
 
-    private SheetReading read(Marks drawn, Marks marks, PageGeometry geometry, PageKey key) {
+    private SheetReading read(Lettered lettered, Marks marks, PageGeometry geometry, PageKey key) {
         List<Label> labels = LabelBuilder.labels(marks.glyphs());
         Frame frame = FrameFinder.find(labels, Segment.straightOf(marks.strokes()), marks.widthPt(), marks.heightPt());
         TitleBlock title = TitleBlockFinder.find(labels, marks.widthPt(), marks.heightPt());
@@ -107,7 +147,7 @@ final class SheetReader {
         lines = Couplings.merge(lines, named, partOf);
 
         named.values().forEach(n -> taken.add(n.label()));
-        Valves valves = new Valves(drawn, marks, labels, taken, symbols.tolerancePt());
+        Valves valves = new Valves(lettered.marks(), marks, labels, taken, symbols.tolerancePt());
         Ids ids = new Ids();
         Parts parts = new Parts(
                 key,
@@ -124,6 +164,7 @@ final class SheetReader {
         List<Finding> doubts = new ArrayList<>(doubts(key, lines, named.keySet()));
         List<linewalk.drawing.Component> components = parts.components(symbols.bodies());
         doubts.addAll(valves.doubts());
+        doubts.addAll(lettered.doubts());
         Enclosures enclosures = new Enclosures(key, labels, taken, lines);
         return new SheetReading(
                 key,

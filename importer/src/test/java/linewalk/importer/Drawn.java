@@ -210,7 +210,7 @@ final class Drawn {
     }
 
     SheetReading read(SetSettings settings) {
-        return onPage(page -> new SheetReader(settings).read(page, new PageKey("case.pdf", 1)));
+        return onPage(page -> new SheetReader(settings, Drawn::noBook).read(page, new PageKey("case.pdf", 1)));
     }
 
     Marks marks() {
@@ -336,5 +336,9 @@ final class Drawn {
         Point c = user(x3, y3);
         out.curveTo(
                 (float) a.xPt(), (float) a.yPt(), (float) b.xPt(), (float) b.yPt(), (float) c.xPt(), (float) c.yPt());
+    }
+
+    private static linewalk.importer.stroke.LetterBook noBook() {
+        throw new AssertionError("nothing here is lettered in strokes");
     }
 }
