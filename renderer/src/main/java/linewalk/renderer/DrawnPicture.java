@@ -46,7 +46,7 @@ final class DrawnPicture implements Picture {
                 scheme.pieces(),
                 area.getWidth(),
                 area.getHeight(),
-                (net, pages, above) -> new MatchFigure(() -> marks.letter(net.name()), pages, above));
+                (net, here, pages, above) -> new MatchFigure(() -> marks.letter(net.name()), here, pages, above));
     }
 
     static Picture layOut(PrintJob job, Doubts doubts, DrawnScheme scheme, PrintAreas areas) {
@@ -104,7 +104,13 @@ final class DrawnPicture implements Picture {
     public List<Mark> legend() {
         boolean framed = layouts.stream()
                 .anyMatch(l -> !new PlaceFrames(l, built, job.set().enclosures()).isEmpty());
-        return DrawnLegend.of(job, built, doubts, layouts.size() > 1, !drilled.isEmpty(), framed);
+        return DrawnLegend.of(job, built, doubts, hasMatchMarks(), !drilled.isEmpty(), framed);
+    }
+
+    private boolean hasMatchMarks() {
+        return layouts.stream()
+                .flatMap(l -> l.places().keySet().stream())
+                .anyMatch(n -> n.figure() instanceof MatchFigure);
     }
 
     @Override

@@ -10,7 +10,7 @@ import linewalk.renderer.sheet.Canvas;
 import linewalk.renderer.sheet.Ink;
 import linewalk.renderer.sheet.Lettering;
 
-/** A line goes on on another page of the print: the same letter stands there. */
+/** A line goes on elsewhere on the print: the same letter stands there. */
 final class MatchFigure implements Figure {
 
     /** Room for two letters: which ones they are is settled when all pages are. */
@@ -21,12 +21,16 @@ final class MatchFigure implements Figure {
     private final boolean above;
 
     /**
-     * @param pages counted from 0
+     * @param here it goes on on the same page
+     * @param pages others where it goes on, counted from 0
      * @param above the mark stands above its line
      */
-    MatchFigure(Supplier<String> letter, List<Integer> pages, boolean above) {
+    MatchFigure(Supplier<String> letter, boolean here, List<Integer> pages, boolean above) {
         this.letter = letter;
-        this.pages = "page " + pages.stream().map(p -> String.valueOf(p + 1)).collect(Collectors.joining(", "));
+        String others = pages.stream().map(p -> String.valueOf(p + 1)).collect(Collectors.joining(", "));
+        this.pages = (here ? "here" : "")
+                + (here && !pages.isEmpty() ? ", " : "")
+                + (pages.isEmpty() ? "" : "page " + others);
         this.above = above;
     }
 

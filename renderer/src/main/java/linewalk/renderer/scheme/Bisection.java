@@ -25,9 +25,11 @@ final class Bisection {
 
     private final List<Node> nodes;
     private final List<List<Integer>> nets = new ArrayList<>();
+    private final int[] netsOf;
 
     private Bisection(List<Node> nodes, List<Net> all) {
         this.nodes = nodes;
+        netsOf = new int[nodes.size()];
         Map<Node, Integer> index = new HashMap<>();
         nodes.forEach(n -> index.put(n, index.size()));
         for (Net net : all) {
@@ -36,6 +38,7 @@ final class Bisection {
                     .map(m -> index.get(m.node()))
                     .distinct()
                     .toList();
+            here.forEach(i -> netsOf[i]++);
             if (here.size() > 1) {
                 nets.add(here);
             }
@@ -52,11 +55,38 @@ final class Bisection {
         Bisection b = new Bisection(nodes, nets);
         List<Integer> order = b.order();
         return b.cuts(order, share).stream()
-                .map(cut -> new Halves(b.nodes(order.subList(0, cut)), b.nodes(order.subList(cut, order.size()))))
+                .map(cut -> b.halves(order.subList(0, cut), order.subList(cut, order.size())))
                 .toList();
     }
 
-    private Set<Node> nodes(List<Integer> some) {
+    /** What would be nothing but ends of lines in one half stands with the lines in the other. */
+    private Halves halves(List<Integer> one, List<Integer> two) {
+        Set<Integer> first = new HashSet<>(one);
+        Set<Integer> second = new HashSet<>(two);
+        List<Integer> ofFirst = loose(first);
+        List<Integer> ofSecond = loose(second);
+        if (ofFirst.size() < first.size() && ofSecond.size() < second.size()) {
+            first.removeAll(ofFirst);
+            second.removeAll(ofSecond);
+            first.addAll(ofSecond);
+            second.addAll(ofFirst);
+        }
+        return new Halves(nodes(first), nodes(second));
+    }
+
+    /** Nodes of a half that lines join to nodes of the other half and, in their own, to ends alone. */
+    private List<Integer> loose(Set<Integer> half) {
+        Set<Integer> all = new HashSet<>();
+        for (List<Integer> net : nets) {
+            List<Integer> here = net.stream().filter(half::contains).toList();
+            if (here.size() < net.size() && here.stream().allMatch(i -> netsOf[i] == 1)) {
+                all.addAll(here);
+            }
+        }
+        return List.copyOf(all);
+    }
+
+    private Set<Node> nodes(Set<Integer> some) {
         return some.stream().map(nodes::get).collect(Collectors.toSet());
     }
 

@@ -7,19 +7,20 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * Divides a scheme into pages, each of which fits the paper at full size. Nets that run over several pages get a match
- * mark on each.
+ * Divides a scheme into parts and sets them on pages, at full size. Nets that run from part to part get a match mark on
+ * each.
  */
 public final class Paging {
 
-    /** Makes the mark of a net at which it goes on on other pages. */
+    /** Makes the mark of a net at which it goes on in another part. */
     @FunctionalInterface
     public interface MatchMark {
         /**
+         * @param here it goes on on the same page
          * @param otherPages counted from 0
-         * @param above the mark stands above the nodes that the net joins on this page
+         * @param above the mark stands above the nodes that the net joins in this part
          */
-        Figure mark(Net net, List<Integer> otherPages, boolean above);
+        Figure mark(Net net, boolean here, List<Integer> otherPages, boolean above);
     }
 
     /**
@@ -28,64 +29,109 @@ public final class Paging {
      */
     private static final double MOST_COVERED = 0.5;
 
-    /** What covers more than so many pages does not come on two. */
-    private static final double TWO_PAGES = 1.7;
+    /** What covers more than so many columns does not come in two. */
+    private static final double TWO_COLUMNS = 1.7;
 
+    private static final int MOST_COLUMNS = 3;
+    private static final double BETWEEN_COLUMNS_PT = 16;
     private static final double MARGIN_PT = 20;
     private static final String MATCH = "match";
 
     private final Scheme scheme;
     private final double widthPt;
     private final double heightPt;
+    private final double columnPt;
     private final MatchMark marks;
     private final Pieces pieces;
-    private final List<Set<Node>> pages = new ArrayList<>();
+    private final List<Set<Node>> parts = new ArrayList<>();
+    private final List<List<Set<Node>>> pages = new ArrayList<>();
 
-    private Paging(Scheme scheme, Pieces pieces, double widthPt, double heightPt, MatchMark marks) {
+    private Paging(Scheme scheme, Pieces pieces, double widthPt, double heightPt, int columns, MatchMark marks) {
         this.scheme = scheme;
         this.pieces = pieces;
         this.widthPt = widthPt;
         this.heightPt = heightPt;
+        columnPt = (widthPt - (columns - 1) * BETWEEN_COLUMNS_PT) / columns;
         this.marks = marks;
     }
 
     /**
-     * At least one page; a single node that is larger than the paper has a page of its own.
+     * On the fewest pages, at least one, in columns where that takes fewer; a single node that is larger than the paper
+     * has a page of its own.
      *
      * @param widthPt of the picture's field on the paper
      */
     public static List<Layout> of(Scheme scheme, Pieces pieces, double widthPt, double heightPt, MatchMark marks) {
-        Paging paging = new Paging(scheme, pieces, widthPt, heightPt, marks);
-        paging.divide(new HashSet<>(scheme.nodes()));
-        paging.join();
-        return paging.laidOut();
+        List<Layout> fewest = List.of();
+        for (int columns = 1; columns <= MOST_COLUMNS; columns++) {
+            Paging paging = new Paging(scheme, pieces, widthPt, heightPt, columns, marks);
+            double least = paging.covered(new HashSet<>(scheme.nodes()), widthPt);
+            List<Layout> pages = paging.pages();
+            if (pages.size() <= Math.max(1, least)) {
+                return pages;
+            }
+            if (fewest.isEmpty() || pages.size() < fewest.size()) {
+                fewest = pages;
+            }
+        }
+        return fewest;
     }
 
     /** The page of a picture on one page only; empty where it does not fit. */
     public static List<Layout> single(Scheme scheme, Pieces pieces, double widthPt, double heightPt) {
-        Paging paging = new Paging(scheme, pieces, widthPt, heightPt, null);
+        Paging paging = new Paging(scheme, pieces, widthPt, heightPt, 1, null);
         Set<Node> all = new HashSet<>(scheme.nodes());
         if (paging.covered(all) > 1) {
             return List.of();
         }
         Layout layout = pieces.layOut(scheme, widthPt);
-        return paging.fits(layout) ? List.of(layout) : List.of();
+        return paging.fits(layout, widthPt) ? List.of(layout) : List.of();
+    }
+
+    private List<Layout> pages() {
+        divide(new HashSet<>(scheme.nodes()));
+        join();
+        gather();
+        return laidOut();
+    }
+
+    /** Parts in the order of the scheme, each on the first page that has room beside those that stand there. */
+    private void gather() {
+        parts.sort(Comparator.comparingInt(this::first));
+        pages.clear();
+        for (Set<Node> part : parts) {
+            List<Set<Node>> page =
+                    pages.stream().filter(p -> fitsBeside(part, p)).findFirst().orElse(null);
+            if (page == null) {
+                pages.add(new ArrayList<>(List.of(part)));
+            } else {
+                page.add(part);
+            }
+        }
+    }
+
+    private boolean fitsBeside(Set<Node> part, List<Set<Node>> page) {
+        List<Set<Node>> both = new ArrayList<>(page);
+        both.add(part);
+        double covered = both.stream().mapToDouble(p -> covered(p, widthPt)).sum();
+        return covered <= 1 && fits(pieces.layOut(on(both, List.of(both, elsewhere(both))), widthPt), widthPt);
     }
 
     /** Match marks grow with the number of pages that they name: a page that no longer fits is divided once more. */
     private List<Layout> laidOut() {
-        pages.sort(Comparator.comparingInt(this::first));
         List<Layout> layouts = new ArrayList<>();
-        for (Set<Node> page : pages) {
-            Layout layout = pieces.layOut(part(page, pages), widthPt);
-            if (page.size() > 1 && !fits(layout)) {
-                pages.remove(page);
-                List<Node> ordered =
-                        scheme.nodes().stream().filter(page::contains).toList();
-                Bisection.Halves halves =
-                        Bisection.of(ordered, scheme.nets(), 0.5).get(0);
-                divide(halves.first());
-                divide(halves.second());
+        for (List<Set<Node>> page : pages) {
+            Layout layout = pieces.layOut(on(page, pages), widthPt);
+            Set<Node> last = page.get(page.size() - 1);
+            if (!fits(layout, widthPt) && page.size() > 1) {
+                page.remove(last);
+                pages.add(pages.indexOf(page) + 1, new ArrayList<>(List.of(last)));
+                return laidOut();
+            }
+            if (!fits(layout, widthPt) && last.size() > 1) {
+                parts.remove(last);
+                halves(last, 0.5).forEach(this::divide);
+                gather();
                 return laidOut();
             }
             layouts.add(layout);
@@ -93,29 +139,33 @@ public final class Paging {
         return layouts;
     }
 
-    private int first(Set<Node> page) {
-        for (int i = 0; i < scheme.nodes().size(); i++) {
-            if (page.contains(scheme.nodes().get(i))) {
-                return i;
-            }
-        }
-        return Integer.MAX_VALUE;
+    private List<Set<Node>> halves(Set<Node> nodes, double share) {
+        Bisection.Halves halves =
+                Bisection.of(ordered(nodes), scheme.nets(), share).get(0);
+        return List.of(halves.first(), halves.second());
+    }
+
+    private List<Node> ordered(Set<Node> nodes) {
+        return scheme.nodes().stream().filter(nodes::contains).toList();
+    }
+
+    private int first(Set<Node> part) {
+        return scheme.nodes().indexOf(ordered(part).get(0));
     }
 
     private void divide(Set<Node> nodes) {
         double covered = covered(nodes);
         if (nodes.size() <= 1 || covered <= 1 && fits(nodes)) {
-            pages.add(nodes);
+            parts.add(nodes);
             return;
         }
         int most = Math.max(2, (int) Math.ceil(covered));
-        List<Node> ordered = scheme.nodes().stream().filter(nodes::contains).toList();
-        List<Bisection.Halves> ways = Bisection.of(ordered, scheme.nets(), (most / 2) / (double) most);
-        if (covered < TWO_PAGES) {
+        List<Bisection.Halves> ways = Bisection.of(ordered(nodes), scheme.nets(), (most / 2) / (double) most);
+        if (covered < TWO_COLUMNS) {
             for (Bisection.Halves way : ways) {
                 if (fits(way.first()) && fits(way.second())) {
-                    pages.add(way.first());
-                    pages.add(way.second());
+                    parts.add(way.first());
+                    parts.add(way.second());
                     return;
                 }
             }
@@ -124,7 +174,7 @@ public final class Paging {
         divide(ways.get(0).second());
     }
 
-    /** Two pages that share nets become one where both fit on it: those that share most first. */
+    /** Two parts that share nets become one where both fit in a column: those that share most first. */
     private void join() {
         record Pair(Set<Node> one, Set<Node> two, long nets) {}
         boolean joined = true;
@@ -132,9 +182,9 @@ public final class Paging {
         while (joined) {
             joined = false;
             List<Pair> pairs = new ArrayList<>();
-            for (int i = 0; i < pages.size(); i++) {
-                for (int k = i + 1; k < pages.size(); k++) {
-                    pairs.add(new Pair(pages.get(i), pages.get(k), shared(pages.get(i), pages.get(k))));
+            for (int i = 0; i < parts.size(); i++) {
+                for (int k = i + 1; k < parts.size(); k++) {
+                    pairs.add(new Pair(parts.get(i), parts.get(k), shared(parts.get(i), parts.get(k))));
                 }
             }
             pairs.sort(Comparator.comparingLong(Pair::nets).reversed());
@@ -142,8 +192,8 @@ public final class Paging {
                 Set<Node> both = new HashSet<>(p.one);
                 both.addAll(p.two);
                 if (covered(both) <= 1 && !failed.contains(both) && fits(both)) {
-                    pages.set(pages.indexOf(p.one), both);
-                    pages.remove(p.two);
+                    parts.set(parts.indexOf(p.one), both);
+                    parts.remove(p.two);
                     joined = true;
                     break;
                 }
@@ -160,55 +210,73 @@ public final class Paging {
     }
 
     private double covered(Set<Node> nodes) {
-        return nodes.stream().mapToDouble(Paging::area).sum() / (widthPt * heightPt * MOST_COVERED);
+        return covered(nodes, columnPt);
+    }
+
+    private double covered(Set<Node> nodes, double acrossPt) {
+        return nodes.stream().mapToDouble(Paging::area).sum() / (acrossPt * heightPt * MOST_COVERED);
     }
 
     private static double area(Node n) {
         return (n.figure().widthPt() + MARGIN_PT) * (n.figure().heightPt() + MARGIN_PT);
     }
 
-    /** With its match marks, whatever pages the others stand on. */
+    /** In a column, with its match marks, whatever pages the others stand on. */
     private boolean fits(Set<Node> nodes) {
+        List<Set<Node>> part = List.of(nodes);
+        return fits(pieces.layOut(on(part, List.of(part, elsewhere(part))), columnPt), columnPt);
+    }
+
+    private boolean fits(Layout l, double acrossPt) {
+        return l.widthPt() <= acrossPt && l.heightPt() <= heightPt;
+    }
+
+    /** A page of all other nodes. */
+    private List<Set<Node>> elsewhere(List<Set<Node>> page) {
         Set<Node> others = new HashSet<>(scheme.nodes());
-        others.removeAll(nodes);
-        return fits(pieces.layOut(part(nodes, List.of(others)), widthPt));
+        page.forEach(others::removeAll);
+        return List.of(others);
     }
 
-    private boolean fits(Layout l) {
-        return l.widthPt() <= widthPt && l.heightPt() <= heightPt;
-    }
-
-    /** The scheme's nodes on one page with their nets, and match marks where nets go on elsewhere. */
-    private Scheme part(Set<Node> page, List<Set<Node>> all) {
-        List<Node> nodes =
-                new ArrayList<>(scheme.nodes().stream().filter(page::contains).toList());
+    /** The scheme of one page: its parts with their nets, and match marks where nets go on in other parts. */
+    private Scheme on(List<Set<Node>> page, List<List<Set<Node>>> all) {
+        List<Node> nodes = new ArrayList<>();
         List<Net> nets = new ArrayList<>();
-        for (Net net : scheme.nets()) {
-            List<Net.Meeting> here = new ArrayList<>(
-                    net.meetings().stream().filter(m -> page.contains(m.node())).toList());
-            if (here.isEmpty()) {
-                continue;
+        for (Set<Node> part : page) {
+            nodes.addAll(ordered(part));
+            for (Net net : scheme.nets()) {
+                List<Net.Meeting> here = new ArrayList<>(net.meetings().stream()
+                        .filter(m -> part.contains(m.node()))
+                        .toList());
+                if (here.isEmpty()) {
+                    continue;
+                }
+                if (here.size() < net.meetings().size()) {
+                    Node mark = mark(net, here, part, page, all);
+                    nodes.add(mark);
+                    here.add(new Net.Meeting(mark, MATCH));
+                }
+                nets.add(new Net(net.name(), net.height(), here));
             }
-            if (here.size() < net.meetings().size()) {
-                boolean above = here.stream().anyMatch(m -> Net.leavesUpwards(m, net.height()));
-                Figure figure = marks.mark(net, others(net, page, all), above);
-                Node mark = new Node(MATCH + " " + net.name(), figure, net.height());
-                nodes.add(mark);
-                here.add(new Net.Meeting(mark, MATCH));
-            }
-            nets.add(new Net(net.name(), net.height(), here));
         }
         return new Scheme(nodes, nets);
     }
 
-    private static List<Integer> others(Net net, Set<Node> page, List<Set<Node>> all) {
+    private Node mark(
+            Net net, List<Net.Meeting> here, Set<Node> part, List<Set<Node>> page, List<List<Set<Node>>> all) {
         List<Integer> others = new ArrayList<>();
         for (int i = 0; i < all.size(); i++) {
-            Set<Node> other = all.get(i);
-            if (other != page && net.meetings().stream().anyMatch(m -> other.contains(m.node()))) {
+            if (all.get(i) != page && all.get(i).stream().anyMatch(p -> meets(net, p))) {
                 others.add(i);
             }
         }
-        return others;
+        boolean onThisPage = page.stream().anyMatch(p -> p != part && meets(net, p));
+        boolean above = here.stream().anyMatch(m -> Net.leavesUpwards(m, net.height()));
+        Figure figure = marks.mark(net, onThisPage, others, above);
+        return new Node(MATCH + " " + net.name() + " " + page.indexOf(part), figure, net.height());
+    }
+
+    private static boolean meets(Net net, Set<Node> part) {
+        return net.meetings().stream().anyMatch(m -> part.contains(m.node()));
     }
 }

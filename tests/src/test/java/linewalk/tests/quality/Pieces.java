@@ -1,5 +1,6 @@
 package linewalk.tests.quality;
 
+import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
@@ -10,6 +11,9 @@ import java.util.stream.Stream;
 
 /** The parts of a page's picture that no line joins to each other. */
 final class Pieces {
+
+    /** A point where a net divides is two points high. */
+    private static final double NEAR_PT = 3;
 
     private static final double TOUCH_PT = 0.7;
 
@@ -26,7 +30,7 @@ final class Pieces {
         }
         for (int i = 0; i < lines.size(); i++) {
             for (int k = 0; k < i; k++) {
-                if (lines.get(i).name().equals(lines.get(k).name())) {
+                if (lines.get(i).name().equals(lines.get(k).name()) && touch(lines.get(i), lines.get(k))) {
                     join(group, i, k);
                 }
             }
@@ -46,6 +50,22 @@ final class Pieces {
             }
         }
         return List.copyOf(pieces.values());
+    }
+
+    /** A net may stand on a page in several pieces, with match marks at their ends. */
+    private static boolean touch(Thing.Line a, Thing.Line b) {
+        for (int i = 1; i < a.course().size(); i++) {
+            Line2D own = new Line2D.Double(a.course().get(i - 1), a.course().get(i));
+            for (int k = 1; k < b.course().size(); k++) {
+                Line2D other =
+                        new Line2D.Double(b.course().get(k - 1), b.course().get(k));
+                boolean isNear = Math.min(own.ptSegDist(other.getP1()), own.ptSegDist(other.getP2())) < NEAR_PT;
+                if (isNear || own.intersectsLine(other)) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     private static boolean meets(Thing.Line line, Thing.Symbol symbol) {
