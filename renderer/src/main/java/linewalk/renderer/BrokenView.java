@@ -18,10 +18,10 @@ final class BrokenView {
 
     /** Empty stretches shorter than this, on the print, are kept. */
     private static final double LEAST_GAP_PT = 52;
-    /** Lettering of the original is brought to 2.5 mm capital height. */
-    private static final double READABLE_CAP_PT = 7.09;
+    /** Lettering of the original is brought to 2.5 mm capital height; round letters measure a little more. */
+    private static final double READABLE_CAP_PT = 7.09 * 1.025;
     /** Smaller print on the original than this is not what the path is read by. */
-    private static final double FINE_PRINT_PT = 4.2;
+    private static final double FINE_PRINT_PT = 3.6;
 
     /** How much of the original is shown on both sides of a line, on the print. */
     private static final double BESIDE_PT = 20;
@@ -45,11 +45,11 @@ final class BrokenView {
     private final BrokenAxis across;
     private final BrokenAxis down;
 
-    BrokenView(Stay stay, Sheet sheet, List<SourceLetters.Letter> letters) {
+    private BrokenView(Stay stay, Sheet sheet, List<SourceLetters.Letter> letters, double scale) {
         this.stay = stay;
+        this.scale = scale;
         phrases = SourceLetters.phrases(letters);
         Box page = new Box(0, 0, sheet.widthPt(), sheet.heightPt());
-        scale = scale(stay.keys(letters, 1), letters);
         keys = stay.keys(letters, scale).stream().map(k -> within(k, page)).toList();
         across = new BrokenAxis(
                 keys.stream().map(k -> new double[] {k.x0Pt(), k.x1Pt()}).toList(), scale, LEAST_GAP_PT / scale);
@@ -60,6 +60,13 @@ final class BrokenView {
                 cell(row, column);
             }
         }
+    }
+
+    /** So large that all lettering in its windows can be read. */
+    static BrokenView of(Stay stay, Sheet sheet, List<SourceLetters.Letter> letters) {
+        BrokenView view = new BrokenView(stay, sheet, letters, scale(stay.keys(letters, 1), letters));
+        double all = scale(view.cells.stream().map(Cell::source).toList(), letters);
+        return all > view.scale ? new BrokenView(stay, sheet, letters, all) : view;
     }
 
     private static Box within(Box b, Box page) {

@@ -64,7 +64,7 @@ final class CuttingPainter {
         List<Rectangle2D> lettering = lettering(p, at);
         List<List<Point2D>> lines = overlay(p, at, lettering);
         notes(p, at, lines, lettering);
-        cuts.forEach(m -> mark(p, m));
+        cuts.forEach(m -> mark(p, m, cuts));
     }
 
     private void original(Panel p, AffineTransform at) {
@@ -324,10 +324,23 @@ final class CuttingPainter {
                 : Optional.of(((Leg.Through) leg).component().place());
     }
 
-    private void mark(Panel p, PanelCuts.Mark m) {
+    private void mark(Panel p, PanelCuts.Mark m, List<PanelCuts.Mark> all) {
+        Point2D edge = p.place(m.place());
         Point2D on = markAt(p, m);
-        int page = m.otherPage() == p.page() ? 0 : m.otherPage() + 1;
+        c.pen(Ink.BLACK, Ink.line(1));
+        c.line(area.getX() + edge.getX(), area.getY() + edge.getY(), area.getX() + on.getX(), area.getY() + on.getY());
+        boolean isTold = m.otherPage() == p.page() || all.stream().anyMatch(o -> tells(o, m));
+        int page = isTold ? 0 : m.otherPage() + 1;
         MatchMarks.paint(c, m.letter(), area.getX() + on.getX(), area.getY() + on.getY(), page, isBeside(p, m));
+    }
+
+    /** Of letters that stand side by side and lead to the same page, the last names it. */
+    private static boolean tells(PanelCuts.Mark last, PanelCuts.Mark m) {
+        double dx = last.place().getX() - m.place().getX();
+        return last.otherPage() == m.otherPage()
+                && dx > 0
+                && dx < MatchMarks.PAGE_PT
+                && Math.abs(last.place().getY() - m.place().getY()) < 0.01;
     }
 
     static boolean isBeside(Panel p, PanelCuts.Mark m) {
@@ -335,14 +348,15 @@ final class CuttingPainter {
                 || m.place().getX() >= p.part().getMaxX() - 0.01;
     }
 
-    /** The middle of a letter, just outside the cutting, on the picture area. */
+    /** The middle of a letter, outside the cutting, on the picture area. */
     static Point2D markAt(Panel p, PanelCuts.Mark m) {
-        double r = MatchMarks.RADIUS_PT;
         Rectangle2D part = p.part();
         Point2D on = p.place(m.place());
         if (isBeside(p, m)) {
-            return new Point2D.Double(on.getX() + (m.place().getX() > part.getCenterX() ? r : -r), on.getY());
+            double out = MatchMarks.STUB_PT;
+            return new Point2D.Double(on.getX() + (m.place().getX() > part.getCenterX() ? out : -out), on.getY());
         }
+        double r = MatchMarks.RADIUS_PT;
         return new Point2D.Double(on.getX(), on.getY() + (m.place().getY() > part.getCenterY() ? r : -r));
     }
 }

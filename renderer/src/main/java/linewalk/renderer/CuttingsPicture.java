@@ -40,7 +40,7 @@ final class CuttingsPicture implements Picture {
         List<String> captions = new ArrayList<>();
         for (Stay s : stays) {
             Sheet sheet = job.set().getSheet(s.page());
-            views.add(new BrokenView(s, sheet, sources.marks(sheet).letters()));
+            views.add(BrokenView.of(s, sheet, sources.marks(sheet).letters()));
             captions.add(caption(s, sheet));
         }
         panels = views.isEmpty() ? List.of() : Shelves.set(views, captions, areas);
@@ -186,6 +186,11 @@ final class CuttingsPicture implements Picture {
             }
         }
         return places;
+    }
+
+    @Override
+    public boolean marks(Doubts.Doubt doubt) {
+        return doubt.leg() >= 0;
     }
 
     @Override

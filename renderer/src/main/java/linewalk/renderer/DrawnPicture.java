@@ -101,6 +101,11 @@ final class DrawnPicture implements Picture {
     }
 
     @Override
+    public boolean marks(Doubts.Doubt doubt) {
+        return built.marked().contains(doubt);
+    }
+
+    @Override
     public List<Mark> legend() {
         boolean framed = layouts.stream()
                 .anyMatch(l -> !new PlaceFrames(l, built, job.set().enclosures()).isEmpty());

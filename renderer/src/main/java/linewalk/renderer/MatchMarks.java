@@ -14,6 +14,8 @@ final class MatchMarks {
     static final double RADIUS_PT = 9;
     /** From a port to the middle of its mark. */
     static final double STUB_PT = 19;
+    /** What a letter takes with a page beside it, to the right of its middle. */
+    static final double PAGE_PT = 56;
 
     private final Map<String, String> letters = new LinkedHashMap<>();
 

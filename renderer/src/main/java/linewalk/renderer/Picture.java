@@ -21,6 +21,9 @@ interface Picture {
     /** Where parts stand on a page, by their ids; only those that can be told. */
     Map<String, Rectangle2D> places(int page, Rectangle2D area);
 
+    /** The doubt has its mark where it arises. */
+    boolean marks(Doubts.Doubt doubt);
+
     /** What the marks used mean. */
     List<Mark> legend();
 

@@ -2,9 +2,11 @@ package linewalk.renderer;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import linewalk.drawing.Component;
 import linewalk.drawing.End;
 import linewalk.drawing.Kind;
@@ -25,8 +27,16 @@ final class SchemeBuilder {
     private static final int MOST_ENDS_A_STUB = 5;
     private static final double STUB_WORDS_PT = 130;
 
-    /** A scheme with the line that each net shows, by its name, and the part that stands at each node. */
-    record Built(Scheme scheme, Map<String, SchemeDraft.Strand> strands, Map<Node, Component> parts) {
+    /**
+     * A scheme with the line that each net shows, by its name, and the part that stands at each node.
+     *
+     * @param marked doubts that have their mark somewhere
+     */
+    record Built(
+            Scheme scheme,
+            Map<String, SchemeDraft.Strand> strands,
+            Map<Node, Component> parts,
+            Set<Doubts.Doubt> marked) {
 
         List<Node> nodesOf(Kind kind) {
             return scheme.nodes().stream()
@@ -46,6 +56,7 @@ final class SchemeBuilder {
     private final List<Node> spotNodes = new ArrayList<>();
     private final Map<Node, Component> parts = new LinkedHashMap<>();
     private final List<Net> nets = new ArrayList<>();
+    private final Set<Doubts.Doubt> marked = new HashSet<>();
     private final Map<String, SchemeDraft.Strand> strands = new LinkedHashMap<>();
 
     private SchemeBuilder(PrintJob job, Doubts doubts) {
@@ -67,7 +78,8 @@ final class SchemeBuilder {
         for (int i = 0; i < b.draft.strands.size(); i++) {
             b.net(i);
         }
-        return new Built(new Scheme(b.nodes, b.nets), b.strands, b.parts);
+        b.parts.values().forEach(p -> b.marked.addAll(doubts.about(p.id())));
+        return new Built(new Scheme(b.nodes, b.nets), b.strands, b.parts, b.marked);
     }
 
     private Palette palette() {
@@ -142,6 +154,7 @@ final class SchemeBuilder {
             }
             doubts.about(r.id()).stream().filter(d -> !some.contains(d)).forEach(some::add);
         }
+        marked.addAll(some);
         return new CrossingFigure(apart(flags), some);
     }
 
@@ -193,6 +206,7 @@ final class SchemeBuilder {
             String name, double height, List<Net.Meeting> meetings, List<Doubts.Doubt> some, SchemeDraft.Strand s) {
         Node mark = new Node(name + " doubt", new DoubtFigure(some), height);
         nodes.add(mark);
+        marked.addAll(some);
         boolean fromBelow = Net.leavesUpwards(meetings.get(0), height);
         Net.Meeting near = new Net.Meeting(mark, fromBelow ? DoubtFigure.BELOW : DoubtFigure.ABOVE);
         Net.Meeting far = new Net.Meeting(mark, fromBelow ? DoubtFigure.ABOVE : DoubtFigure.BELOW);

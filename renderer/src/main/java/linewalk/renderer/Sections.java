@@ -34,7 +34,7 @@ final class Sections {
     static List<Row> of(PrintJob job, Doubts doubts, Picture picture, double widthPt) {
         Sections s = new Sections(job, doubts, widthPt);
         s.shifts();
-        s.doubts(picture.remarks());
+        s.doubts(picture);
         s.table();
         s.legend(picture.legend());
         s.cautions();
@@ -59,7 +59,7 @@ final class Sections {
         rows.addAll(text.framed(paragraphs));
     }
 
-    private void doubts(List<String> remarks) {
+    private void doubts(Picture picture) {
         rows.addAll(text.heading("Doubts"));
         if (job.subject().isPath() && !Words.arrives(job.trace())) {
             rows.addAll(text.paragraph("!", 26, "This walk stops before it arrives: see its last sentence."));
@@ -79,7 +79,7 @@ final class Sections {
                                     : job.set().address(d.page(), d.place()))
                             + ")";
             rows.addAll(text.paragraph(
-                    d.mark(), 26, d.text() + where + (d.leg() < 0 ? " (not marked in the picture)" : "")));
+                    d.mark(), 26, d.text() + where + (picture.marks(d) ? "" : " (not marked in the picture)")));
         }
         if (!unread().isEmpty()) {
             rows.addAll(text.paragraph(
@@ -88,7 +88,7 @@ final class Sections {
                     "Which way these let oil through was not read: " + String.join(", ", unread())
                             + ". The path takes it to be along its arrows: look at their symbols on the drawing."));
         }
-        remarks.forEach(r -> rows.addAll(text.paragraph("!", 26, r)));
+        picture.remarks().forEach(r -> rows.addAll(text.paragraph("!", 26, r)));
     }
 
     private Set<String> unread() {

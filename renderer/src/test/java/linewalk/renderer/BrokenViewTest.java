@@ -23,7 +23,7 @@ class BrokenViewTest {
         bench.through(b, "A", null, null);
         PrintJob job = bench.job();
         Stay stay = Stay.of(job.trace().legs()).get(0);
-        return new BrokenView(stay, job.set().getSheet(Bench.page(1)), letters);
+        return BrokenView.of(stay, job.set().getSheet(Bench.page(1)), letters);
     }
 
     private static List<SourceLetters.Letter> letters(String word, double xPt, double yPt, double capPt) {

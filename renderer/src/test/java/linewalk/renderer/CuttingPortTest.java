@@ -19,7 +19,7 @@ class CuttingPortTest {
         bench.along(2, null, Bench.at(82, 400), Bench.at(300, 400));
         PrintJob job = bench.job();
         List<Stay> stays = Stay.of(job.trace().legs());
-        BrokenView view = new BrokenView(stays.get(0), job.set().getSheet(Bench.page(1)), List.of());
+        BrokenView view = BrokenView.of(stays.get(0), job.set().getSheet(Bench.page(1)), List.of());
         var area = new java.awt.geom.Rectangle2D.Double(0, 0, 1000, 700);
         return Shelves.set(List.of(view), List.of("1. Sheet 1"), new PrintAreas(area, area, 9))
                 .get(0)

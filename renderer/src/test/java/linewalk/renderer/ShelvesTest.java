@@ -29,7 +29,7 @@ class ShelvesTest {
             bench.through(c, i == 0 ? null : "A", i == 2 ? null : "B", null);
         }
         PrintJob job = bench.job();
-        return new BrokenView(Stay.of(job.trace().legs()).get(0), job.set().getSheet(Bench.page(1)), List.of());
+        return BrokenView.of(Stay.of(job.trace().legs()).get(0), job.set().getSheet(Bench.page(1)), List.of());
     }
 
     private static List<Panel> set(double widthPt, double heightPt, boolean... level) {
