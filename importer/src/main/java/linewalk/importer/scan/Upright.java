@@ -1,0 +1,47 @@
+package linewalk.importer.scan;
+
+import linewalk.drawing.Affine;
+
+/**
+ * Registration on the frame: from pixels as scanned to pixels in which the drawing's lines lie level and stand upright,
+ * and back. Keeps the middle of the page where it is.
+ */
+record Upright(Affine forth, Affine back) {
+
+    static Upright of(Tilt tilt, int width, int height) {
+        double h = Math.toRadians(tilt.rowsDeg());
+        double v = Math.toRadians(tilt.columnsDeg());
+        // where a level and a standing unit of the drawing lie on the scan
+        Affine turn = new Affine(Math.cos(h), -Math.sin(v), 0, Math.sin(h), Math.cos(v), 0);
+        double cx = width / 2.0;
+        double cy = height / 2.0;
+        Affine back = new Affine(
+                turn.a(), turn.b(), cx - turn.a() * cx - turn.b() * cy, turn.d(), turn.e(), cy - turn.d() * cx - turn.e() * cy);
+        return new Upright(inverse(back), back);
+    }
+
+    static Affine inverse(Affine m) {
+        double det = m.a() * m.e() - m.b() * m.d();
+        double a = m.e() / det;
+        double b = -m.b() / det;
+        double d = -m.d() / det;
+        double e = m.a() / det;
+        return new Affine(a, b, -(a * m.c() + b * m.f()), d, e, -(d * m.c() + e * m.f()));
+    }
+
+    double x(double px, double py) {
+        return forth.a() * px + forth.b() * py + forth.c();
+    }
+
+    double y(double px, double py) {
+        return forth.d() * px + forth.e() * py + forth.f();
+    }
+
+    double backX(double x, double y) {
+        return back.a() * x + back.b() * y + back.c();
+    }
+
+    double backY(double x, double y) {
+        return back.d() * x + back.e() * y + back.f();
+    }
+}
