@@ -1,0 +1,140 @@
+package linewalk.importer.ocr;
+
+import java.nio.ByteBuffer;
+import java.nio.IntBuffer;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import net.sourceforge.tess4j.ITessAPI.TessBaseAPI;
+import net.sourceforge.tess4j.ITessAPI.TessChoiceIterator;
+import net.sourceforge.tess4j.ITessAPI.TessOcrEngineMode;
+import net.sourceforge.tess4j.ITessAPI.TessPageIterator;
+import net.sourceforge.tess4j.ITessAPI.TessPageIteratorLevel;
+import net.sourceforge.tess4j.ITessAPI.TessPageSegMode;
+import net.sourceforge.tess4j.ITessAPI.TessResultIterator;
+import net.sourceforge.tess4j.TessAPI;
+
+/** One Tesseract engine, kept open: opening costs more than a hundred lines. */
+final class TesseractReader implements LetterReader {
+
+    private static final class Data {
+        static final Path FOLDER = Natives.languageFolder();
+    }
+
+    private static final int DPI = 300;
+
+    private final TessAPI api;
+    private TessBaseAPI handle;
+
+    private TesseractReader(TessAPI api, TessBaseAPI handle) {
+        this.api = api;
+        this.handle = handle;
+    }
+
+    static TesseractReader open() {
+        TessAPI api = Natives.api();
+        TessBaseAPI handle = api.TessBaseAPICreate();
+        api.TessBaseAPISetVariable(handle, "debug_file", nullFile());
+        int failed = api.TessBaseAPIInit2(handle, folder().toString(), "eng", TessOcrEngineMode.OEM_LSTM_ONLY);
+        if (failed != 0) {
+            api.TessBaseAPIDelete(handle);
+            throw new Missing("the letter reader does not accept its language data; build again", null);
+        }
+        api.TessBaseAPISetVariable(handle, "debug_file", nullFile());
+        api.TessBaseAPISetVariable(handle, "lstm_choice_mode", "2");
+        api.TessBaseAPISetPageSegMode(handle, TessPageSegMode.PSM_SINGLE_LINE);
+        return new TesseractReader(api, handle);
+    }
+
+    private static Path folder() {
+        try {
+            return Data.FOLDER;
+        } catch (ExceptionInInitializerError | NoClassDefFoundError e) {
+            throw e.getCause() instanceof Missing m
+                    ? m
+                    : new Missing("the language data for reading letters cannot be unpacked", e);
+        }
+    }
+
+    private static String nullFile() {
+        return System.getProperty("os.name").startsWith("Windows") ? "NUL" : "/dev/null";
+    }
+
+    @Override
+    public List<ReadLetter> line(Crop crop) {
+        ByteBuffer pixels = ByteBuffer.allocateDirect(crop.grey().length);
+        pixels.put(crop.grey()).flip();
+        api.TessBaseAPISetImage(handle, pixels, crop.widthPx(), crop.heightPx(), 1, crop.widthPx());
+        api.TessBaseAPISetSourceResolution(handle, DPI);
+        if (api.TessBaseAPIRecognize(handle, null) != 0) {
+            return List.of();
+        }
+        TessResultIterator result = api.TessBaseAPIGetIterator(handle);
+        if (result == null) {
+            return List.of();
+        }
+        try {
+            return letters(result);
+        } finally {
+            api.TessResultIteratorDelete(result);
+            api.TessBaseAPIClear(handle);
+        }
+    }
+
+    private List<ReadLetter> letters(TessResultIterator result) {
+        TessPageIterator page = api.TessResultIteratorGetPageIterator(result);
+        List<ReadLetter> letters = new ArrayList<>();
+        int symbol = TessPageIteratorLevel.RIL_SYMBOL;
+        do {
+            boolean word = api.TessPageIteratorIsAtBeginningOf(page, TessPageIteratorLevel.RIL_WORD) != 0;
+            List<ReadLetter.Option> options = options(result);
+            IntBuffer[] edge = new IntBuffer[4];
+            for (int i = 0; i < 4; i++) {
+                edge[i] = IntBuffer.allocate(1);
+            }
+            int placed = api.TessPageIteratorBoundingBox(page, symbol, edge[0], edge[1], edge[2], edge[3]);
+            if (placed != 0 && !options.isEmpty()) {
+                letters.add(new ReadLetter(
+                        edge[0].get(0),
+                        edge[1].get(0),
+                        edge[2].get(0),
+                        edge[3].get(0),
+                        word && !letters.isEmpty(),
+                        options));
+            }
+        } while (api.TessPageIteratorNext(page, symbol) != 0);
+        return letters;
+    }
+
+    private List<ReadLetter.Option> options(TessResultIterator result) {
+        List<ReadLetter.Option> options = new ArrayList<>();
+        TessChoiceIterator choice = api.TessResultIteratorGetChoiceIterator(result);
+        if (choice == null) {
+            return options;
+        }
+        double sum = 0;
+        do {
+            String text = api.TessChoiceIteratorGetUTF8Text(choice);
+            double likelihood = api.TessChoiceIteratorConfidence(choice) / 100.0;
+            if (text != null && !text.isBlank() && likelihood > 0) {
+                options.add(new ReadLetter.Option(text, likelihood));
+                sum += likelihood;
+            }
+        } while (api.TessChoiceIteratorNext(choice) != 0);
+        api.TessChoiceIteratorDelete(choice);
+        double scale = sum > 1 ? 1 / sum : 1;
+        return options.stream()
+                .map(o -> new ReadLetter.Option(o.text(), o.likelihood() * scale))
+                .sorted((a, b) -> Double.compare(b.likelihood(), a.likelihood()))
+                .toList();
+    }
+
+    @Override
+    public void close() {
+        if (handle != null) {
+            api.TessBaseAPIEnd(handle);
+            api.TessBaseAPIDelete(handle);
+            handle = null;
+        }
+    }
+}
