@@ -87,12 +87,13 @@ final class TesseractReader implements LetterReader {
         int symbol = TessPageIteratorLevel.RIL_SYMBOL;
         do {
             boolean word = api.TessPageIteratorIsAtBeginningOf(page, TessPageIteratorLevel.RIL_WORD) != 0;
-            List<ReadLetter.Option> options = options(result);
             IntBuffer[] edge = new IntBuffer[4];
             for (int i = 0; i < 4; i++) {
                 edge[i] = IntBuffer.allocate(1);
             }
             int placed = api.TessPageIteratorBoundingBox(page, symbol, edge[0], edge[1], edge[2], edge[3]);
+            // a line in which nothing was seen has no letter to ask about: asking would end the JVM
+            List<ReadLetter.Option> options = placed == 0 ? List.of() : options(result);
             if (placed != 0 && !options.isEmpty()) {
                 letters.add(new ReadLetter(
                         edge[0].get(0),

@@ -20,6 +20,28 @@ record Upright(Affine forth, Affine back) {
         return new Upright(inverse(back), back);
     }
 
+    /** Turned further by quarters around the origin, clockwise. */
+    Upright turned(int quarters) {
+        Upright turned = this;
+        for (int i = 0; i < Math.floorMod(quarters, 4); i++) {
+            Affine m = turned.forth;
+            Affine next = new Affine(-m.d(), -m.e(), -m.f(), m.a(), m.b(), m.c());
+            turned = new Upright(next, inverse(next));
+        }
+        return turned;
+    }
+
+    /** Shifted so that a page of this size, turned, starts at the origin again. */
+    Upright onPage(int width, int height) {
+        double w = width / 2.0;
+        double h = height / 2.0;
+        boolean lying = Math.abs(forth.a()) > 0.7;
+        double cx = (lying ? w : h) - x(w, h);
+        double cy = (lying ? h : w) - y(w, h);
+        Affine m = new Affine(forth.a(), forth.b(), forth.c() + cx, forth.d(), forth.e(), forth.f() + cy);
+        return new Upright(m, inverse(m));
+    }
+
     static Affine inverse(Affine m) {
         double det = m.a() * m.e() - m.b() * m.d();
         double a = m.e() / det;
