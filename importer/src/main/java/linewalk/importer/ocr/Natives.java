@@ -1,6 +1,5 @@
 package linewalk.importer.ocr;
 
-import com.sun.jna.Native;
 import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
@@ -42,16 +41,14 @@ final class Natives {
         return String.valueOf(cause.getMessage()).lines().findFirst().orElse("unknown");
     }
 
+    /** Tess4J looks for its library where this property says, before it looks at what the machine has installed. */
     private static TessAPI load() {
-        Loader.load(org.bytedeco.leptonica.global.leptonica.class);
-        String bridge = Loader.load(org.bytedeco.tesseract.global.tesseract.class);
-        File[] libraries = new File(bridge)
-                .getParentFile()
-                .listFiles((d, n) -> n.matches("(lib)?tesseract[-.0-9]*(\\.so|\\.dylib|\\.dll)[.0-9]*"));
-        if (libraries == null || libraries.length == 0) {
-            throw new UnsatisfiedLinkError("no tesseract library beside " + bridge);
-        }
-        return Native.load(libraries[0].getAbsolutePath(), TessAPI.class);
+        String leptonica = Loader.load(org.bytedeco.leptonica.global.leptonica.class);
+        String tesseract = Loader.load(org.bytedeco.tesseract.global.tesseract.class);
+        System.setProperty(
+                "jna.library.path",
+                new File(tesseract).getParent() + File.pathSeparator + new File(leptonica).getParent());
+        return TessAPI.INSTANCE;
     }
 
     /** A folder that holds the language data, in the user's own temporary space for as long as the program runs. */

@@ -10,10 +10,23 @@ import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.apache.pdfbox.pdmodel.font.PDType1Font;
 import org.apache.pdfbox.pdmodel.font.Standard14Fonts.FontName;
 
-/** The two fonts of a style, and how wide they set a text. */
-record Fonts(PDFont regular, PDFont bold, double scale) {
+/**
+ * The two fonts of a style, and how wide they set a text.
+ *
+ * @param strokes what letters are drawn with instead, or null where they are a text layer
+ */
+record Fonts(PDFont regular, PDFont bold, double scale, StrokeFont strokes) {
     static Fonts of(PDDocument document, DraftingStyle style) throws IOException {
-        return new Fonts(load(document, style.regular()), load(document, style.bold()), style.fontScale());
+        StrokeFont strokes =
+                switch (style.letters()) {
+                    case TEXT -> null;
+                    case NARROW -> StrokeFont.NARROW;
+                    case ROUND -> StrokeFont.ROUND;
+                };
+        if (strokes != null) {
+            return new Fonts(null, null, style.fontScale(), strokes);
+        }
+        return new Fonts(load(document, style.regular()), load(document, style.bold()), style.fontScale(), null);
     }
 
     private static PDFont load(PDDocument document, Typeface face) throws IOException {
@@ -43,6 +56,9 @@ record Fonts(PDFont regular, PDFont bold, double scale) {
 
     /** In the measure of {@code height}. */
     double width(String text, double height, boolean isBold) {
+        if (strokes != null) {
+            return strokes.width(text) * height * scale;
+        }
         try {
             return font(isBold).getStringWidth(text) / 1000 * height * scale;
         } catch (IOException e) {

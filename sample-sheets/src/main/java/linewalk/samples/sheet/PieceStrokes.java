@@ -2,6 +2,7 @@ package linewalk.samples.sheet;
 
 import java.io.IOException;
 import java.util.Arrays;
+import java.util.List;
 import linewalk.samples.style.DraftingStyle;
 import linewalk.samples.symbol.Pen;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
@@ -82,6 +83,19 @@ final class PieceStrokes extends Strokes {
             xy[2 * i + 1] = y + radius * Math.sin(Math.PI * i / 4);
         }
         fill(xy);
+    }
+
+    @Override
+    void letters(double widthPt, boolean onePath, List<List<double[]>> letters) throws IOException {
+        content.setLineWidth((float) widthPt);
+        for (List<double[]> letter : letters) {
+            for (double[] s : letter) {
+                for (int i = 0; i + 3 < s.length; i += 2) {
+                    path(s[i], s[i + 1], s[i + 2], s[i + 3]);
+                    content.stroke();
+                }
+            }
+        }
     }
 
     private void piece(Pen pen, double... xy) throws IOException {

@@ -1,6 +1,7 @@
 package linewalk.samples.sheet;
 
 import java.io.IOException;
+import java.util.List;
 import linewalk.samples.style.DraftingStyle;
 import linewalk.samples.symbol.Pen;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
@@ -72,6 +73,23 @@ class Strokes {
             curve(x + k, y + r, x + r, y + k, x + r, y);
         }
         content.stroke();
+    }
+
+    /** Letters as their strokes: one path for all of them or one each. */
+    void letters(double widthPt, boolean onePath, List<List<double[]>> letters) throws IOException {
+        content.setLineWidth((float) widthPt);
+        content.setLineDashPattern(new float[0], 0);
+        for (List<double[]> letter : letters) {
+            for (double[] stroke : letter) {
+                path(stroke);
+            }
+            if (!onePath && !letter.isEmpty()) {
+                content.stroke();
+            }
+        }
+        if (onePath) {
+            content.stroke();
+        }
     }
 
     private void dress(Pen pen) throws IOException {

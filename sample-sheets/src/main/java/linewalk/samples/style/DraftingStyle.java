@@ -1,12 +1,15 @@
 package linewalk.samples.style;
 
 import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
 
 /**
  * Everything in which drawing offices differ. Lengths in millimetres on paper; {@code unitMm} is one drawing unit (the
  * side of a valve square is 1.2 units). {@code pageOrder} lists sheet numbers in the order of pages. {@code rotate} is
  * the page's /Rotate; the drawing displays upright all the same. {@code cropPt} is what the crop box leaves of the
- * media box on each side, in user space units. {@code deckGear}: the set has a sheet more, a dense manifold.
+ * media box on each side, in user space units. {@code deckGear}: the set has a sheet more, a dense manifold. {@code letters}: as a text layer or as
+ * strokes.
  */
 public record DraftingStyle(
         String name,
@@ -30,7 +33,8 @@ public record DraftingStyle(
         double cropPt,
         double userUnit,
         LineWork lineWork,
-        boolean deckGear) {
+        boolean deckGear,
+        LetterForm letters) {
     /** Where line numbers stand. */
     public enum LabelPlace {
         ABOVE,
@@ -68,7 +72,8 @@ public record DraftingStyle(
             0,
             1,
             LineWork.STROKES,
-            false);
+            false,
+            LetterForm.TEXT);
 
     public static final DraftingStyle ASME = new DraftingStyle(
             "asme",
@@ -92,7 +97,8 @@ public record DraftingStyle(
             0,
             1,
             LineWork.STROKES,
-            false);
+            false,
+            LetterForm.TEXT);
 
     public static final DraftingStyle HOUSE = new DraftingStyle(
             "house",
@@ -116,7 +122,8 @@ public record DraftingStyle(
             18,
             2,
             LineWork.STROKES,
-            false);
+            false,
+            LetterForm.TEXT);
 
     public static final DraftingStyle HOPS = new DraftingStyle(
             "hops",
@@ -140,7 +147,8 @@ public record DraftingStyle(
             30,
             1,
             LineWork.HOPS,
-            false);
+            false,
+            LetterForm.TEXT);
 
     public static final DraftingStyle PIECES = new DraftingStyle(
             "pieces",
@@ -164,7 +172,8 @@ public record DraftingStyle(
             0,
             1,
             LineWork.PIECES,
-            false);
+            false,
+            LetterForm.TEXT);
 
     public static final DraftingStyle BARS = new DraftingStyle(
             "bars",
@@ -188,13 +197,19 @@ public record DraftingStyle(
             12,
             1.5,
             LineWork.BARS,
-            true);
+            true,
+            LetterForm.TEXT);
 
     public static final List<DraftingStyle> ALL = List.of(ISO, ASME, HOUSE, HOPS, PIECES, BARS);
 
+    /** The styles whose letters are strokes: each of {@link #ALL} in two fonts. */
+    public static final List<DraftingStyle> STROKE_LETTERED = ALL.stream()
+            .flatMap(s -> Stream.of(s.lettered(LetterForm.NARROW), s.lettered(LetterForm.ROUND)))
+            .toList();
+
     /** The style of that name; fails with the names there are. */
     public static DraftingStyle named(String name) {
-        return ALL.stream()
+        return Stream.concat(ALL.stream(), STROKE_LETTERED.stream())
                 .filter(style -> style.name.equals(name))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("no style " + name + "; there are "
@@ -225,7 +240,36 @@ public record DraftingStyle(
                 cropPt,
                 userUnit,
                 lineWork,
-                false);
+                false,
+                letters);
+    }
+
+    /** The same habits with letters of that form; the name tells it, as in {@code iso-narrow}. */
+    public DraftingStyle lettered(LetterForm form) {
+        return new DraftingStyle(
+                name + "-" + form.name().toLowerCase(Locale.ROOT),
+                widthMm,
+                heightMm,
+                grid,
+                unitMm,
+                references,
+                labels,
+                title,
+                regular,
+                bold,
+                fontScale,
+                singleGlyphs,
+                usUnits,
+                dotRadius,
+                lineWidthMm,
+                sheetPrefix,
+                pageOrder,
+                rotate,
+                cropPt,
+                userUnit,
+                lineWork,
+                deckGear,
+                form);
     }
 
     /** The sheet's name as references use it. */
