@@ -6,7 +6,9 @@ import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import linewalk.drawing.Affine;
 import linewalk.drawing.Finding;
 import linewalk.drawing.PageKey;
 import linewalk.drawing.Rule;
@@ -24,6 +26,7 @@ import linewalk.importer.line.Net;
 import linewalk.importer.line.NetworkBuilder;
 import linewalk.importer.line.NotLines;
 import linewalk.importer.page.MarkCollector;
+import linewalk.importer.ocr.LetterReader;
 import linewalk.importer.page.Marks;
 import linewalk.importer.page.PageGeometry;
 import linewalk.importer.page.Segment;
@@ -31,6 +34,8 @@ import linewalk.importer.page.WholeStrokes;
 import linewalk.importer.reference.LineLabels;
 import linewalk.importer.reference.ReferenceFinder;
 import linewalk.importer.reference.References;
+import linewalk.importer.scan.PageRaster;
+import linewalk.importer.scan.ScanReader;
 import linewalk.importer.symbol.Body;
 import linewalk.importer.symbol.Designations;
 import linewalk.importer.symbol.Designations.Named;
@@ -38,25 +43,46 @@ import linewalk.importer.symbol.FlagTest;
 import linewalk.importer.symbol.SymbolFinder;
 import linewalk.importer.symbol.Symbols;
 import linewalk.importer.valve.Valves;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 
-/** One page to a reading: marks, frame, lettering, symbols, lines, references, in this order. */
-final class SheetReader {
+/** One page to a reading: marks, frame, lettering, symbols, lines, references, in this order. One a thread. */
+final class SheetReader implements AutoCloseable {
 
     private final ReferenceGrammar grammar;
+    private final LetterReader letters = LetterReader.lazy();
 
     SheetReader(SetSettings settings) {
         grammar = new ReferenceGrammar(settings.patterns());
     }
 
-    SheetReading read(PDPage page, PageKey key) throws IOException {
+    /** @param index of the page, from 0 */
+    SheetReading read(PDDocument document, int index, PageKey key) throws IOException {
+        PDPage page = document.getPage(index);
         PageGeometry geometry = PageGeometry.of(page);
         try {
             Marks drawn = MarkCollector.collect(page, geometry);
-            return read(drawn, WholeStrokes.of(drawn), geometry, key);
-        } catch (MarkCollector.TooDense e) {
+            Optional<Double> pxPerPt = PageRaster.resolution(drawn);
+            return pxPerPt.isPresent()
+                    ? scan(PageRaster.of(document, index, pxPerPt.get()), geometry, key)
+                    : read(drawn, WholeStrokes.of(drawn), geometry, key);
+        } catch (MarkCollector.TooDense | ScanReader.Unreadable | LetterReader.Missing e) {
             return unread(geometry, key, e.getMessage());
         }
+    }
+
+    private SheetReading scan(PageRaster raster, PageGeometry geometry, PageKey key) throws ScanReader.Unreadable {
+        ScanReader.Upturned page = new ScanReader(raster.grey(), raster.pxPerPt(), letters).read();
+        Marks marks = page.marks();
+        PageGeometry upright =
+                new PageGeometry(marks.widthPt(), marks.heightPt(), Affine.IDENTITY, Affine.IDENTITY);
+        SheetReading reading = read(marks, WholeStrokes.of(marks), upright, key);
+        return new Moved(page.toDisplay(), geometry).of(reading);
+    }
+
+    @Override
+    public void close() {
+        letters.close();
     }
 
     /** An empty sheet and the reason; part of a page would be taken for all of it. */
@@ -68,7 +94,7 @@ final class SheetReader {
                 List.of(),
                 List.of(),
                 "this page was not read: " + why,
-                "export it again without pictures drawn as lines, or tag it by hand");
+                "export or scan it again, or tag it by hand");
         return new SheetReading(
                 key,
                 geometry.widthPt(),

@@ -43,8 +43,13 @@ final class Joints {
         if (ring) {
             ring(xs, ys, thick);
         } else if (xs.length > 0) {
-            chain(Pieces.of(xs, ys, thick), joint(w.a), joint(w.b), thick);
+            chain(cut(Pieces.of(xs, ys, thick)), joint(w.a), joint(w.b), thick);
         }
+    }
+
+    private List<Piece> cut(List<Piece> chain) {
+        PenChange pens = new PenChange(gauge, upright);
+        return chain.stream().flatMap(p -> pens.cut(p).stream()).toList();
     }
 
     private static int skip(Web.Node node, int n) {

@@ -10,11 +10,6 @@ final class Line {
     Straight straight;
     double width;
 
-    /** Its ends along the line, once solved. */
-    double from;
-
-    double to;
-
     /** The line through all its pixels but those at its ends. */
     void fit() {
         Straight.Sums sums = new Straight.Sums();
@@ -29,6 +24,35 @@ final class Line {
 
     double length() {
         return pieces.stream().mapToDouble(Piece::length).sum();
+    }
+
+    /** How far it goes on from a place on it in a direction. */
+    double reach(double x, double y, double dx, double dy) {
+        double sign = Math.signum(dx * straight.dx() + dy * straight.dy());
+        double start = straight.along(x, y);
+        double most = 0;
+        for (Piece p : pieces) {
+            most = Math.max(most, sign * (along(p.a) - start));
+            most = Math.max(most, sign * (along(p.b) - start));
+        }
+        return most;
+    }
+
+    /** One end, as its joints tell. */
+    double[] end(boolean far) {
+        double best = far ? -Double.MAX_VALUE : Double.MAX_VALUE;
+        for (Piece p : pieces) {
+            for (Piece.Joint j : new Piece.Joint[] {p.a, p.b}) {
+                best = far ? Math.max(best, along(j)) : Math.min(best, along(j));
+            }
+        }
+        return at(best);
+    }
+
+    double span() {
+        double[] a = end(false);
+        double[] b = end(true);
+        return Math.hypot(b[0] - a[0], b[1] - a[1]);
     }
 
     double[] at(double t) {

@@ -131,7 +131,7 @@ final class Lines {
         }
         double wp = lineOf.get(p).width;
         double wq = lineOf.get(q).width;
-        boolean samePen = Math.abs(wp - wq) < 0.22 * Math.max(wp, wq) + 0.4;
+        boolean samePen = Math.abs(wp - wq) < 0.2 * Math.max(wp, wq) + 0.3;
         double shorter = Math.min(p.length(), q.length());
         Straight longer = p.length() >= q.length() ? p.straight : q.straight;
         Piece other = p.length() >= q.length() ? q : p;

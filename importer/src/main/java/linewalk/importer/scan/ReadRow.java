@@ -26,31 +26,48 @@ record ReadRow(TextRow row, Upright upright, int turn, double cap, double baseli
     static ReadRow of(TextRow row, GrayU8 grey, Upright page, int turn, LetterReader reader) {
         Upright turned = page.turned(turn);
         RowImage image = RowImage.of(row, grey, turned);
-        List<ReadLetter> read = reader.line(image.crop());
+        List<ReadLetter> read = row.blobs().size() == 1 ? alone(image, reader) : reader.line(image.crop());
         List<Cell> cells = Cell.of(row, turned);
         double cap = image.cap() / image.scale();
-        List<Letter> letters = cells.size() == read.size() ? byCells(read, cells, cap) : byReader(read, image);
+        List<Letter> letters = cells.size() == read.size() ? byCells(read, cells, cap, image.y(image.baseline())) : byReader(read, image);
         return new ReadRow(row, turned, turn, cap, image.y(image.baseline()), letters);
     }
 
+    /** A letter alone is read badly. Set three times it is a word, of which the letter that two agree on is taken. */
+    private static List<ReadLetter> alone(RowImage image, LetterReader reader) {
+        List<ReadLetter> three = reader.line(image.repeated(3));
+        for (ReadLetter l : three) {
+            double agree = three.stream().filter(o -> o.text().equalsIgnoreCase(l.text())).count();
+            if (three.size() <= 4 && agree >= 2) {
+                double likelihood = l.likelihood() * Math.min(1, agree / 3 + 0.1);
+                return List.of(new ReadLetter(
+                        0, 0, image.crop().widthPx(), 0, false, List.of(new ReadLetter.Option(l.text(), likelihood))));
+            }
+        }
+        return List.of();
+    }
+
     /** The reader's own places are rough; where it saw as many letters as there are blobs, these tell. */
-    private static List<Letter> byCells(List<ReadLetter> read, List<Cell> cells, double cap) {
+    private static List<Letter> byCells(List<ReadLetter> read, List<Cell> cells, double cap, double baseline) {
         List<Letter> letters = new ArrayList<>();
         for (int i = 0; i < cells.size(); i++) {
             Cell c = cells.get(i);
             double gap = i == 0 ? 0 : c.x0() - cells.get(i - 1).x1();
             boolean blank = i > 0 && (gap > BLANK * cap || read.get(i).afterBlank() && gap > NO_BLANK * cap);
-            String text = byShape(read.get(i).text(), c, cap);
+            String text = byShape(read.get(i).text(), c, cap, baseline);
             letters.add(new Letter(text, read.get(i).likelihood(), c.x0(), c.x1(), blank));
         }
         return letters;
     }
 
     /** What a letter's own ink says better than its neighbours: a leaning bar is a slash, a tall c is a C. */
-    private static String byShape(String text, Cell c, double cap) {
+    private static String byShape(String text, Cell c, double cap, double baseline) {
         boolean tall = c.height() > 0.88 * cap;
         if (tall && c.bar() && c.slant() > SLASH && "1Il|!i/".contains(text)) {
             return "/";
+        }
+        if (c.height() < 0.75 * cap && c.y1() < baseline - 0.25 * cap && "23".contains(text)) {
+            return text.equals("2") ? "²" : "³";
         }
         return tall && "cosuvwxz".contains(text) ? text.toUpperCase(java.util.Locale.ROOT) : text;
     }

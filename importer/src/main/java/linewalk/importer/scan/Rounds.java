@@ -94,7 +94,7 @@ final class Rounds {
         return new Curve(points, true, pieces);
     }
 
-    private static Curve arc(Piece p) {
+    static Curve arc(Piece p) {
         Round c = p.round;
         double from = c.angle(p.xs[0], p.ys[0]);
         double sweep = 0;

@@ -35,6 +35,24 @@ record RowImage(Crop crop, double x0, double y0, double scale, double cap, doubl
         return new RowImage(new Crop(width, height, out), x0, y0, scale, cap(row, upright) * scale, baseline);
     }
 
+    /** The row set several times side by side. */
+    Crop repeated(int times) {
+        int step = crop.widthPx() - MARGIN - MARGIN / 2;
+        int width = step * (times - 1) + crop.widthPx();
+        byte[] out = new byte[width * crop.heightPx()];
+        java.util.Arrays.fill(out, (byte) 255);
+        for (int i = 0; i < times; i++) {
+            for (int y = 0; y < crop.heightPx(); y++) {
+                for (int x = 0; x < crop.widthPx(); x++) {
+                    int at = y * width + i * step + x;
+                    int tone = crop.grey()[y * crop.widthPx() + x] & 0xFF;
+                    out[at] = (byte) Math.min(out[at] & 0xFF, tone);
+                }
+            }
+        }
+        return new Crop(width, crop.heightPx(), out);
+    }
+
     double x(double cropX) {
         return x0 + cropX / scale;
     }

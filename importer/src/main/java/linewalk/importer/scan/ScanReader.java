@@ -32,6 +32,18 @@ public final class ScanReader {
      */
     public record Upturned(Marks marks, Affine toDisplay) {}
 
+    /** What is on the page is no drawing. */
+    public static final class Unreadable extends Exception {
+        private static final long serialVersionUID = 1L;
+
+        Unreadable(String message) {
+            super(message);
+        }
+    }
+
+    /** Pieces of ink on a page; the densest drawings seen hold a tenth. More is noise or a photograph. */
+    private static final int MOST_BLOBS = 100_000;
+
     private final GrayU8 grey;
     private final double pxPerPt;
     private final LetterReader reader;
@@ -43,12 +55,19 @@ public final class ScanReader {
         this.reader = reader;
     }
 
-    /** Reads the page. The raster's content is lost. */
-    public Upturned read() {
+    /**
+     * Reads the page. The raster's content is lost.
+     *
+     * @throws Unreadable where the image is no drawing
+     */
+    public Upturned read() throws Unreadable {
         Bits ink = Ink.of(grey);
         Upright registered = Upright.of(Tilt.of(ink), grey.width, grey.height);
         List<Blob> blobs = new ArrayList<>(Blobs.of(ink));
         Thickness thickness = Thickness.of(blobs, 12 * pxPerPt / MM_PER_PT);
+        if (blobs.size() > MOST_BLOBS) {
+            throw new Unreadable("its image is noise or a photograph, no drawing");
+        }
         blobs.removeIf(b -> b.longer() < SPECK * thickness.thinPx());
         List<Solids.Found> solid = new Solids(ink, registered, thickness).find();
         List<Blob> open = blobs.stream().filter(b -> solid.stream().noneMatch(s -> s.isAllOf(b))).toList();
@@ -61,7 +80,7 @@ public final class ScanReader {
         boolean lying = turn % 2 == 0;
         double width = (lying ? grey.width : grey.height) / pxPerPt;
         double height = (lying ? grey.height : grey.width) / pxPerPt;
-        Drawn drawn = drawn(lineWork, page, thickness);
+        Drawn drawn = drawn(lineWork, page, thickness, rows);
         Marks marks = new Marks(width, height, drawn.strokes, drawn.fills, new ScanGlyphs(page, pxPerPt).of(rows), List.of());
         return new Upturned(marks, toDisplay(page));
     }
@@ -74,7 +93,7 @@ public final class ScanReader {
 
     private record Drawn(List<Stroke> strokes, List<Fill> fills) {}
 
-    private Drawn drawn(List<Blob> lineWork, Upright page, Thickness thickness) {
+    private Drawn drawn(List<Blob> lineWork, Upright page, Thickness thickness, List<ReadRow> rows) {
         Bits lines = new Bits(grey.width, grey.height);
         for (Blob b : lineWork) {
             int[] r = b.runs();
@@ -88,8 +107,15 @@ public final class ScanReader {
                 .filter(b -> b.longer() > 1.6 * thickness.thickPx())
                 .toList();
         List<Stroke> strokes = new Vectors(lines, page, pxPerPt)
-                .of(open, solids.stream().map(Solids.Found::solid).toList(), grey);
+                .of(open, solids.stream().map(Solids.Found::solid).toList(), grey, box -> rows.stream()
+                        .anyMatch(r -> box.contains(
+                                page.x(middle(r.row().x0(), r.row().x1()), middle(r.row().y0(), r.row().y1())),
+                                page.y(middle(r.row().x0(), r.row().x1()), middle(r.row().y0(), r.row().y1())))));
         return new Drawn(strokes, solids.stream().map(s -> fill(s.solid())).toList());
+    }
+
+    private static double middle(int a, int b) {
+        return (a + b) / 2.0;
     }
 
     private Fill fill(Solid s) {

@@ -17,7 +17,7 @@ record Upright(Affine forth, Affine back) {
         double cy = height / 2.0;
         Affine back = new Affine(
                 turn.a(), turn.b(), cx - turn.a() * cx - turn.b() * cy, turn.d(), turn.e(), cy - turn.d() * cx - turn.e() * cy);
-        return new Upright(inverse(back), back);
+        return new Upright(back.inverse(), back);
     }
 
     /** Turned further by quarters around the origin, clockwise. */
@@ -26,7 +26,7 @@ record Upright(Affine forth, Affine back) {
         for (int i = 0; i < Math.floorMod(quarters, 4); i++) {
             Affine m = turned.forth;
             Affine next = new Affine(-m.d(), -m.e(), -m.f(), m.a(), m.b(), m.c());
-            turned = new Upright(next, inverse(next));
+            turned = new Upright(next, next.inverse());
         }
         return turned;
     }
@@ -39,16 +39,7 @@ record Upright(Affine forth, Affine back) {
         double cx = (lying ? w : h) - x(w, h);
         double cy = (lying ? h : w) - y(w, h);
         Affine m = new Affine(forth.a(), forth.b(), forth.c() + cx, forth.d(), forth.e(), forth.f() + cy);
-        return new Upright(m, inverse(m));
-    }
-
-    static Affine inverse(Affine m) {
-        double det = m.a() * m.e() - m.b() * m.d();
-        double a = m.e() / det;
-        double b = -m.b() / det;
-        double d = -m.d() / det;
-        double e = m.a() / det;
-        return new Affine(a, b, -(a * m.c() + b * m.f()), d, e, -(d * m.c() + e * m.f()));
+        return new Upright(m, m.inverse());
     }
 
     double x(double px, double py) {

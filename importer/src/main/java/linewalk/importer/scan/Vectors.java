@@ -3,13 +3,19 @@ package linewalk.importer.scan;
 import boofcv.struct.image.GrayU8;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Predicate;
 import linewalk.drawing.Point;
 import linewalk.importer.page.Dash;
 import linewalk.importer.page.Stroke;
+import org.locationtech.jts.geom.Envelope;
 
 /** Line work to strokes: blobs thinned, followed, fitted with straight and round pieces, and these put together to lines. */
 final class Vectors {
@@ -29,14 +35,46 @@ final class Vectors {
         this.gauge = new Gauge(ink);
     }
 
-    /** Strokes in registered points. The raster is worked on; what it held is lost. */
-    List<Stroke> of(Collection<Blob> lineWork, List<Solid> solids, GrayU8 raster) {
+    /**
+     * Strokes in points of the upright page. The raster is worked on; what it held is lost.
+     *
+     * @param lettered whether text stands within a box of upright pixels
+     */
+    List<Stroke> of(Collection<Blob> lineWork, List<Solid> solids, GrayU8 raster, Predicate<Envelope> lettered) {
         Skeleton.draw(lineWork, raster);
         Web web = Web.of(raster, gauge);
         List<Piece> pieces = new ArrayList<>(Joints.of(web, upright, gauge));
         pieces.removeIf(p -> solids.stream().anyMatch(s -> s.swallows(p)) && untied(p));
         Map<Piece, Line> lines = Lines.of(pieces, gauge, upright);
-        return strokes(pieces, new LinkedHashSet<>(lines.values()));
+        Set<Line> whole = new LinkedHashSet<>(lines.values());
+        DashPens.even(whole);
+        Pens pens = pens(whole);
+        List<Rounds.Curve> curves = Rounds.of(pieces);
+        List<Stroke> out = new ArrayList<>();
+        Set<Piece> circled = Collections.newSetFromMap(new IdentityHashMap<>());
+        for (Rounds.Curve c : curves) {
+            if (c.closed()) {
+                out.add(stroke(c.points(), true, true, pens.nearest(width(c))));
+                circled.addAll(c.pieces());
+            }
+        }
+        List<Piece> open = pieces.stream().filter(p -> !circled.contains(p)).toList();
+        Outlines outlines = new Outlines(
+                open,
+                lines,
+                p -> pens.nearest(p.round == null ? lines.get(p).width : width(Rounds.arc(p))),
+                Math.max(raster.width, raster.height),
+                lettered);
+        outlines.rings().forEach(r -> out.add(stroke(r.points(), true, r.curved(), r.width())));
+        for (Rounds.Curve c : curves) {
+            if (!c.closed() && !outlines.isSide(c.pieces().get(0))) {
+                out.add(stroke(c.points(), false, true, pens.nearest(width(c))));
+            }
+        }
+        for (Line l : whole) {
+            stretches(l, outlines, circled).forEach(t -> out.add(stroke(t, false, false, pens.nearest(l.width))));
+        }
+        return out;
     }
 
     private static boolean untied(Piece p) {
@@ -46,30 +84,46 @@ final class Vectors {
         return true;
     }
 
-    private List<Stroke> strokes(List<Piece> pieces, Collection<Line> lines) {
-        Map<Double, Double> lengths = new java.util.TreeMap<>();
+    private static Pens pens(Collection<Line> lines) {
+        Map<Double, Double> lengths = new TreeMap<>();
         for (Line l : lines) {
             if (l.length() > LONG * l.width) {
                 lengths.merge(l.width, l.length(), Double::sum);
             }
         }
-        Pens pens = new Pens(lengths);
-        List<Stroke> out = new ArrayList<>();
-        for (Line l : lines) {
-            double from = Double.MAX_VALUE;
-            double to = -Double.MAX_VALUE;
-            for (Piece p : l.pieces) {
-                from = Math.min(from, Math.min(l.along(p.a), l.along(p.b)));
-                to = Math.max(to, Math.max(l.along(p.a), l.along(p.b)));
+        return new Pens(lengths);
+    }
+
+    /** The line's stretches between closed shapes, without what is a side of one. */
+    private static List<List<double[]>> stretches(Line l, Outlines outlines, Set<Piece> circled) {
+        List<Piece> sorted = new ArrayList<>(l.pieces);
+        sorted.sort(Comparator.comparingDouble(p -> Math.min(l.along(p.a), l.along(p.b))));
+        List<List<double[]>> out = new ArrayList<>();
+        double from = Double.NaN;
+        double to = Double.NaN;
+        for (Piece p : sorted) {
+            boolean side = outlines.isSide(p);
+            Piece.Joint start = l.along(p.a) <= l.along(p.b) ? p.a : p.b;
+            boolean cut = outlines.onRing(start) || start.pieces.stream().anyMatch(circled::contains);
+            if (!Double.isNaN(from) && (side || cut)) {
+                stretch(l, from, to, out);
+                from = Double.NaN;
             }
-            if (to - from > 1) {
-                out.add(stroke(List.of(l.at(from), l.at(to)), false, false, pens.nearest(l.width)));
+            if (!side) {
+                from = Double.isNaN(from) ? l.along(start) : from;
+                to = l.along(p.other(start));
             }
         }
-        for (Rounds.Curve c : Rounds.of(pieces)) {
-            out.add(stroke(c.points(), c.closed(), true, pens.nearest(width(c))));
+        if (!Double.isNaN(from)) {
+            stretch(l, from, to, out);
         }
         return out;
+    }
+
+    private static void stretch(Line l, double from, double to, List<List<double[]>> out) {
+        if (to - from > 1) {
+            out.add(List.of(l.at(from), l.at(to)));
+        }
     }
 
     private double width(Rounds.Curve c) {
