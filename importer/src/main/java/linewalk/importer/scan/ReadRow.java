@@ -21,7 +21,7 @@ record ReadRow(TextRow row, Upright upright, int turn, double cap, double baseli
 
     private static final double NO_BLANK = 0.2;
 
-    private static final double SLASH = 0.18;
+    private static final double SLASH = 0.1;
 
     static ReadRow of(TextRow row, GrayU8 grey, Upright page, int turn, LetterReader reader) {
         Upright turned = page.turned(turn);
@@ -29,8 +29,8 @@ record ReadRow(TextRow row, Upright upright, int turn, double cap, double baseli
         List<ReadLetter> read = row.blobs().size() == 1 ? alone(image, reader) : reader.line(image.crop());
         List<Cell> cells = Cell.of(row, turned);
         double cap = image.cap() / image.scale();
-        List<Letter> letters = cells.size() == read.size() ? byCells(read, cells, cap, image.y(image.baseline())) : byReader(read, image);
-        return new ReadRow(row, turned, turn, cap, image.y(image.baseline()), letters);
+        List<Letter> letters = cells.size() == read.size() ? byCells(read, cells, cap, image.y(image.baseline())) : byReader(read, image, cap);
+        return Spelling.corrected(new ReadRow(row, turned, turn, cap, image.y(image.baseline()), letters));
     }
 
     /** A letter alone is read badly. Set three times it is a word, of which the letter that two agree on is taken. */
@@ -72,10 +72,12 @@ record ReadRow(TextRow row, Upright upright, int turn, double cap, double baseli
         return tall && "cosuvwxz".contains(text) ? text.toUpperCase(java.util.Locale.ROOT) : text;
     }
 
-    private static List<Letter> byReader(List<ReadLetter> read, RowImage image) {
+    private static List<Letter> byReader(List<ReadLetter> read, RowImage image, double cap) {
         List<Letter> letters = new ArrayList<>();
         for (ReadLetter l : read) {
-            letters.add(new Letter(l.text(), l.likelihood(), image.x(l.x0Px()), image.x(l.x1Px()), l.afterBlank()));
+            Cell c = new Cell(image.x(l.x0Px()), image.y(l.y0Px()), image.x(l.x1Px()), image.y(l.y1Px()), 0, false);
+            String text = byShape(l.text(), c, cap, image.y(image.baseline()));
+            letters.add(new Letter(text, l.likelihood(), c.x0(), c.x1(), l.afterBlank()));
         }
         return letters;
     }
