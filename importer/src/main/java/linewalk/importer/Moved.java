@@ -19,6 +19,9 @@ import linewalk.importer.page.PageGeometry;
 /** A reading of an upright page, moved to where its things lie on the page as scanned. */
 record Moved(Affine to, PageGeometry geometry) {
 
+    /** Lines of scans prove right less often than those of vector pages: none is told as sure. */
+    private static final double MOST_SURE = 0.75;
+
     SheetReading of(SheetReading r) {
         return new SheetReading(
                 r.page(),
@@ -99,7 +102,7 @@ record Moved(Affine to, PageGeometry geometry) {
                 l.kind(),
                 l.label(),
                 l.size(),
-                l.confidence(),
+                Math.min(MOST_SURE, l.confidence()),
                 l.ends().stream().map(this::end).toList(),
                 l.runs().stream()
                         .map(run -> run.stream().map(this::at).toList())

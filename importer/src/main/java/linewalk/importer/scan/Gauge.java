@@ -18,6 +18,11 @@ final class Gauge {
         return Math.min(least, Math.min(through(x, y, 1, 1), through(x, y, 1, -1)) * Math.sqrt(2));
     }
 
+    /** Whether there is ink at a place of the upright page. */
+    boolean ink(Upright upright, double x, double y) {
+        return ink.get((int) Math.floor(upright.backX(x, y)), (int) Math.floor(upright.backY(x, y)));
+    }
+
     private int through(int x, int y, int dx, int dy) {
         if (!ink.get(x, y)) {
             return 0;

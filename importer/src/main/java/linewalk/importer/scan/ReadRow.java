@@ -21,6 +21,9 @@ record ReadRow(TextRow row, Upright upright, int turn, double cap, double baseli
 
     private static final double NO_BLANK = 0.2;
 
+    /** A letter alone that is read so well needs no second look. */
+    private static final double SURE = 0.85;
+
     private static final double SLASH = 0.1;
 
     static ReadRow of(TextRow row, GrayU8 grey, Upright page, int turn, LetterReader reader) {
@@ -35,6 +38,10 @@ record ReadRow(TextRow row, Upright upright, int turn, double cap, double baseli
 
     /** A letter alone is read badly. Set three times it is a word, of which the letter that two agree on is taken. */
     private static List<ReadLetter> alone(RowImage image, LetterReader reader) {
+        List<ReadLetter> one = reader.line(image.crop());
+        if (one.size() == 1 && one.get(0).likelihood() > SURE) {
+            return one;
+        }
         List<ReadLetter> three = reader.line(image.repeated(3));
         for (ReadLetter l : three) {
             double agree = three.stream().filter(o -> o.text().equalsIgnoreCase(l.text())).count();

@@ -10,17 +10,30 @@ final class Rounds {
     /** Arcs of one circle agree in middle and radius to this share of the radius. */
     private static final double SAME = 0.14;
 
-    /** So much of the way around must be drawn. */
-    private static final double CLOSED = Math.toRadians(285);
+    /** So much of the way around must have ink. */
+    private static final double CLOSED = 0.93;
+
+    /** An arc this long may be part of a circle that other lines meet. */
+    private static final double LEAST_ARC = 0.9;
 
     private static final double STEP = Math.toRadians(12);
 
     /** Points of a closed ring, or of an arc from joint to joint; registered pixels. */
     record Curve(List<double[]> points, boolean closed, List<Piece> pieces) {}
 
-    private Rounds() {}
+    private final Gauge gauge;
+    private final Upright upright;
 
-    static List<Curve> of(Collection<Piece> pieces) {
+    private Rounds(Gauge gauge, Upright upright) {
+        this.gauge = gauge;
+        this.upright = upright;
+    }
+
+    static List<Curve> of(Collection<Piece> pieces, Gauge gauge, Upright upright) {
+        return new Rounds(gauge, upright).curves(pieces);
+    }
+
+    private List<Curve> curves(Collection<Piece> pieces) {
         List<Piece> arcs = new ArrayList<>();
         List<Curve> out = new ArrayList<>();
         for (Piece p : pieces) {
@@ -35,8 +48,9 @@ final class Rounds {
             Piece first = arcs.remove(0);
             List<Piece> same = new ArrayList<>(List.of(first));
             Round round = gather(first, arcs, same);
-            if (covered(round, same) > CLOSED) {
+            if (first.count() > LEAST_ARC * round.r() && covered(round) > CLOSED) {
                 arcs.removeAll(same);
+                pieces.stream().filter(p -> p.straight != null && on(round, p)).forEach(same::add);
                 out.add(ring(round, same));
             } else {
                 out.add(arc(first));
@@ -70,20 +84,30 @@ final class Rounds {
         }
     }
 
-    /** How much of the way around has ink, radians. */
-    private static double covered(Round round, List<Piece> arcs) {
-        boolean[] seen = new boolean[36];
-        for (Piece p : arcs) {
-            for (int i = 0; i < p.count(); i++) {
-                double a = round.angle(p.xs[i], p.ys[i]) + Math.PI;
-                seen[(int) Math.min(35, a / (2 * Math.PI) * 36)] = true;
+    /** A short straight piece that thinning made of the circle beside what meets it. */
+    private static boolean on(Round round, Piece p) {
+        for (int i = 0; i < p.count(); i++) {
+            if (round.off(p.xs[i], p.ys[i]) > 2) {
+                return false;
             }
         }
-        int n = 0;
-        for (boolean s : seen) {
-            n += s ? 1 : 0;
+        return p.length() < 1.2 * round.r();
+    }
+
+    /** Share of the way around that has ink. */
+    private double covered(Round round) {
+        int n = 72;
+        int seen = 0;
+        for (int i = 0; i < n; i++) {
+            double dx = Math.cos(2 * Math.PI * i / n);
+            double dy = Math.sin(2 * Math.PI * i / n);
+            boolean ink = false;
+            for (int off = -1; off <= 1; off++) {
+                ink |= gauge.ink(upright, round.x() + (round.r() + off) * dx, round.y() + (round.r() + off) * dy);
+            }
+            seen += ink ? 1 : 0;
         }
-        return n * 2 * Math.PI / 36;
+        return (double) seen / n;
     }
 
     private static Curve ring(Round round, List<Piece> pieces) {

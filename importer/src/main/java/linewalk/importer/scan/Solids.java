@@ -11,6 +11,9 @@ import java.util.Map;
  */
 final class Solids {
 
+    /** A round shape smaller than this share of the square is the ink where slanting lines cross. */
+    private static final double CROSSING = 1.7;
+
     private final Bits ink;
     private final Upright upright;
     private final int square;
@@ -151,6 +154,9 @@ final class Solids {
             return null;
         }
         boolean dot = Hull.round(hull, around);
+        if (dot && around < CROSSING * square * square) {
+            return null;
+        }
         List<double[]> outline = dot ? hull : Hull.corners(hull, 2 * disc);
         List<double[]> registered = outline.stream()
                 .map(p -> new double[] {upright.x(p[0], p[1]), upright.y(p[0], p[1])})

@@ -49,7 +49,7 @@ final class Vectors {
         Set<Line> whole = new LinkedHashSet<>(lines.values());
         DashPens.even(whole);
         Pens pens = pens(whole);
-        List<Rounds.Curve> curves = Rounds.of(pieces);
+        List<Rounds.Curve> curves = Rounds.of(pieces, gauge, upright);
         List<Stroke> out = new ArrayList<>();
         Set<Piece> circled = Collections.newSetFromMap(new IdentityHashMap<>());
         for (Rounds.Curve c : curves) {
@@ -58,6 +58,7 @@ final class Vectors {
                 circled.addAll(c.pieces());
             }
         }
+        PortMarks marks = new PortMarks(curves, whole);
         List<Piece> open = pieces.stream().filter(p -> !circled.contains(p)).toList();
         Outlines outlines = new Outlines(
                 open,
@@ -72,7 +73,7 @@ final class Vectors {
             }
         }
         for (Line l : whole) {
-            stretches(l, outlines, circled).forEach(t -> out.add(stroke(t, false, false, pens.nearest(l.width))));
+            marks.through(l, stretches(l, outlines, circled)).forEach(t -> out.add(stroke(t, false, false, pens.nearest(l.width))));
         }
         return out;
     }
@@ -102,7 +103,7 @@ final class Vectors {
         double from = Double.NaN;
         double to = Double.NaN;
         for (Piece p : sorted) {
-            boolean side = outlines.isSide(p);
+            boolean side = outlines.isSide(p) || circled.contains(p);
             Piece.Joint start = l.along(p.a) <= l.along(p.b) ? p.a : p.b;
             boolean cut = outlines.onRing(start) || start.pieces.stream().anyMatch(circled::contains);
             if (!Double.isNaN(from) && (side || cut)) {
@@ -129,7 +130,7 @@ final class Vectors {
     private double width(Rounds.Curve c) {
         List<Double> all = new ArrayList<>();
         for (Piece p : c.pieces()) {
-            for (int i = p.count() / 6; i < p.count(); i += Math.max(1, p.count() / 12)) {
+            for (int i = p.count() / 6; p.round != null && i < p.count(); i += Math.max(1, p.count() / 12)) {
                 double bx = upright.backX(p.xs[i], p.ys[i]);
                 double by = upright.backY(p.xs[i], p.ys[i]);
                 double a = p.round.angle(p.xs[i], p.ys[i]);
