@@ -82,6 +82,9 @@ class ArchitectureTest {
             .onlyDependOnClassesThat(resideInAnyPackage(
                     "java..",
                     "org.apache.pdfbox..",
+                    "boofcv..",
+                    "javax.imageio..",
+                    "org.w3c.dom..",
                     "org.locationtech.jts..",
                     "linewalk.drawing..",
                     "linewalk.importer.."));

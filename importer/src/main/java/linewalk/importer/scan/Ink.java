@@ -17,7 +17,7 @@ final class Ink {
     /** Darkness (0 paper, 255 black) half-way to ordinary ink seen through the blur of a scanner. */
     private static final int USUAL = 100;
 
-    private static final int FAINTEST = 38;
+    private static final int FAINTEST = 55;
 
     /** So many times the paper's own unevenness is no ink. */
     private static final double NOISE = 5;

@@ -30,6 +30,9 @@ public record PageRaster(GrayU8 grey, double pxPerPt) {
     /** More than 400 dpi shows the paper, not the drawing. */
     private static final double FINEST = 400.0 / 72;
 
+    /** Below 72 dpi letters have no shape: a photograph or a pattern behind the drawing. */
+    private static final double COARSEST = 1;
+
     /** Decoding takes several times the raster's memory: one page at a time. */
     private static final Object DECODING = new Object();
 
@@ -42,7 +45,7 @@ public record PageRaster(GrayU8 grey, double pxPerPt) {
             finest = Math.max(finest, p.pxPerPt());
         }
         double page = marks.widthPt() * marks.heightPt();
-        if (covered < COVERED * page || marks.strokes().size() > MOST_STROKES) {
+        if (finest < COARSEST || covered < COVERED * page || marks.strokes().size() > MOST_STROKES) {
             return Optional.empty();
         }
         return Optional.of(Math.min(Math.min(finest, FINEST), Math.sqrt(MOST_PIXELS / page)));

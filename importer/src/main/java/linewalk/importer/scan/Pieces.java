@@ -149,9 +149,14 @@ final class Pieces {
     private void dropTiny(List<Fit> fits) {
         for (int i = 1; i + 1 < fits.size(); i++) {
             Fit f = fits.get(i);
-            boolean tiny = f.to - f.from < 0.9 * thick && f.straight != null;
             Fit before = fits.get(i - 1);
             Fit after = fits.get(i + 1);
+            boolean rounded = f.round != null
+                    && f.round.r() < 2.5 * thick
+                    && f.to - f.from < 4 * thick
+                    && before.straight != null
+                    && after.straight != null;
+            boolean tiny = f.to - f.from < 0.9 * thick && f.straight != null || rounded;
             if (tiny && before.to - before.from > f.to - f.from && after.to - after.from > f.to - f.from) {
                 fits.remove(i--);
             }
