@@ -93,7 +93,8 @@ final class ImageFile {
             return fax.get();
         }
         BufferedImage image = reader.read(index);
-        return image.getType() == BufferedImage.TYPE_BYTE_BINARY && image.getColorModel().getPixelSize() == 1
+        return image.getType() == BufferedImage.TYPE_BYTE_BINARY
+                        && image.getColorModel().getPixelSize() == 1
                 ? CCITTFactory.createFromImage(document, image)
                 : LosslessFactory.createFromImage(document, image);
     }
@@ -113,7 +114,8 @@ final class ImageFile {
         if (metadata == null || !metadata.isStandardMetadataFormatSupported()) {
             return USUAL_DPI;
         }
-        NodeList sizes = ((org.w3c.dom.Element) metadata.getAsTree(standard)).getElementsByTagName("HorizontalPixelSize");
+        NodeList sizes =
+                ((org.w3c.dom.Element) metadata.getAsTree(standard)).getElementsByTagName("HorizontalPixelSize");
         if (sizes.getLength() == 0) {
             return USUAL_DPI;
         }

@@ -25,8 +25,8 @@ import linewalk.importer.lettering.ReferenceGrammar;
 import linewalk.importer.line.Net;
 import linewalk.importer.line.NetworkBuilder;
 import linewalk.importer.line.NotLines;
-import linewalk.importer.page.MarkCollector;
 import linewalk.importer.ocr.LetterReader;
+import linewalk.importer.page.MarkCollector;
 import linewalk.importer.page.Marks;
 import linewalk.importer.page.PageGeometry;
 import linewalk.importer.page.Segment;
@@ -74,8 +74,7 @@ final class SheetReader implements AutoCloseable {
     private SheetReading scan(PageRaster raster, PageGeometry geometry, PageKey key) throws ScanReader.Unreadable {
         ScanReader.Upturned page = new ScanReader(raster.grey(), raster.pxPerPt(), letters).read();
         Marks marks = page.marks();
-        PageGeometry upright =
-                new PageGeometry(marks.widthPt(), marks.heightPt(), Affine.IDENTITY, Affine.IDENTITY);
+        PageGeometry upright = new PageGeometry(marks.widthPt(), marks.heightPt(), Affine.IDENTITY, Affine.IDENTITY);
         SheetReading reading = read(marks, WholeStrokes.of(marks), upright, key);
         return new Moved(page.toDisplay(), geometry).of(reading);
     }

@@ -66,6 +66,8 @@ class ImageFileTest {
     @Test
     void whatIsNeitherIsSaidSo() throws IOException {
         Path file = Files.writeString(folder.resolve("scan.png"), "no image at all");
-        assertThatThrownBy(() -> Source.open(file)).isInstanceOf(UserError.class).hasMessageContaining("neither");
+        assertThatThrownBy(() -> Source.open(file))
+                .isInstanceOf(UserError.class)
+                .hasMessageContaining("neither");
     }
 }

@@ -10,7 +10,12 @@ import java.util.List;
  * @param pictures images that the page paints; a page of pictures and hardly anything else is a scan
  */
 public record Marks(
-        double widthPt, double heightPt, List<Stroke> strokes, List<Fill> fills, List<Glyph> glyphs, List<Picture> pictures) {
+        double widthPt,
+        double heightPt,
+        List<Stroke> strokes,
+        List<Fill> fills,
+        List<Glyph> glyphs,
+        List<Picture> pictures) {
 
     /** How near ends must be to touch: a little more than a usual line is wide, every line counted by its length. */
     public double tolerancePt() {

@@ -36,7 +36,8 @@ record Cell(double x0, double y0, double x1, double y1, double slant, boolean ba
         double height = box[3] - box[1];
         double slant = top[1] == 0 || foot[1] == 0 ? 0 : (top[0] - foot[0]) / (0.75 * height);
         // how much ink a row of pixels holds there: hardly more than a pen's width in a stroke
-        boolean bar = top[1] < 0.35 * height && foot[1] < 0.35 * height && b.ink() < 1.6 * height * Math.max(top[1], foot[1]);
+        boolean bar =
+                top[1] < 0.35 * height && foot[1] < 0.35 * height && b.ink() < 1.6 * height * Math.max(top[1], foot[1]);
         return new Cell(box[0], box[1], box[2], box[3], slant, bar);
     }
 

@@ -43,7 +43,8 @@ final class DashPens {
         for (Line l : dashes) {
             List<Line> row = pens.rows.get(l);
             if (row.size() > 1 && row.get(0) == l) {
-                double[] widths = row.stream().mapToDouble(x -> x.width).sorted().toArray();
+                double[] widths =
+                        row.stream().mapToDouble(x -> x.width).sorted().toArray();
                 row.forEach(x -> x.width = widths[widths.length / 2]);
             }
         }

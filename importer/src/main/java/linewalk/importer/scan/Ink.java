@@ -60,7 +60,8 @@ final class Ink {
         double usualNoise = sorted[sorted.length / 2] * 1.5;
         for (int i = 0; i < limit.length; i++) {
             int dark = 255 - darkest(darkest, i) * 255 / paper[i];
-            limit[i] = (int) Math.max(Math.max(FAINTEST, NOISE * usualNoise * 255 / paper[i]), Math.min(USUAL, dark * 0.45));
+            limit[i] = (int)
+                    Math.max(Math.max(FAINTEST, NOISE * usualNoise * 255 / paper[i]), Math.min(USUAL, dark * 0.45));
         }
     }
 

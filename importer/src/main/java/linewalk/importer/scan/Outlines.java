@@ -140,7 +140,8 @@ final class Outlines {
     private void figures(List<Polygon> fields) {
         Map<Piece, List<Polygon>> beside = new IdentityHashMap<>();
         for (Polygon p : fields) {
-            sidesOf(p).forEach(s -> beside.computeIfAbsent(s, k -> new ArrayList<>()).add(p));
+            sidesOf(p).forEach(s -> beside.computeIfAbsent(s, k -> new ArrayList<>())
+                    .add(p));
         }
         Set<Polygon> seen = java.util.Collections.newSetFromMap(new IdentityHashMap<>());
         for (Polygon start : fields) {
@@ -159,7 +160,9 @@ final class Outlines {
     private void figure(List<Polygon> fields) {
         Geometry whole = fields.size() == 1 ? fields.get(0) : UnaryUnionOp.union(fields);
         Envelope e = whole.getEnvelopeInternal();
-        long texts = fields.stream().filter(f -> lettered.test(f.getEnvelopeInternal())).count();
+        long texts = fields.stream()
+                .filter(f -> lettered.test(f.getEnvelopeInternal()))
+                .count();
         boolean table = texts > 2 && 2 * texts > fields.size();
         if (!(whole instanceof Polygon outer)
                 || Math.max(e.getWidth(), e.getHeight()) > LARGEST_FIGURE * sheetPx
@@ -208,7 +211,10 @@ final class Outlines {
         List<double[]> corners = corners(outer);
         Geometry net = outer.getExteriorRing();
         int n = corners.size();
-        double turn = org.locationtech.jts.algorithm.Orientation.isCCW(outer.getExteriorRing().getCoordinates()) ? 1 : -1;
+        double turn = org.locationtech.jts.algorithm.Orientation.isCCW(
+                        outer.getExteriorRing().getCoordinates())
+                ? 1
+                : -1;
         boolean any = false;
         for (int i = 0; i < n; i++) {
             double[] v = corners.get(i);
@@ -240,9 +246,11 @@ final class Outlines {
         double length = Math.hypot(v[0] - from[0], v[1] - from[1]);
         double dx = (v[0] - from[0]) / length;
         double dy = (v[1] - from[1]) / length;
-        double reach = outer.getEnvelopeInternal().getWidth() + outer.getEnvelopeInternal().getHeight();
+        double reach = outer.getEnvelopeInternal().getWidth()
+                + outer.getEnvelopeInternal().getHeight();
         Geometry ray = factory.createLineString(new Coordinate[] {
-                    new Coordinate(v[0] + 0.01 * dx, v[1] + 0.01 * dy), new Coordinate(v[0] + reach * dx, v[1] + reach * dy)
+                    new Coordinate(v[0] + 0.01 * dx, v[1] + 0.01 * dy),
+                    new Coordinate(v[0] + reach * dx, v[1] + reach * dy)
                 })
                 .intersection(outer);
         Geometry first = ray.getNumGeometries() == 0 ? null : ray.getGeometryN(0);
@@ -297,7 +305,8 @@ final class Outlines {
                 double[] b = out.get(i);
                 double[] d = out.get((i + 1) % out.size());
                 double chord = Math.hypot(d[0] - a[0], d[1] - a[1]);
-                double off = Math.abs((b[0] - a[0]) * (d[1] - a[1]) - (b[1] - a[1]) * (d[0] - a[0])) / Math.max(1e-9, chord);
+                double off =
+                        Math.abs((b[0] - a[0]) * (d[1] - a[1]) - (b[1] - a[1]) * (d[0] - a[0])) / Math.max(1e-9, chord);
                 if (off < 1.2) {
                     out.remove(i--);
                     changed = true;

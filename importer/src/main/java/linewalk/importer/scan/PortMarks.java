@@ -36,7 +36,10 @@ final class PortMarks {
     private static boolean endsAt(Line l, Round r) {
         double near = Math.min(distance(l.end(false), r), distance(l.end(true), r));
         double far = Math.max(distance(l.end(false), r), distance(l.end(true), r));
-        return l.straight.aside(r.x(), r.y()) < NEAR_PX && near > r.r() - NEAR_PX - 2 && near < r.r() + NEAR_PX && far > near + 2;
+        return l.straight.aside(r.x(), r.y()) < NEAR_PX
+                && near > r.r() - NEAR_PX - 2
+                && near < r.r() + NEAR_PX
+                && far > near + 2;
     }
 
     private static double distance(double[] p, Round r) {
@@ -51,7 +54,12 @@ final class PortMarks {
                 double[] bm = middle(b);
                 boolean opposite = (am[0] - r.x()) * (bm[0] - r.x()) + (am[1] - r.y()) * (bm[1] - r.y()) < 0;
                 boolean first = a.span() > b.span() || a.span() == b.span() && am[0] + am[1] < bm[0] + bm[1];
-                if (a != b && Math.abs(along) > 0.99 && opposite && first && !ends.containsKey(a) && !ends.containsKey(b)) {
+                if (a != b
+                        && Math.abs(along) > 0.99
+                        && opposite
+                        && first
+                        && !ends.containsKey(a)
+                        && !ends.containsKey(b)) {
                     lead(r, a, b, gap(a, dashes));
                 }
             }

@@ -32,7 +32,9 @@ record ReadRow(TextRow row, Upright upright, int turn, double cap, double baseli
         List<ReadLetter> read = row.blobs().size() == 1 ? alone(image, reader) : reader.line(image.crop());
         List<Cell> cells = Cell.of(row, turned);
         double cap = image.cap() / image.scale();
-        List<Letter> letters = cells.size() == read.size() ? byCells(read, cells, cap, image.y(image.baseline())) : byReader(read, image, cap);
+        List<Letter> letters = cells.size() == read.size()
+                ? byCells(read, cells, cap, image.y(image.baseline()))
+                : byReader(read, image, cap);
         return Spelling.corrected(new ReadRow(row, turned, turn, cap, image.y(image.baseline()), letters));
     }
 
@@ -44,7 +46,9 @@ record ReadRow(TextRow row, Upright upright, int turn, double cap, double baseli
         }
         List<ReadLetter> three = reader.line(image.repeated(3));
         for (ReadLetter l : three) {
-            double agree = three.stream().filter(o -> o.text().equalsIgnoreCase(l.text())).count();
+            double agree = three.stream()
+                    .filter(o -> o.text().equalsIgnoreCase(l.text()))
+                    .count();
             if (three.size() <= 4 && agree >= 2) {
                 double likelihood = l.likelihood() * Math.min(1, agree / 3 + 0.1);
                 return List.of(new ReadLetter(

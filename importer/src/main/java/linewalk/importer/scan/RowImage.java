@@ -28,7 +28,8 @@ record RowImage(Crop crop, double x0, double y0, double scale, double cap, doubl
         int[] tones = tones(row, grey, own);
         for (int y = 0; y < height; y++) {
             for (int x = 0; x < width; x++) {
-                out[y * width + x] = (byte) tone(row, grey, own, upright, x0 + (x + 0.5) / scale, y0 + (y + 0.5) / scale, tones, scale);
+                out[y * width + x] = (byte)
+                        tone(row, grey, own, upright, x0 + (x + 0.5) / scale, y0 + (y + 0.5) / scale, tones, scale);
             }
         }
         double baseline = (baseline(row, upright) - y0) * scale;
@@ -162,7 +163,8 @@ record RowImage(Crop crop, double x0, double y0, double scale, double cap, doubl
                 .sorted()
                 .toArray();
         double most = heights[heights.length - 1];
-        double[] tall = java.util.Arrays.stream(heights).filter(h -> h > 0.8 * most).toArray();
+        double[] tall =
+                java.util.Arrays.stream(heights).filter(h -> h > 0.8 * most).toArray();
         return tall[tall.length / 2];
     }
 

@@ -35,12 +35,15 @@ final class ScanLettering {
     int pageTurn() {
         int letters = 0;
         for (TextRow r : rows) {
-            letters += r.blobs().size() < 2 ? 0 : r.along() ? r.blobs().size() : -r.blobs().size();
+            letters += r.blobs().size() < 2
+                    ? 0
+                    : r.along() ? r.blobs().size() : -r.blobs().size();
         }
         boolean along = letters >= 0;
         List<TextRow> samples = rows.stream()
                 .filter(r -> r.along() == along && r.blobs().size() >= 3)
-                .sorted(Comparator.comparingInt((TextRow r) -> -Math.min(12, r.blobs().size())))
+                .sorted(Comparator.comparingInt(
+                        (TextRow r) -> -Math.min(12, r.blobs().size())))
                 .limit(SAMPLES)
                 .toList();
         int one = along ? 0 : 1;
@@ -91,7 +94,9 @@ final class ScanLettering {
     }
 
     private static boolean isText(ReadRow r) {
-        return r.words() > 0 && r.likelihood() > READ && r.words() * 2 >= r.letters().size();
+        return r.words() > 0
+                && r.likelihood() > READ
+                && r.words() * 2 >= r.letters().size();
     }
 
     private boolean usualSize(TextRow r, List<Double> sizes) {

@@ -70,9 +70,11 @@ public final class ScanReader {
         }
         blobs.removeIf(b -> b.longer() < SPECK * thickness.thinPx());
         List<Solids.Found> solid = new Solids(ink, registered, thickness).find();
-        List<Blob> open = blobs.stream().filter(b -> solid.stream().noneMatch(s -> s.isAllOf(b))).toList();
-        ScanLettering lettering = new ScanLettering(
-                grey, registered, reader, new TextRows(open, pxPerPt / MM_PER_PT, thickness).find());
+        List<Blob> open = blobs.stream()
+                .filter(b -> solid.stream().noneMatch(s -> s.isAllOf(b)))
+                .toList();
+        ScanLettering lettering =
+                new ScanLettering(grey, registered, reader, new TextRows(open, pxPerPt / MM_PER_PT, thickness).find());
         int turn = lettering.pageTurn();
         Upright page = registered.turned(turn).onPage(grey.width, grey.height);
         List<ReadRow> rows = lettering.read(page, turn);
@@ -81,7 +83,8 @@ public final class ScanReader {
         double width = (lying ? grey.width : grey.height) / pxPerPt;
         double height = (lying ? grey.height : grey.width) / pxPerPt;
         Drawn drawn = drawn(lineWork, page, thickness, rows);
-        Marks marks = new Marks(width, height, drawn.strokes, drawn.fills, new ScanGlyphs(page, pxPerPt).of(rows), List.of());
+        Marks marks =
+                new Marks(width, height, drawn.strokes, drawn.fills, new ScanGlyphs(page, pxPerPt).of(rows), List.of());
         return new Upturned(marks, toDisplay(page));
     }
 
@@ -109,8 +112,12 @@ public final class ScanReader {
         List<Stroke> strokes = new Vectors(lines, page, pxPerPt)
                 .of(open, solids.stream().map(Solids.Found::solid).toList(), grey, box -> rows.stream()
                         .anyMatch(r -> box.contains(
-                                page.x(middle(r.row().x0(), r.row().x1()), middle(r.row().y0(), r.row().y1())),
-                                page.y(middle(r.row().x0(), r.row().x1()), middle(r.row().y0(), r.row().y1())))));
+                                page.x(
+                                        middle(r.row().x0(), r.row().x1()),
+                                        middle(r.row().y0(), r.row().y1())),
+                                page.y(
+                                        middle(r.row().x0(), r.row().x1()),
+                                        middle(r.row().y0(), r.row().y1())))));
         return new Drawn(strokes, solids.stream().map(s -> fill(s.solid())).toList());
     }
 

@@ -24,7 +24,11 @@ final class Solids {
 
         /** No line meets the shape: the blob is hardly more than it. */
         boolean isAllOf(Blob b) {
-            return b.x0() <= box[0] && b.y0() <= box[1] && b.x1() >= box[2] && b.y1() >= box[3] && inkPx > 0.75 * b.ink();
+            return b.x0() <= box[0]
+                    && b.y0() <= box[1]
+                    && b.x1() >= box[2]
+                    && b.y1() >= box[3]
+                    && inkPx > 0.75 * b.ink();
         }
     }
 
@@ -41,9 +45,10 @@ final class Solids {
         List<Found> found = new ArrayList<>();
         for (int[] seed : seeds()) {
             boolean bar = Math.max(seed[2] - seed[0], seed[3] - seed[1]) > 14 * square;
-            boolean known = found.stream().anyMatch(f -> f.solid.covers(
-                    upright.x((seed[0] + seed[2]) / 2.0, (seed[1] + seed[3]) / 2.0),
-                    upright.y((seed[0] + seed[2]) / 2.0, (seed[1] + seed[3]) / 2.0)));
+            boolean known = found.stream()
+                    .anyMatch(f -> f.solid.covers(
+                            upright.x((seed[0] + seed[2]) / 2.0, (seed[1] + seed[3]) / 2.0),
+                            upright.y((seed[0] + seed[2]) / 2.0, (seed[1] + seed[3]) / 2.0)));
             Found f = bar || known ? null : shape(seed);
             if (f != null) {
                 found.add(f);

@@ -35,9 +35,11 @@ final class Spelling {
         String text = said.length() == word.size() ? word(said.toString()) : said.toString();
         for (int i = 0; i < word.size(); i++) {
             ReadRow.Letter l = word.get(i);
-            out.add(said.length() == word.size()
-                    ? new ReadRow.Letter(text.substring(i, i + 1), l.likelihood(), l.x0(), l.x1(), l.afterBlank())
-                    : l);
+            out.add(
+                    said.length() == word.size()
+                            ? new ReadRow.Letter(
+                                    text.substring(i, i + 1), l.likelihood(), l.x0(), l.x1(), l.afterBlank())
+                            : l);
         }
         word.clear();
     }

@@ -57,7 +57,8 @@ final class TextRows {
         all.sort(Comparator.comparingDouble(TextRows::badness));
         List<TextRow> found = new ArrayList<>();
         for (TextRow r : all) {
-            List<Blob> free = r.blobs().stream().filter(b -> !taken.containsKey(b)).toList();
+            List<Blob> free =
+                    r.blobs().stream().filter(b -> !taken.containsKey(b)).toList();
             if (free.size() == r.blobs().size()) {
                 found.add(r);
                 free.forEach(b -> taken.put(b, r));

@@ -16,7 +16,12 @@ record Upright(Affine forth, Affine back) {
         double cx = width / 2.0;
         double cy = height / 2.0;
         Affine back = new Affine(
-                turn.a(), turn.b(), cx - turn.a() * cx - turn.b() * cy, turn.d(), turn.e(), cy - turn.d() * cx - turn.e() * cy);
+                turn.a(),
+                turn.b(),
+                cx - turn.a() * cx - turn.b() * cy,
+                turn.d(),
+                turn.e(),
+                cy - turn.d() * cx - turn.e() * cy);
         return new Upright(back.inverse(), back);
     }
 

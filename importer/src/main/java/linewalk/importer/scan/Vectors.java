@@ -73,7 +73,8 @@ final class Vectors {
             }
         }
         for (Line l : whole) {
-            marks.through(l, stretches(l, outlines, circled)).forEach(t -> out.add(stroke(t, false, false, pens.nearest(l.width))));
+            marks.through(l, stretches(l, outlines, circled))
+                    .forEach(t -> out.add(stroke(t, false, false, pens.nearest(l.width))));
         }
         return out;
     }
@@ -142,7 +143,8 @@ final class Vectors {
     }
 
     private Stroke stroke(List<double[]> points, boolean closed, boolean curved, double widthPx) {
-        return new Stroke(points.stream().map(this::point).toList(), closed, curved, widthPx / pxPerPt, Dash.SOLID, false);
+        return new Stroke(
+                points.stream().map(this::point).toList(), closed, curved, widthPx / pxPerPt, Dash.SOLID, false);
     }
 
     private Point point(double[] p) {

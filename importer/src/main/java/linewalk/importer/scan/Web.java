@@ -217,7 +217,8 @@ final class Web {
             }
             Node free = w.a.ways.size() == 1 ? w.a : w.b.ways.size() == 1 ? w.b : null;
             Node tree = free == w.a ? w.b : w.a;
-            boolean twig = free != null && tree.ways.size() > 2 && w.length() < TWIG * Math.max(tree.thick, thickAlong(w)) + 1;
+            boolean twig =
+                    free != null && tree.ways.size() > 2 && w.length() < TWIG * Math.max(tree.thick, thickAlong(w)) + 1;
             if (twig || w.a == w.b && w.length() < w.a.thick) {
                 twigs.add(w);
             }

@@ -44,12 +44,14 @@ class InkTest {
     @Test
     void aShadowIsNoInkAndHidesNone() {
         // paper from 240 down to 90, ink always a third of it
-        assertThat(wrong(ink((x, y) -> (240 - 150.0 * x / SIDE) * (onLine(y) ? 0.33 : 1)))).isLessThan(40);
+        assertThat(wrong(ink((x, y) -> (240 - 150.0 * x / SIDE) * (onLine(y) ? 0.33 : 1))))
+                .isLessThan(40);
     }
 
     @Test
     void aFoldIsNoInk() {
-        assertThat(wrong(ink((x, y) -> onLine(y) ? 50 : x > 200 && x < 206 ? 200 : 235))).isLessThan(40);
+        assertThat(wrong(ink((x, y) -> onLine(y) ? 50 : x > 200 && x < 206 ? 200 : 235)))
+                .isLessThan(40);
     }
 
     @Test

@@ -26,7 +26,8 @@ class ScanMarksTest {
     @ParameterizedTest
     @ValueSource(doubles = {0, -1.5, 0.7, 1.5})
     void aLineIsOneStrokeWithItsWidth(double skewDeg) {
-        List<Stroke> drawn = inside(new Sketch(skewDeg).line(6, 300, 400, 900, 400).marks());
+        List<Stroke> drawn =
+                inside(new Sketch(skewDeg).line(6, 300, 400, 900, 400).marks());
         assertThat(drawn).hasSize(1);
         assertThat(drawn.get(0).points()).hasSize(2);
         assertThat(drawn.get(0).first().distancePt(px(300, 400))).isLessThan(0.6);
@@ -37,15 +38,19 @@ class ScanMarksTest {
 
     @Test
     void linesThatCrossStayWhole() {
-        List<Stroke> drawn = inside(
-                new Sketch().line(6, 300, 400, 900, 400).line(6, 600, 200, 600, 700).marks());
+        List<Stroke> drawn = inside(new Sketch()
+                .line(6, 300, 400, 900, 400)
+                .line(6, 600, 200, 600, 700)
+                .marks());
         assertThat(drawn).hasSize(2);
     }
 
     @Test
     void anEndOnALineIsOnIt() {
-        List<Stroke> drawn = inside(
-                new Sketch().line(6, 300, 400, 900, 400).line(6, 600, 400, 600, 700).marks());
+        List<Stroke> drawn = inside(new Sketch()
+                .line(6, 300, 400, 900, 400)
+                .line(6, 600, 400, 600, 700)
+                .marks());
         assertThat(drawn).hasSize(2);
         assertThat(drawn).anySatisfy(s -> assertThat(
                         Math.min(s.first().distancePt(px(600, 400)), s.last().distancePt(px(600, 400))))
@@ -78,20 +83,29 @@ class ScanMarksTest {
 
     @Test
     void whereThePenChangesTwoStrokesMeet() {
-        List<Stroke> drawn = inside(
-                new Sketch().line(4, 300, 400, 450, 400).line(9, 450, 400, 900, 400).marks());
+        List<Stroke> drawn = inside(new Sketch()
+                .line(4, 300, 400, 450, 400)
+                .line(9, 450, 400, 900, 400)
+                .marks());
         assertThat(drawn).hasSize(2);
-        assertThat(drawn.stream().map(s -> Math.round(s.widthPt() * Sketch.PX_PER_PT)).sorted().toList())
+        assertThat(drawn.stream()
+                        .map(s -> Math.round(s.widthPt() * Sketch.PX_PER_PT))
+                        .sorted()
+                        .toList())
                 .satisfies(w -> assertThat(w.get(1) - w.get(0)).isBetween(4L, 6L));
     }
 
     @Test
     void anArrowheadIsAFilledTriangleOfThreeCorners() {
-        Marks m = new Sketch().line(4, 300, 400, 900, 400).solid(900, 400, 860, 386, 860, 414).marks();
+        Marks m = new Sketch()
+                .line(4, 300, 400, 900, 400)
+                .solid(900, 400, 860, 386, 860, 414)
+                .marks();
         assertThat(m.fills()).hasSize(1);
         Fill head = m.fills().get(0);
         assertThat(head.outline()).hasSize(3);
-        assertThat(head.outline()).anySatisfy(p -> assertThat(p.distancePt(px(900, 400))).isLessThan(1.2));
+        assertThat(head.outline())
+                .anySatisfy(p -> assertThat(p.distancePt(px(900, 400))).isLessThan(1.2));
     }
 
     @Test

@@ -86,7 +86,8 @@ final class Sketch {
 
     static GrayU8 grey(BufferedImage image) {
         GrayU8 grey = new GrayU8(image.getWidth(), image.getHeight());
-        System.arraycopy(((DataBufferByte) image.getRaster().getDataBuffer()).getData(), 0, grey.data, 0, grey.data.length);
+        System.arraycopy(
+                ((DataBufferByte) image.getRaster().getDataBuffer()).getData(), 0, grey.data, 0, grey.data.length);
         return grey;
     }
 

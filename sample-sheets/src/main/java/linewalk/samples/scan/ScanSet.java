@@ -79,6 +79,11 @@ public final class ScanSet {
 
     /** Arguments: drawn PDF, its truth, folder, dpi, and {@code bitonal} or {@code grey}. */
     public static void main(String... args) throws IOException {
-        write(Path.of(args[0]), Path.of(args[1]), Path.of(args[2]), Integer.parseInt(args[3]), args[4].equals("bitonal"));
+        write(
+                Path.of(args[0]),
+                Path.of(args[1]),
+                Path.of(args[2]),
+                Integer.parseInt(args[3]),
+                args[4].equals("bitonal"));
     }
 }

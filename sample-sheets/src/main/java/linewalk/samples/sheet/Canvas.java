@@ -118,7 +118,8 @@ final class Canvas implements Ink {
     private void show(Lettering lettering, double size, Matrix start, String text) {
         if (fonts.strokes() != null) {
             List<List<double[]>> letters = fonts.strokes().letters(text, size, start);
-            draw(() -> pens.letters(fonts.strokes().pen(size, lettering.bold()), fonts.strokes().onePath(), letters));
+            draw(() -> pens.letters(
+                    fonts.strokes().pen(size, lettering.bold()), fonts.strokes().onePath(), letters));
             return;
         }
         draw(() -> {

@@ -22,8 +22,13 @@ import org.apache.pdfbox.util.Matrix;
  * @param onePath all strokes of a text are one path
  */
 record StrokeFont(
-        Map<Character, Letter> letters, double column, double gap, double blank, double pen, double lean, boolean
-                onePath) {
+        Map<Character, Letter> letters,
+        double column,
+        double gap,
+        double blank,
+        double pen,
+        double lean,
+        boolean onePath) {
     private static final double CAPITALS = 0.72;
     private static final double ROW = 1 / 6.0;
     private static final int BASELINE = 2;
