@@ -57,7 +57,7 @@ final class Source {
             if (!new String(head, StandardCharsets.ISO_8859_1).contains("%PDF-")) {
                 throw new UserError(
                         file
-                                + " is neither a PDF nor a PNG, JPEG or TIFF image; export the drawing set as PDF and import that");
+                                + " is not a PDF, nor a PNG, JPEG or TIFF image; export the drawing set as PDF and import that");
             }
             byte[] tail = new byte[(int) Math.min(TAIL, raw.length())];
             raw.seek(raw.length() - tail.length);

@@ -68,6 +68,6 @@ class ImageFileTest {
         Path file = Files.writeString(folder.resolve("scan.png"), "no image at all");
         assertThatThrownBy(() -> Source.open(file))
                 .isInstanceOf(UserError.class)
-                .hasMessageContaining("neither");
+                .hasMessageContaining("not a PDF, nor");
     }
 }

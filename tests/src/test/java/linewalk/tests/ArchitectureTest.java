@@ -86,8 +86,18 @@ class ArchitectureTest {
                     "javax.imageio..",
                     "org.w3c.dom..",
                     "org.locationtech.jts..",
+                    "net.sourceforge.tess4j..",
+                    "org.bytedeco..",
                     "linewalk.drawing..",
                     "linewalk.importer.."));
+
+    @ArchTest
+    static final ArchRule oneStepAloneKnowsTheLetterReader = noClasses()
+            .that()
+            .resideOutsideOfPackage("linewalk.importer.ocr..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("net.sourceforge.tess4j..", "org.bytedeco..", "com.sun.jna..");
 
     @ArchTest
     static final ArchRule theImporterNeverMakesTheSet = noClasses()

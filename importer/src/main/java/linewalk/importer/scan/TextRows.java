@@ -70,6 +70,8 @@ final class TextRows {
                 found.add(new TextRow(List.of(b), b.height() >= 0.6 * b.width()));
             }
         }
+        // a long hyphen is as long as a small letter, but stands in no row by itself
+        letters.stream().filter(b -> !taken.containsKey(b) && bar(b)).forEach(small::add);
         return withSmall(found);
     }
 
@@ -144,6 +146,11 @@ final class TextRows {
         return overlap > 0.7 * Math.min(ha, hb) && gap < GAP * Math.max(ha, hb) && gap > -0.5 * Math.min(ha, hb);
     }
 
+    /** A bar beyond the row's ends may be a dash of a line that leads to the text. */
+    private static boolean between(Blob b, TextRow r) {
+        return r.along() ? b.x0() > r.x0() && b.x1() < r.x1() : b.y0() > r.y0() && b.y1() < r.y1();
+    }
+
     /** Points, dashes, commas and accents go to the row that they stand in. */
     private List<TextRow> withSmall(List<TextRow> rows) {
         Near<Blob> near = new Near<>(small, TextRows::box);
@@ -156,6 +163,7 @@ final class TextRows {
                     : new Box(r.x0() - 0.3 * cap, r.y0() - 0.6 * cap, r.x1() + 0.3 * cap, r.y1() + 0.6 * cap);
             List<Blob> own = near.touching(band).stream()
                     .filter(b -> band.contains(box(b)) && b.longer() < 0.75 * cap)
+                    .filter(b -> !bar(b) || between(b, r))
                     .filter(used::add)
                     .toList();
             out.add(r.blobs().size() == 1 && own.isEmpty() ? r : r.with(own));
