@@ -2,7 +2,6 @@ package linewalk.app;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import java.io.PrintStream;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -18,7 +17,7 @@ import linewalk.renderer.PrintBook;
 record AllSteps(LoadedSet loaded, Tracer tracer, Prints prints) {
 
     /** @return 1 where no step has a path, or one stops at a doubt */
-    int trace(Function<String, Question> question, boolean json, Path out) {
+    int trace(Function<String, Question> question, boolean json, PrintFile out) {
         List<CycleChart.Step> steps = loaded.chart().steps();
         if (steps.isEmpty()) {
             throw new UserError("--all-steps wants a cycle chart: the set has no cycle.csv or cycle.xlsx");
@@ -42,7 +41,7 @@ record AllSteps(LoadedSet loaded, Tracer tracer, Prints prints) {
             Output.json(list);
         }
         if (found && out != null) {
-            prints.write(chapters, out);
+            prints.writeChapters(chapters, out);
         }
         return found && !doubt ? 0 : 1;
     }

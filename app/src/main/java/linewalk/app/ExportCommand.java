@@ -2,7 +2,6 @@ package linewalk.app;
 
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
-import linewalk.linker.Steps;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -26,8 +25,7 @@ final class ExportCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         LoadedSet loaded = LoadedSet.load(set);
-        Steps steps = loaded.steps();
-        Output.json(new ExportJson(steps.withFindings(), steps.all()).toJson());
+        Output.json(new ExportJson(loaded.checked(), loaded.steps().all()).toJson());
         return 0;
     }
 }

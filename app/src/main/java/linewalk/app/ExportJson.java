@@ -197,7 +197,10 @@ final class ExportJson {
         f.references().forEach(references::add);
         ArrayNode components = o.putArray("components");
         f.components().forEach(components::add);
-        o.put("message", f.message()).put("remedy", f.remedy());
+        o.put("message", f.message())
+                .put("remedy", f.remedy())
+                .put("id", f.id())
+                .put("kept", f.kept());
     }
 
     private void place(ObjectNode o, PageKey page, Point p) {

@@ -41,7 +41,8 @@ final class ImportCommand implements Callable<Integer> {
                 sources.add(name);
             }
         }
-        SetSettings wider = new SetSettings(sources, settings.patterns(), settings.standardGrid());
+        SetSettings wider = new SetSettings(
+                sources, settings.patterns(), settings.standardGrid(), settings.palette(), settings.rules());
         if (!wider.equals(settings)) {
             LoadedSet.checkReadable(folder, wider);
             folder.write(wider);

@@ -14,6 +14,7 @@ import linewalk.drawing.UserError;
 import linewalk.drawing.store.SetFolder;
 import linewalk.importer.SourceImporter;
 import linewalk.linker.Linker;
+import linewalk.linker.Review;
 import linewalk.linker.Steps;
 
 /** A set folder read and linked: readings from the cache where sources are unchanged, everything else afresh. */
@@ -36,6 +37,11 @@ record LoadedSet(SetFolder folder, DrawingSet set, CycleChart chart, Map<String,
 
     Steps steps() {
         return new Steps(set, chart);
+    }
+
+    /** With what its steps add to its findings, weighed by the settings, and those marked that people keep. */
+    DrawingSet checked() {
+        return Review.of(steps().withFindings(), folder.settings(), folder.tags());
     }
 
     /** Item numbers by designation. */

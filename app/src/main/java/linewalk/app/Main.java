@@ -28,7 +28,9 @@ public final class Main implements Runnable {
         COMMANDS.put("import", ImportCommand.class);
         COMMANDS.put("check", CheckCommand.class);
         COMMANDS.put("trace", TraceCommand.class);
+        COMMANDS.put("circuit", CircuitCommand.class);
         COMMANDS.put("overlay", OverlayCommand.class);
+        COMMANDS.put("link", LinkCommand.class);
         COMMANDS.put("export", ExportCommand.class);
     }
 

@@ -19,9 +19,12 @@ final class Output {
     }
 
     static void json(JsonNode value) {
+        text().println(pretty(value));
+    }
+
+    static String pretty(JsonNode value) {
         try {
-            PrintStream out = text();
-            out.println(MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(value));
+            return MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(value);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

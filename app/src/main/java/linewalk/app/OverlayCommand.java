@@ -1,7 +1,5 @@
 package linewalk.app;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -47,7 +45,7 @@ final class OverlayCommand implements Callable<Integer> {
         loaded.folder()
                 .settings()
                 .sources()
-                .forEach(s -> keepOff(loaded.folder().source(s)));
+                .forEach(s -> Copies.keepOff(loaded.folder().source(s), out));
         OverlayJob job = new OverlayJob(loaded.set(), sheets, loaded.folder()::source, LocalDate.now(), loaded.title());
         try (PageProgress progress = new PageProgress(out.toString())) {
             AtomicFile.write(
@@ -72,15 +70,5 @@ final class OverlayCommand implements Callable<Integer> {
         return all.stream()
                 .filter(s -> names.stream().anyMatch(n -> s.name().equalsIgnoreCase(n)))
                 .toList();
-    }
-
-    private void keepOff(Path source) {
-        try {
-            if (Files.exists(out) && Files.exists(source) && Files.isSameFile(out, source)) {
-                throw new UserError(out + " is one of the set's own drawings; name another file");
-            }
-        } catch (IOException e) {
-            throw new UserError(out + " cannot be looked at; name another file", e);
-        }
     }
 }

@@ -8,9 +8,8 @@ import linewalk.linker.Answer;
 import linewalk.linker.Question;
 import linewalk.linker.Trace;
 import linewalk.linker.Tracer;
-import linewalk.renderer.Look;
-import linewalk.renderer.Paper;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -64,23 +63,15 @@ final class TraceCommand implements Callable<Integer> {
     @Option(names = "--paths", defaultValue = "1", paramLabel = "N", description = "List up to N paths.")
     private int paths;
 
-    @Option(names = "--look", defaultValue = "drawn", description = "${COMPLETION-CANDIDATES} (default: drawn)")
-    private Look look;
-
-    @Option(names = "--paper", defaultValue = "A3", description = "${COMPLETION-CANDIDATES} (default: A3)")
-    private Paper paper;
-
-    @Option(names = "--out", paramLabel = "FILE.pdf", description = "Write the print; further paths get -2, -3, ...")
-    private Path out;
+    @Mixin
+    private PrintOptions printing;
 
     @Option(names = "--format", defaultValue = "text", description = "${COMPLETION-CANDIDATES} (default: text)")
     private Format format;
 
     @Override
     public Integer call() {
-        if (out != null && !out.toString().toLowerCase(java.util.Locale.ROOT).endsWith(".pdf")) {
-            throw new UserError("prints are PDF files: name one such as " + out + ".pdf");
-        }
+        PrintFile print = printing.file();
         if (paths < 1) {
             throw new UserError("--paths wants a number of 1 or more");
         }
@@ -89,17 +80,17 @@ final class TraceCommand implements Callable<Integer> {
         }
         LoadedSet loaded = LoadedSet.load(path);
         Tracer tracer = new Tracer(loaded.set(), loaded.chart());
-        Prints prints = new Prints(loaded, paper, look);
+        Prints prints = new Prints(loaded, printing.form());
         if (allSteps) {
-            return new AllSteps(loaded, tracer, prints).trace(this::question, format == Format.json, out);
+            return new AllSteps(loaded, tracer, prints).trace(this::question, format == Format.json, print);
         }
         Answer answer = tracer.trace(question(step));
         if (answer instanceof Answer.Stopped stopped) {
             return stopped(stopped);
         }
         List<Trace> traces = ((Answer.Found) answer).traces();
-        for (int i = 0; i < traces.size() && out != null; i++) {
-            prints.write(traces.get(i), numbered(out, i + 1));
+        if (print != null) {
+            prints.write(traces, print);
         }
         if (format == Format.json) {
             Output.json(TraceJson.of(traces, step == null ? null : tracer.state(step), paths > 1));
@@ -124,11 +115,5 @@ final class TraceCommand implements Callable<Integer> {
     static String why(Answer.Stopped stopped) {
         String remedy = "; to go on over doubts and have them marked: --cross-doubt";
         return stopped.why() + (stopped.atDoubt() ? remedy : "");
-    }
-
-    private static Path numbered(Path file, int n) {
-        String name = file.getFileName().toString();
-        int dot = name.lastIndexOf('.');
-        return n == 1 ? file : file.resolveSibling(name.substring(0, dot) + "-" + n + name.substring(dot));
     }
 }

@@ -20,7 +20,8 @@ import com.fasterxml.jackson.annotation.JsonTypeInfo;
     @JsonSubTypes.Type(value = HandTag.OfComponent.class, name = "component"),
     @JsonSubTypes.Type(value = HandTag.OfPort.class, name = "port"),
     @JsonSubTypes.Type(value = HandTag.OfJoin.class, name = "join"),
-    @JsonSubTypes.Type(value = HandTag.OfPosition.class, name = "position")
+    @JsonSubTypes.Type(value = HandTag.OfPosition.class, name = "position"),
+    @JsonSubTypes.Type(value = HandTag.OfKept.class, name = "keep")
 })
 public sealed interface HandTag {
 
@@ -96,4 +97,11 @@ public sealed interface HandTag {
      * instead of either where throttled (both ways); a trailing {@code !pressure} or {@code !pilot} says what opens it.
      */
     record OfPosition(String component, String by, String how, String passages) implements HandTag {}
+
+    /**
+     * A finding that stays as it is. {@code saw} is its id, which changes with the drawing at its place; {@code page} and
+     * the place are left out where it concerns the whole set or a whole page.
+     */
+    record OfKept(String source, Integer page, Double xPt, Double yPt, String rule, String saw, String reason)
+            implements HandTag {}
 }

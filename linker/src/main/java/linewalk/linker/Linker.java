@@ -68,10 +68,11 @@ public final class Linker {
         new PartEvidence(parts).fill(pages);
         MateTags mateTags = new MateTags(board);
         each(tags, HandTag.OfMate.class, mateTags::prepare);
-        RefIndex index = new RefIndex(pages, new Sifter(pages, findings).sift());
+        Sifter sifter = new Sifter(pages, findings);
+        RefIndex index = new RefIndex(pages, sifter.sift(), sifter.strange());
         each(tags, HandTag.OfMate.class, t -> mateTags.place(t, index.refs));
         Mates mates = MateFinder.find(index, mateTags);
-        findings.addAll(Checks.of(pages, index, mates, tags, chart));
+        findings.addAll(Checks.of(pages, index, mates, tags, parts, chart));
         return assemble(index, mates);
     }
 

@@ -11,6 +11,10 @@ record Pairing(Slot a, Slot b, Facts facts, double confidence) {
         return s.equals(a) ? b : a;
     }
 
+    boolean touches(Ref r) {
+        return a.ref().equals(r) || b.ref().equals(r);
+    }
+
     /** Two slots are paired in one way only. */
     @Override
     public boolean equals(Object o) {

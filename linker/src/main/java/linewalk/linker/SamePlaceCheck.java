@@ -30,6 +30,7 @@ final class SamePlaceCheck {
     }
 
     void check(List<Finding> findings) {
+        letters(findings);
         Map<Way, List<Ref>> groups = new LinkedHashMap<>();
         for (Ref r : index.refs) {
             for (Target t : r.targets()) {
@@ -46,6 +47,34 @@ final class SamePlaceCheck {
                 findings.add(finding(refs, lines(far) > 1 ? far : List.of()));
             }
         });
+    }
+
+    /** A match letter that stands twice for one sheet may mean two lines; longer names are drawn at several branches. */
+    private void letters(List<Finding> findings) {
+        Map<List<String>, List<Ref>> groups = new LinkedHashMap<>();
+        for (Ref r : index.refs) {
+            for (int i = 0; i < r.targets().size(); i++) {
+                if (r.targets().get(i).zone() == null && r.labelKey().length() == 1) {
+                    List<String> way = List.of(
+                            r.sheetKey(), r.labelKey(), r.keys().targets().get(i));
+                    groups.computeIfAbsent(way, k -> new ArrayList<>()).add(r);
+                }
+            }
+        }
+        groups.values().stream().filter(g -> g.size() > 1).forEach(g -> findings.add(shared(g)));
+    }
+
+    private static Finding shared(List<Ref> refs) {
+        Ref first = refs.get(0);
+        return new Finding(
+                Rule.SAME_PLACE,
+                first.page().page,
+                first.place(),
+                refs.stream().map(Ref::id).toList(),
+                List.of(),
+                refs.stream().map(Ref::said).collect(Collectors.joining(" and ")) + " share the letter " + first.label()
+                        + ", so the other end may be that of either.",
+                "give each line a letter of its own, or take one out if it is there twice");
     }
 
     /** How many lines a group stands for: references that share a name are one. */

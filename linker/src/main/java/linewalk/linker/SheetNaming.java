@@ -117,6 +117,7 @@ final class SheetNaming {
     private void number() {
         Set<String> taken = new HashSet<>();
         pages.stream().filter(p -> p.name != null).forEach(p -> taken.add(Names.sheetKey(p.name)));
+        List<PageDraft> unnumbered = new ArrayList<>();
         for (int i = 0; i < pages.size(); i++) {
             PageDraft p = pages.get(i);
             if (p.name != null) {
@@ -125,16 +126,29 @@ final class SheetNaming {
             p.name = freeNumber(i, taken);
             p.origin = Origin.ORDER;
             taken.add(Names.sheetKey(p.name));
-            findings.add(new Finding(
-                    Rule.SHEET_UNNUMBERED,
-                    p.page,
-                    null,
-                    List.of(),
-                    List.of(),
-                    p.page + " prints no sheet number that could be read; it is called " + p.name
-                            + " by the order of pages.",
-                    "give it its name with a sheet tag"));
+            unnumbered.add(p);
         }
+        boolean all = unnumbered.size() == pages.size() && pages.size() > 1;
+        if (all) {
+            findings.add(unnumbered(
+                    null, "No sheet prints a number that could be read; they are called by the order of pages."));
+        } else {
+            unnumbered.forEach(p -> findings.add(unnumbered(
+                    p,
+                    p.page + " prints no sheet number that could be read; it is called " + p.name
+                            + " by the order of pages.")));
+        }
+    }
+
+    private static Finding unnumbered(PageDraft page, String message) {
+        return new Finding(
+                Rule.SHEET_UNNUMBERED,
+                page == null ? null : page.page,
+                null,
+                List.of(),
+                List.of(),
+                message,
+                "give " + (page == null ? "each" : "it") + " its name with a sheet tag");
     }
 
     private String freeNumber(int index, Set<String> taken) {

@@ -1,9 +1,11 @@
 package linewalk.linker;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -25,7 +27,7 @@ import linewalk.drawing.Zone;
 final class Sifter {
 
     private static final double DROPPED = 0.4;
-    private static final double DOUBTFUL = 0.7;
+    static final double DOUBTFUL = 0.7;
     private static final double SURE_READING = 0.9;
     private static final double LIKELY_ENOUGH = 0.08;
     private static final double STRONG = 0.8;
@@ -36,30 +38,41 @@ final class Sifter {
     private static final double KNOWN_SHEET = 1.5;
     private static final double STRANGE_SHEET = 0.4;
     private static final double COMMON_FORM = 2;
+    private static final double USUAL_FORM = 3;
     private static final double RARE_FORM = 0.6;
+    /** {@code 24.9K} at a line's end, among references of another form and beyond the set's sheets, is rather a value. */
+    private static final double RARE_AND_STRANGE = 0.2;
 
     private final List<PageDraft> pages;
     private final List<Finding> findings;
-    private final Set<String> sheets = new HashSet<>();
+    private final FarPart farParts;
+    private final Map<String, List<PageDraft>> sheets = new HashMap<>();
     private final Map<String, Integer> strongForms = new HashMap<>();
     /** "from sheet > to sheet @ zone" of every likely reading, by the place it stands. */
     private final Map<String, Integer> pointing = new HashMap<>();
+
+    private final Set<ReferenceReading> strong = Collections.newSetFromMap(new IdentityHashMap<>());
+    /** Ids of what is likely no reference at all. */
+    private final Set<String> strange = new HashSet<>();
 
     private boolean tipsSpeak;
 
     Sifter(List<PageDraft> pages, List<Finding> findings) {
         this.pages = pages;
         this.findings = findings;
+        this.farParts = new FarPart(pages);
     }
 
     /** Leaves the references sorted by id; line ends at dropped candidates become open ends. */
     List<Ref> sift() {
         Map<PageDraft, Placing> placings = new HashMap<>();
         for (PageDraft p : pages) {
-            sheets.add(Names.sheetKey(p.name));
+            sheets.computeIfAbsent(Names.sheetKey(p.name), k -> new ArrayList<>())
+                    .add(p);
             placings.put(p, new Placing(p));
         }
         pages.forEach(p -> p.candidates.forEach(r -> note(p, placings.get(p), r)));
+        pages.forEach(p -> p.candidates.forEach(r -> noteAnswered(p, placings.get(p), r)));
         tipsSpeak = tipsSpeak();
         List<Ref> refs = new ArrayList<>();
         for (PageDraft p : pages) {
@@ -79,10 +92,15 @@ final class Sifter {
         return refs;
     }
 
-    /** Where every tip points away from its line, tips are a shape; where some point back at it, they mean the flow. */
+    /** Ids of references that are kept in doubt of being any; needs {@link #sift}. */
+    Set<String> strange() {
+        return strange;
+    }
+
+    /** Where all tips point one way, seen from the line, tips are a shape; where both ways occur, they mean the flow. */
     private boolean tipsSpeak() {
-        long in = tips(Flow.IN);
-        return in >= 2 && in * 10 >= tips(Flow.OUT);
+        long fewer = Math.min(tips(Flow.IN), tips(Flow.OUT));
+        return fewer >= 2 && fewer * 10 >= Math.max(tips(Flow.IN), tips(Flow.OUT));
     }
 
     private long tips(Flow flow) {
@@ -93,9 +111,6 @@ final class Sifter {
     }
 
     private void note(PageDraft page, Placing placing, ReferenceReading r) {
-        if (r.confidence() >= STRONG) {
-            strongForms.merge(String.valueOf(r.form()), 1, Integer::sum);
-        }
         Set<String> said = new HashSet<>();
         for (Says s : likely(r)) {
             for (Target t : s.targets()) {
@@ -105,6 +120,19 @@ final class Sifter {
             }
         }
         said.forEach(k -> pointing.merge(k, 1, Integer::sum));
+    }
+
+    /** What is plain on its page, or answered from where it points, shows the form of the set's references. */
+    private void noteAnswered(PageDraft page, Placing placing, ReferenceReading r) {
+        if (strong(page, placing, r)) {
+            strong.add(r);
+            strongForms.merge(String.valueOf(r.form()), 1, Integer::sum);
+        }
+    }
+
+    private boolean strong(PageDraft page, Placing placing, ReferenceReading r) {
+        return r.confidence() >= STRONG
+                || likely(r).stream().anyMatch(s -> s.targets().stream().anyMatch(t -> answered(page, placing, r, t)));
     }
 
     /** The ways to read a candidate that its page finds likely. */
@@ -169,7 +197,7 @@ final class Sifter {
     private double context(PageDraft page, Placing placing, ReferenceReading r, Says s) {
         double odds = 1;
         for (Target t : s.targets()) {
-            odds *= answered(page, placing, r, t) ? ANSWERED : sheets.contains(Names.sheetKey(t.sheet())) ? 1 : 0.3;
+            odds *= answered(page, placing, r, t) ? ANSWERED : sheets.containsKey(Names.sheetKey(t.sheet())) ? 1 : 0.3;
         }
         return odds;
     }
@@ -189,13 +217,30 @@ final class Sifter {
     private double posterior(PageDraft page, Placing placing, ReferenceReading r, Says s) {
         double p = Math.min(Math.max(r.confidence(), 0.001), 0.999);
         double odds = p / (1 - p);
-        int like = strongForms.getOrDefault(String.valueOf(r.form()), 0) - (r.confidence() >= STRONG ? 1 : 0);
-        int strong = strongForms.values().stream().mapToInt(Integer::intValue).sum();
-        odds *= like >= 3 ? COMMON_FORM : strong >= 10 && like == 0 ? RARE_FORM : 1;
-        boolean known = s.targets().stream().anyMatch(t -> sheets.contains(Names.sheetKey(t.sheet())));
+        int like = strongForms.getOrDefault(String.valueOf(r.form()), 0) - (strong.contains(r) ? 1 : 0);
+        boolean known = s.targets().stream().anyMatch(this::known);
+        double form = form(like, known);
+        if (form == RARE_AND_STRANGE) {
+            strange.add(r.id());
+        }
+        odds *= form;
         odds *= known ? KNOWN_SHEET : STRANGE_SHEET;
         odds *= s.targets().stream().anyMatch(t -> answered(page, placing, r, t)) ? ANSWERED : 1;
         return odds / (1 + odds);
+    }
+
+    private boolean known(Target t) {
+        List<PageDraft> there = sheets.getOrDefault(Names.sheetKey(t.sheet()), List.of());
+        return !there.isEmpty()
+                && (t.zone() == null || there.stream().allMatch(p -> p.grid() == null || p.has(t.zone())));
+    }
+
+    /** @param like how many others of the set are printed in this form */
+    private double form(int like, boolean known) {
+        if (strong.size() >= 10 && like * 20 < strong.size()) {
+            return known ? RARE_FORM : RARE_AND_STRANGE;
+        }
+        return like >= 10 ? USUAL_FORM : like >= 3 ? COMMON_FORM : 1;
     }
 
     private Ref ref(PageDraft page, Placing placing, ReferenceReading r, Says says, double confidence) {
@@ -214,19 +259,21 @@ final class Sifter {
                 r.origin(),
                 confidence,
                 placing.kind(r.id()),
-                Ref.Keys.of(page, label, says.targets()));
+                Ref.Keys.of(page, farParts.named(label) ? null : label, says.targets()));
     }
 
-    private static Finding doubtful(Ref r, List<Says> likely) {
+    private Finding doubtful(Ref r, List<Says> likely) {
         String others =
                 likely.size() < 2 ? "" : "; it may also read " + likely.get(1).targets();
+        boolean known = r.keys().targets().stream().anyMatch(sheets::containsKey);
+        String strange = known ? "" : ": the set has no such sheet, and its references look otherwise";
         return new Finding(
                 Rule.DOUBTFUL_READING,
                 r.page().page,
                 r.place(),
                 List.of(r.id()),
                 List.of(),
-                r.said() + " was read as " + r.targets() + " with doubt" + others + ".",
+                r.said() + " was read as " + r.targets() + " with doubt" + strange + others + ".",
                 "say what it is with a reference tag");
     }
 }

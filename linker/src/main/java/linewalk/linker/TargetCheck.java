@@ -15,17 +15,21 @@ final class TargetCheck {
     private final Mates mates;
     private final LooseEnds loose;
     private final DrawingNumbers numbers;
+    private final Suspects suspects;
 
     TargetCheck(RefIndex index, Mates mates, LooseEnds loose) {
         this.index = index;
         this.mates = mates;
         this.loose = loose;
         this.numbers = new DrawingNumbers(index);
+        this.suspects = new Suspects(index, mates);
     }
 
     void check(List<Finding> findings) {
         for (Ref r : index.refs) {
-            for (int i = 0; i < r.targets().size(); i++) {
+            // one that is perhaps none has its own finding
+            boolean doubtful = r.confidence() < Sifter.DOUBTFUL && index.strange.contains(r.id());
+            for (int i = 0; !doubtful && i < r.targets().size(); i++) {
                 check(new Slot(r, i)).ifPresent(findings::add);
             }
         }
@@ -66,7 +70,7 @@ final class TargetCheck {
             }
         }
         if (steps == 0) {
-            return Optional.empty();
+            return pointsBack(s) ? Optional.empty() : shared(s);
         }
         if (steps == 1) {
             Ref mate = mates.of(s).get(0).other(s).ref();
@@ -74,9 +78,28 @@ final class TargetCheck {
                     Rule.NEXT_ZONE,
                     s,
                     "names zone " + s.zone() + ", but its mate " + mate.said() + " stands one zone away",
-                    "it should name " + mate.zone());
+                    "it should name " + mate.zone() + ", where its mate " + mate.said() + " stands");
         }
         return emptyOrElsewhere(s);
+    }
+
+    /** Whether any mate that stands where this one points names the place from which it does. */
+    private boolean pointsBack(Slot s) {
+        return mates.of(s).stream().anyMatch(p -> {
+            Facts.Way back = Facts.way(p.other(s), s.ref(), index);
+            return back != Facts.Way.FAR && back != Facts.Way.NEAR
+                    || mates.of(p.other(s)).size() == 1;
+        });
+    }
+
+    /** The end there is another's mate, who bears this one's name. */
+    private Optional<Finding> shared(Slot s) {
+        Slot there = mates.of(s).get(0).other(s);
+        return finding(
+                Rule.NOT_RETURNED,
+                s,
+                "points to " + there.ref().said() + ", which points back elsewhere on this sheet, to " + there.zone(),
+                "take this one out if it is there twice, or let " + there.ref().said() + " name both places");
     }
 
     private Optional<Finding> emptyOrElsewhere(Slot s) {
@@ -127,7 +150,9 @@ final class TargetCheck {
                     s,
                     "goes on at " + s.ref().label() + " on sheet " + s.target().sheet() + ", where "
                             + same.get(0).said() + " points elsewhere",
-                    null);
+                    suspects.remedy(s)
+                            .orElse("let " + same.get(0).said() + " name sheet "
+                                    + s.ref().page().name));
         }
         if (label.isEmpty() && namesBack(s)) {
             return Optional.empty();
@@ -136,7 +161,7 @@ final class TargetCheck {
                 Rule.NOTHING_THERE,
                 s,
                 "goes on to sheet " + s.target().sheet() + ", where there is no reference " + what,
-                null);
+                remedy(s));
     }
 
     private boolean namesBack(Slot s) {
@@ -144,23 +169,8 @@ final class TargetCheck {
                 .anyMatch(t -> Names.sheetKey(t.sheet()).equals(s.ref().sheetKey())));
     }
 
-    /** Where the mate was found, or where something that has no mate points back here. */
     private String remedy(Slot s) {
-        for (Pairing p : mates.of(s)) {
-            return "the mate is probably " + p.other(s).ref().said() + ", which points back here"
-                    + sameLabel(s, p.facts());
-        }
-        List<Ref> back = new ArrayList<>();
-        s.ref().touched().forEach(z -> back.addAll(index.pointingAt(s.ref().sheetKey(), z)));
-        back.removeIf(r -> mates.mated(r) || r.equals(s.ref()));
-        List<Ref> distinct = back.stream().distinct().toList();
-        return distinct.size() == 1 ? "the mate is perhaps " + distinct.get(0).said() + ", which points here" : null;
-    }
-
-    private static String sameLabel(Slot s, Facts f) {
-        return f.label() == Facts.Label.EQUAL
-                ? " with the same label " + s.ref().label()
-                : "";
+        return suspects.remedy(s).orElse(null);
     }
 
     private static Optional<Finding> finding(Rule rule, Slot s, String what, String remedy) {

@@ -42,7 +42,7 @@ import linewalk.drawing.ZoneGrid;
  * ref a B4 > 2/C1 L-101 out         also: two targets 3/H1,6/K1; p=0.6; or=2/C7:0.3 another reading; ocr
  * part P1 pump B2 P S               a port -x has the id x and no name
  * pos V1 Y1A P-A B>T                 by, then passages in the notation of hand tags
- * line P1:P a                       also: drain, pilot, p=0.5, L-101 first; open@B2 a loose end
+ * line P1:P a                       also: drain, pilot, p=0.5, size=DN25, L-101 first; open@B2 a loose end
  * </pre>
  */
 final class Drawn {
@@ -223,6 +223,7 @@ final class Drawn {
 
     private void line(List<String> words) {
         String p = option(words, "p");
+        String size = option(words, "size");
         LineKind kind =
                 words.remove("drain") ? LineKind.DRAIN : words.remove("pilot") ? LineKind.PILOT : LineKind.WORKING;
         String label = words.get(0).startsWith("L-") ? words.remove(0) : null;
@@ -233,7 +234,7 @@ final class Drawn {
                         page().key(),
                         kind,
                         label,
-                        null,
+                        size,
                         p == null ? 1 : Double.parseDouble(p),
                         ends,
                         List.of()));

@@ -6,11 +6,16 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.Set;
+import java.util.stream.Collectors;
 import linewalk.linker.Facts.Flows;
 import linewalk.linker.Facts.Label;
 import linewalk.linker.Facts.Way;
+import org.jgrapht.alg.matching.MaximumWeightBipartiteMatching;
+import org.jgrapht.graph.DefaultWeightedEdge;
+import org.jgrapht.graph.SimpleWeightedGraph;
 import org.junit.jupiter.api.Test;
 
 /** The matching against all matchings there are, on small random graphs (fixed seed). */
@@ -26,6 +31,33 @@ class MatchingBruteForceTest {
                     Matching.best(pairs).stream().mapToDouble(Matching::gain).sum();
             assertThat(got).isCloseTo(best(pairs, 0, new HashSet<>()), within(1e-6));
         }
+    }
+
+    /** On two-sided graphs too large for brute force: JGraphT's own matching for those, another algorithm than ours. */
+    @Test
+    void noTwoSidedMatchingGainsMore() {
+        for (int round = 0; round < 20; round++) {
+            List<Pairing> pairs = pairs(40);
+            pairs.removeIf(p -> side(p.a()) == side(p.b()));
+            SimpleWeightedGraph<Slot, DefaultWeightedEdge> graph = new SimpleWeightedGraph<>(DefaultWeightedEdge.class);
+            for (Pairing p : pairs) {
+                graph.addVertex(p.a());
+                graph.addVertex(p.b());
+                graph.setEdgeWeight(graph.addEdge(p.a(), p.b()), Matching.gain(p));
+            }
+            Map<Boolean, Set<Slot>> sides = graph.vertexSet().stream()
+                    .collect(Collectors.partitioningBy(MatchingBruteForceTest::side, Collectors.toSet()));
+            double most = new MaximumWeightBipartiteMatching<>(graph, sides.get(true), sides.get(false))
+                    .getMatching()
+                    .getWeight();
+            double got =
+                    Matching.best(pairs).stream().mapToDouble(Matching::gain).sum();
+            assertThat(got).isCloseTo(most, within(1e-6));
+        }
+    }
+
+    private static boolean side(Slot s) {
+        return s.ref().id().charAt(1) % 2 == 0;
     }
 
     @Test

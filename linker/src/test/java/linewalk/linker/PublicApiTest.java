@@ -25,7 +25,18 @@ class PublicApiTest {
             }
         }
         assertThat(published)
-                .containsExactlyInAnyOrder("Linker", "Tracer", "Steps", "Question", "Leg", "Trace", "Answer");
+                .containsExactlyInAnyOrder(
+                        "Linker",
+                        "Tracer",
+                        "Steps",
+                        "Question",
+                        "Leg",
+                        "Trace",
+                        "Answer",
+                        "Excerpt",
+                        "Excerpts",
+                        "Review",
+                        "Neighbourhood");
     }
 
     private static List<String> names(Path folder) throws IOException {

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import linewalk.drawing.Component;
 import linewalk.drawing.Point;
 import linewalk.drawing.Position;
 import linewalk.drawing.Reference;
@@ -21,32 +22,36 @@ import linewalk.linker.Leg;
 import linewalk.renderer.sheet.Canvas;
 import linewalk.renderer.sheet.Ink;
 import linewalk.renderer.sheet.Lettering;
-import linewalk.renderer.sheet.PdfBook;
-import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
+import linewalk.renderer.sheet.Original;
+import linewalk.renderer.sheet.Page;
 
 /** Draws one cutting: the original, the path over it, item numbers and doubts beside it. */
 final class CuttingPainter {
 
     private static final double OVERLAY_PT = 8;
 
+    private static final int BAND_ALPHA = 0x48;
+
     private final PrintJob job;
     private final Doubts doubts;
     private final SourcePages sources;
-    private final PdfBook.Page page;
+    private final Page page;
     private final Rectangle2D area;
     private final Canvas c;
     private final Map<String, Position> switched = new HashMap<>();
 
-    CuttingPainter(PrintJob job, Doubts doubts, SourcePages sources, PdfBook.Page page, Rectangle2D area) {
+    CuttingPainter(PrintJob job, Doubts doubts, SourcePages sources, Page page, Rectangle2D area) {
         this.job = job;
         this.doubts = doubts;
         this.sources = sources;
         this.page = page;
         this.area = area;
         c = page.canvas();
-        for (FlowGraph.Stop s : new FlowGraph(job).stops) {
-            if (s.part != null && s.active != null && !s.active.isRest()) {
-                switched.put(s.part.id(), s.active);
+        Stands stands = new Stands(job);
+        for (Component part : job.subject().excerpt().parts()) {
+            Position now = stands.position(part);
+            if (now != null && !now.isRest()) {
+                switched.put(part.id(), now);
             }
         }
     }
@@ -64,31 +69,31 @@ final class CuttingPainter {
 
     private void original(Panel p, AffineTransform at) {
         Sheet sheet = job.set().getSheet(p.view().stay.page());
-        Optional<PDFormXObject> form = sources.form(sheet.page());
+        Optional<Original> source = sources.original(sheet.page());
         for (BrokenView.Cell cell : p.view().cells) {
             Rectangle2D seen = cell.view().createIntersection(p.part());
             if (seen.getWidth() <= 0 || seen.getHeight() <= 0) {
                 continue;
             }
             Rectangle2D clip = at.createTransformedShape(seen).getBounds2D();
-            if (form.isPresent()) {
-                place(form.get(), sheet, p.view().transform(cell), at, clip);
+            if (source.isPresent()) {
+                place(source.get(), sheet, p.view().transform(cell), at, clip);
             }
             c.pen(Color.GRAY, Ink.line(0.5));
             c.draw(clip);
         }
-        if (form.isEmpty()) {
+        if (source.isEmpty()) {
             c.pen(Ink.BLACK, Ink.dashed(1.5, 6, 4));
             c.draw(at.createTransformedShape(p.part()));
         }
     }
 
-    private void place(PDFormXObject form, Sheet sheet, AffineTransform toView, AffineTransform at, Rectangle2D clip) {
+    private void place(Original source, Sheet sheet, AffineTransform toView, AffineTransform at, Rectangle2D clip) {
         try {
             AffineTransform all = new AffineTransform(at);
             all.concatenate(toView);
             all.concatenate(SourceReader.transform(sheet.toPage()).createInverse());
-            page.place(form, all, clip);
+            page.place(source, all, clip);
         } catch (NoninvertibleTransformException e) {
             throw new IllegalStateException("sheet " + sheet.name() + " has a transform that cannot be turned back", e);
         }
@@ -106,27 +111,35 @@ final class CuttingPainter {
     /** The path's pieces on the page. */
     private List<List<Point2D>> overlay(Panel p, AffineTransform at, List<Rectangle2D> lettering) {
         List<List<Point2D>> lines = new ArrayList<>();
-        for (List<Point> course : p.view().stay.courses().values()) {
+        Stay stay = p.view().stay;
+        stay.courses().forEach((leg, course) -> {
+            LineLook look = LineLook.of(stay.lines().get(leg), job.moment());
             for (BrokenView.Stretch s : p.view().map(course)) {
                 for (List<Point2D> piece : new Clip(s.points(), p.part()).pieces) {
                     List<Point2D> placed =
                             piece.stream().map(q -> at.transform(q, null)).toList();
                     lines.add(placed);
-                    stretch(placed, s.seen(), lettering);
+                    stretch(placed, look, s.seen(), lettering);
                 }
             }
-        }
+        });
         return lines;
     }
 
-    private void stretch(List<Point2D> placed, boolean seen, List<Rectangle2D> lettering) {
+    private void stretch(List<Point2D> placed, LineLook look, boolean seen, List<Rectangle2D> lettering) {
         if (!seen) {
             c.pen(Ink.PATH, Ink.dashed(2.6, 2.6f, 2.6f));
             c.polyline(placed);
             return;
         }
-        c.pen(Ink.OVERLAY, Ink.line(OVERLAY_PT));
+        c.pen(look.pressure() == null ? Ink.OVERLAY : band(look), Ink.line(OVERLAY_PT));
         c.polyline(placed);
+        if (look.pressure() != null) {
+            look.paint(c, job.facts().palette(), placed);
+        }
+        if (!job.subject().isPath()) {
+            return;
+        }
         c.pen(Ink.PATH, Ink.line(1));
         for (int i = 1; i < placed.size(); i++) {
             Point2D a = placed.get(i - 1);
@@ -135,6 +148,12 @@ final class CuttingPainter {
                 arrow(a, b, lettering);
             }
         }
+    }
+
+    /** The class's colour, light enough to read through. */
+    private Color band(LineLook look) {
+        Color full = look.style(job.facts().palette()).color();
+        return new Color(full.getRed(), full.getGreen(), full.getBlue(), BAND_ALPHA);
     }
 
     /** Near the middle, off the lettering. */
@@ -213,7 +232,7 @@ final class CuttingPainter {
         Point2D place = notes.place(near, w, 19);
         double x = place.getX() - w / 2 + ring / 2;
         leader(near, new Point2D.Double(x, place.getY()), ink);
-        StopFigure.balloon(c, number, x, place.getY());
+        PrintMarks.balloon(c, number, x, place.getY());
         if (!tag.isEmpty()) {
             c.fill(Color.WHITE, new Rectangle2D.Double(x + ring / 2 + 2, place.getY() - 6, w - ring, 12));
             c.pen(Ink.BLACK, Ink.line(1));
@@ -250,24 +269,34 @@ final class CuttingPainter {
 
     private void doubts(Panel p, AffineTransform at, Notes notes) {
         Stay stay = p.view().stay;
+        if (!job.subject().isPath()) {
+            doubts.all().stream()
+                    .filter(d -> stay.page().equals(d.page()) && d.place() != null)
+                    .forEach(d -> doubt(p, at, d, p.view().map(d.place()), notes));
+            return;
+        }
         for (int leg = Math.max(0, stay.firstLeg() - 1); leg <= stay.lastLeg(); leg++) {
             for (Doubts.Doubt d : doubts.at(leg)) {
-                Point2D place = place(stay, d).map(p.view()::map).orElse(null);
-                if (place != null && p.shows(place)) {
-                    Rectangle2D near = doubted(p, at, d, place);
-                    Point2D mark = notes.place(near, 36, 24);
-                    c.pen(Ink.DOUBT, Ink.line(1.4));
-                    Point2D edge = edge(near, mark);
-                    c.line(mark.getX(), mark.getY(), edge.getX(), edge.getY());
-                    StopFigure.doubtMark(c, d.mark(), mark.getX(), mark.getY());
-                }
+                place(stay, d).ifPresent(place -> doubt(p, at, d, p.view().map(place), notes));
             }
         }
     }
 
+    private void doubt(Panel p, AffineTransform at, Doubts.Doubt d, Point2D place, Notes notes) {
+        if (!p.shows(place)) {
+            return;
+        }
+        Rectangle2D near = doubted(p, at, d, place);
+        Point2D mark = notes.place(near, PrintMarks.DOUBT_WIDTH_PT, PrintMarks.DOUBT_HEIGHT_PT);
+        c.pen(Ink.DOUBT, Ink.line(1.4));
+        Point2D edge = edge(near, mark);
+        c.line(mark.getX(), mark.getY(), edge.getX(), edge.getY());
+        PrintMarks.doubt(c, d.mark(), mark.getX(), mark.getY());
+    }
+
     /** A reference in doubt keeps its lettering free; other places get a dot. */
     private Rectangle2D doubted(Panel p, AffineTransform at, Doubts.Doubt d, Point2D place) {
-        if (job.trace().legs().get(d.leg()) instanceof Leg.Across x) {
+        if (d.leg() >= 0 && job.subject().legs().get(d.leg()) instanceof Leg.Across x) {
             Reference r = d.leg() < p.view().stay.firstLeg() ? x.to() : x.from();
             return placed(p, at, r.box());
         }
@@ -279,7 +308,7 @@ final class CuttingPainter {
     /** Where a doubt stands on this stay's sheet: its own place, else the reference, part or line it is tied to. */
     private Optional<Point> place(Stay stay, Doubts.Doubt d) {
         boolean ownPlace = stay.page().equals(d.page()) && d.place() != null;
-        Leg leg = job.trace().legs().get(d.leg());
+        Leg leg = job.subject().legs().get(d.leg());
         if (leg instanceof Leg.Across x) {
             return Optional.of(
                     d.leg() < stay.firstLeg() ? x.to().place() : x.from().place());

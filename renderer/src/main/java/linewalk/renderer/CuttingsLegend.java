@@ -9,16 +9,30 @@ final class CuttingsLegend {
 
     private CuttingsLegend() {}
 
-    static List<Picture.Mark> of(Doubts doubts, boolean crossings, boolean cut) {
+    static List<Picture.Mark> of(PrintJob job, Doubts doubts, boolean crossings, boolean cut) {
         List<Picture.Mark> marks = new ArrayList<>();
+        boolean classified = job.moment().state() != null;
+        if (classified) {
+            marks.addAll(LineLegend.of(
+                    job.subject().excerpt().lines().stream()
+                            .map(l -> LineLook.of(l, job.moment()))
+                            .toList(),
+                    job.facts().palette()));
+        }
+        String arrows = job.subject().isPath() ? ", arrow in the direction of flow" : "";
         marks.add(new Picture.Mark(
-                "The path over the original, arrow in the direction of flow; pressure not classified", (c, x, y) -> {
+                classified
+                        ? "A band of the class's colour over the original" + arrows
+                        : "A band over the original" + arrows + "; no step, so no pressures",
+                (c, x, y) -> {
                     c.pen(Ink.BLACK, Ink.line(1.2));
                     c.line(x, y + 10, x + 44, y + 10);
-                    c.pen(Ink.OVERLAY, Ink.line(8));
+                    c.pen(classified ? Ink.PALE : Ink.OVERLAY, Ink.line(8));
                     c.line(x, y + 10, x + 44, y + 10);
-                    c.pen(Ink.PATH, Ink.line(1));
-                    c.arrow(x + 28, y + 10, 1, 0, 12);
+                    if (!arrows.isEmpty()) {
+                        c.pen(Ink.PATH, Ink.line(1));
+                        c.arrow(x + 28, y + 10, 1, 0, 12);
+                    }
                 }));
         marks.add(new Picture.Mark("A straight stretch left out", (c, x, y) -> {
             c.pen(Ink.PATH, Ink.dashed(2.6, 2.6f, 2.6f));
@@ -31,7 +45,7 @@ final class CuttingsLegend {
                 c.arrow(x + 44, y + 10, 1, 0, 10);
             }));
         }
-        marks.add(new Picture.Mark("Item number", (c, x, y) -> StopFigure.balloon(c, "7", x + 22, y + 10)));
+        marks.add(new Picture.Mark("Item number", (c, x, y) -> PrintMarks.balloon(c, "7", x + 22, y + 10)));
         marks.addAll(DrawnLegend.shared(doubts, cut));
         return marks;
     }

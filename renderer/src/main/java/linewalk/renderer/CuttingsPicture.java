@@ -1,17 +1,21 @@
 package linewalk.renderer;
 
+import java.awt.geom.AffineTransform;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import linewalk.drawing.PageKey;
 import linewalk.drawing.Reference;
 import linewalk.drawing.Sheet;
+import linewalk.linker.Leg;
 import linewalk.renderer.sheet.Canvas;
-import linewalk.renderer.sheet.PdfBook;
+import linewalk.renderer.sheet.Page;
 
 /** The original's own areas along the path, one cutting for each stay on a sheet, joined mate to mate. */
 final class CuttingsPicture implements Picture {
@@ -30,7 +34,9 @@ final class CuttingsPicture implements Picture {
         this.job = job;
         this.doubts = doubts;
         this.sources = sources;
-        stays = Stay.of(job.trace().legs());
+        stays = job.subject().isPath()
+                ? Stay.of(job.subject().legs())
+                : Stay.of(job.subject().excerpt(), job.set());
         List<String> captions = new ArrayList<>();
         for (Stay s : stays) {
             Sheet sheet = job.set().getSheet(s.page());
@@ -61,10 +67,15 @@ final class CuttingsPicture implements Picture {
             text.append(". Leaves: ")
                     .append(words.crossing(s.exit(), stays.get(n + 1).entry()));
         }
-        if (sources.form(s.page()).isEmpty()) {
+        if (sources.original(s.page()).isEmpty()) {
             text.append(". ORIGINAL MISSING OR NOT READABLE: ").append(s.page());
         }
-        return (n + 1) + ". " + text;
+        return job.subject().isPath() ? (n + 1) + ". " + text : text.toString();
+    }
+
+    /** Only a path goes from one sheet to the next. */
+    private int links() {
+        return job.subject().isPath() ? stays.size() : 1;
     }
 
     private void connect(int page, Rectangle2D area) {
@@ -74,7 +85,7 @@ final class CuttingsPicture implements Picture {
                 .collect(Collectors.toCollection(ArrayList::new));
         obstacles.addAll(markBoxes(page));
         LaneRouter router = new LaneRouter(area.getWidth(), area.getHeight(), obstacles);
-        for (int i = 1; i < stays.size(); i++) {
+        for (int i = 1; i < links(); i++) {
             Panel from = panelOf(i - 1, stays.get(i - 1).exit());
             Panel to = panelOf(i, stays.get(i).entry());
             if (from.page() == page && to.page() == page) {
@@ -86,7 +97,7 @@ final class CuttingsPicture implements Picture {
     /** Where the letters of the page stand, with their words. */
     private List<Rectangle2D> markBoxes(int page) {
         List<Rectangle2D> boxes = new ArrayList<>();
-        for (int i = 1; i < stays.size(); i++) {
+        for (int i = 1; i < links(); i++) {
             Panel from = panelOf(i - 1, stays.get(i - 1).exit());
             Panel to = panelOf(i, stays.get(i).entry());
             if (from.page() == page && to.page() != page) {
@@ -111,7 +122,7 @@ final class CuttingsPicture implements Picture {
     }
 
     private void nameFarConnectors() {
-        for (int i = 1; i < stays.size(); i++) {
+        for (int i = 1; i < links(); i++) {
             Panel from = panelOf(i - 1, stays.get(i - 1).exit());
             Panel to = panelOf(i, stays.get(i).entry());
             if (from.page() != to.page()) {
@@ -143,7 +154,12 @@ final class CuttingsPicture implements Picture {
     }
 
     @Override
-    public void paint(int page, PdfBook.Page on, Rectangle2D area) throws IOException {
+    public boolean leavesRoomForWords() {
+        return true;
+    }
+
+    @Override
+    public void paint(int page, Page on, Rectangle2D area) throws IOException {
         Canvas c = on.canvas();
         CuttingPainter painter = new CuttingPainter(job, doubts, sources, on, area);
         for (Panel p : panels) {
@@ -155,8 +171,26 @@ final class CuttingsPicture implements Picture {
     }
 
     @Override
+    public Map<String, Rectangle2D> places(int page, Rectangle2D area) {
+        Map<String, Rectangle2D> places = new HashMap<>();
+        for (Panel p : panels) {
+            for (Leg.Through t : p.view().stay.parts()) {
+                Rectangle2D outline = p.view().map(Stay.anchor(t));
+                if (p.page() == page && p.shows(ViewCuts.center(outline))) {
+                    AffineTransform at = AffineTransform.getTranslateInstance(area.getX(), area.getY());
+                    at.concatenate(p.fromView());
+                    places.putIfAbsent(
+                            t.component().id(),
+                            at.createTransformedShape(outline).getBounds2D());
+                }
+            }
+        }
+        return places;
+    }
+
+    @Override
     public List<Mark> legend() {
-        return CuttingsLegend.of(doubts, !connectors.isEmpty(), !marks.isEmpty());
+        return CuttingsLegend.of(job, doubts, !connectors.isEmpty(), !marks.isEmpty());
     }
 
     @Override
@@ -165,11 +199,11 @@ final class CuttingsPicture implements Picture {
         List<PageKey> missing = new ArrayList<>();
         for (Stay s : stays) {
             s.alongs().stream()
-                    .filter(a -> s.courses().values().stream().noneMatch(c -> runs(c, a)))
+                    .filter(a -> !isTraced(s, a))
                     .forEach(a -> remarks.add(Words.capital(Words.called(a.line())) + " on "
                             + job.set().address(s.page(), a.from().place())
                             + " was never traced on the drawing and is not drawn over."));
-            if (!missing.contains(s.page()) && sources.form(s.page()).isEmpty()) {
+            if (!missing.contains(s.page()) && sources.original(s.page()).isEmpty()) {
                 missing.add(s.page());
                 remarks.add(
                         "The original of sheet " + job.set().getSheet(s.page()).name() + " (" + s.page()
@@ -179,7 +213,13 @@ final class CuttingsPicture implements Picture {
         return remarks;
     }
 
-    private static boolean runs(List<linewalk.drawing.Point> course, linewalk.linker.Leg.Along a) {
+    private boolean isTraced(Stay s, Leg.Along a) {
+        return job.subject().isPath()
+                ? s.courses().values().stream().anyMatch(c -> runs(c, a))
+                : !a.line().runs().isEmpty();
+    }
+
+    private static boolean runs(List<linewalk.drawing.Point> course, Leg.Along a) {
         return course.get(0).distancePt(a.from().place()) < 5
                 && course.get(course.size() - 1).distancePt(a.to().place()) < 5;
     }

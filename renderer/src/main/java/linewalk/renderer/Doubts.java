@@ -3,6 +3,7 @@ package linewalk.renderer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -17,7 +18,7 @@ import linewalk.linker.Leg;
 final class Doubts {
 
     /** Joins and mates from here on are held for sure (the promise behind a confidence). */
-    private static final double SURE = 0.9;
+    static final double SURE = 0.9;
     /** How far a doubt's place may lie from the leg it concerns. */
     private static final double NEAR_PT = 15;
 
@@ -27,28 +28,35 @@ final class Doubts {
      * @param number from 1
      * @param page null where it has no place
      * @param leg index into the trace's legs, or -1
+     * @param about ids of the line, part or references it concerns
      */
-    record Doubt(int number, String text, PageKey page, Point place, int leg) {
+    record Doubt(int number, String text, PageKey page, Point place, int leg, Set<String> about) {
         String mark() {
             return "?" + number;
         }
     }
 
     private final PrintJob job;
+    private final List<Leg> legs;
     private final List<Doubt> all = new ArrayList<>();
 
     private Doubts(PrintJob job) {
         this.job = job;
+        legs = job.subject().legs();
     }
 
     static Doubts of(PrintJob job) {
         Doubts doubts = new Doubts(job);
+        if (!job.subject().isPath()) {
+            CircuitDoubts.of(job).forEach(doubts::add);
+            return doubts;
+        }
         job.trace().doubts().forEach(doubts::add);
         job.set().findings().stream()
                 .filter(f -> f.severity() != Severity.NOTE && doubts.isOfACrossing(f))
                 .filter(f -> doubts.all.stream().noneMatch(d -> d.text().startsWith(f.message())))
                 .forEach(doubts::add);
-        for (int i = 0; i < job.trace().legs().size(); i++) {
+        for (int i = 0; i < doubts.legs.size(); i++) {
             doubts.addUnsaid(i);
         }
         return doubts;
@@ -56,6 +64,11 @@ final class Doubts {
 
     List<Doubt> all() {
         return all;
+    }
+
+    /** @param id of a line, a part or a reference */
+    List<Doubt> about(String id) {
+        return all.stream().filter(d -> d.about().contains(id)).toList();
     }
 
     List<Doubt> at(int leg) {
@@ -69,20 +82,37 @@ final class Doubts {
     }
 
     private void add(Finding f) {
-        String remedy = f.remedy() == null ? "" : " To settle it: " + f.remedy();
-        add(f.message() + remedy, f.page(), f.place(), legOf(f).orElse(-1));
+        add(text(f), f.page(), f.place(), legOf(f).orElse(-1));
+    }
+
+    static String text(Finding f) {
+        return f.message() + (f.remedy() == null ? "" : " To settle it: " + f.remedy());
     }
 
     /** Where the drafter's two ends do not agree, the path's reader should know even if the mate itself is sure. */
     private boolean isOfACrossing(Finding f) {
-        return job.trace().legs().stream()
+        return legs.stream()
                 .anyMatch(l -> l instanceof Leg.Across x
                         && (f.references().contains(x.from().id())
                                 || f.references().contains(x.to().id())));
     }
 
     private void add(String text, PageKey page, Point place, int leg) {
-        all.add(new Doubt(all.size() + 1, text, page, place, leg));
+        all.add(new Doubt(all.size() + 1, text, page, place, leg, leg < 0 ? Set.of() : ids(legs.get(leg))));
+    }
+
+    private void add(CircuitDoubts.Said said) {
+        all.add(new Doubt(all.size() + 1, said.text(), said.page(), said.place(), -1, said.about()));
+    }
+
+    private static Set<String> ids(Leg leg) {
+        if (leg instanceof Leg.Across x) {
+            return Set.of(x.from().id(), x.to().id());
+        }
+        return Set.of(
+                leg instanceof Leg.Along a
+                        ? a.line().id()
+                        : ((Leg.Through) leg).component().id());
     }
 
     /** What the records hold to be unsure but no finding says. */
@@ -90,7 +120,7 @@ final class Doubts {
         if (!at(i).isEmpty()) {
             return;
         }
-        Leg leg = job.trace().legs().get(i);
+        Leg leg = legs.get(i);
         Words words = new Words(job);
         if (leg instanceof Leg.Across x && x.from().mateConfidence() < SURE) {
             String text = "It is not sure that " + x.from().text() + " on " + words.address(x.from()) + " goes on at "
@@ -132,14 +162,12 @@ final class Doubts {
     }
 
     private OptionalInt first(Predicate<Leg> wanted) {
-        List<Leg> legs = job.trace().legs();
         return IntStream.range(0, legs.size())
                 .filter(i -> wanted.test(legs.get(i)))
                 .findFirst();
     }
 
     private OptionalInt nearest(PageKey page, Point place) {
-        List<Leg> legs = job.trace().legs();
         int best = -1;
         double least = NEAR_PT;
         for (int i = 0; i < legs.size(); i++) {

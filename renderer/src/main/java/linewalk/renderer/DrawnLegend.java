@@ -2,46 +2,40 @@ package linewalk.renderer;
 
 import java.util.ArrayList;
 import java.util.List;
-import linewalk.drawing.LineKind;
 import linewalk.renderer.sheet.Canvas;
 import linewalk.renderer.sheet.Ink;
 
-/** The meanings of the marks that the drawn look used. */
+/** What the marks of the drawn look mean; only those that the print uses. */
 final class DrawnLegend {
 
-    private DrawnLegend() {}
+    private final SchemeBuilder.Built built;
+    private final List<Picture.Mark> marks = new ArrayList<>();
 
-    static List<Picture.Mark> of(FlowGraph graph, Doubts doubts, boolean cut) {
-        List<Picture.Mark> marks = new ArrayList<>();
-        for (LineKind kind : LineKind.values()) {
-            if (graph.edges.stream().anyMatch(e -> !byHand(e) && kindOf(e) == kind)) {
-                marks.add(new Picture.Mark(meaning(kind), (c, x, y) -> line(c, x, y, kind)));
-            }
+    private DrawnLegend(SchemeBuilder.Built built) {
+        this.built = built;
+    }
+
+    static List<Picture.Mark> of(
+            PrintJob job, SchemeBuilder.Built built, Doubts doubts, boolean cut, boolean drilled, boolean framed) {
+        DrawnLegend legend = new DrawnLegend(built);
+        List<LineLook> looks = built.strands().values().stream()
+                .map(strand -> LineLook.of(strand.line(), job.moment()))
+                .toList();
+        legend.marks.addAll(LineLegend.of(looks, job.facts().palette()));
+        legend.add("The way oil goes, where it moves", DrawnLegend::way);
+        if (drilled) {
+            legend.add("Line between walls: drilled in a block, cannot be touched", DrawnLegend::drilled);
         }
-        if (graph.edges.stream().anyMatch(DrawnLegend::byHand)) {
-            marks.add(
-                    new Picture.Mark("Joined by hand: not followed on the drawing", (c, x, y) -> line(c, x, y, null)));
-        }
-        if (graph.stops.stream().anyMatch(s -> s.crossing != null)) {
-            marks.add(new Picture.Mark(
-                    "Sheet left (white) and sheet entered (grey)",
-                    (c, x, y) -> StopFigure.crossingMark(c, x + 12, y - 3, 20, 26)));
-        }
-        marks.add(new Picture.Mark("Item number", (c, x, y) -> StopFigure.balloon(c, "7", x + 22, y + 10)));
-        if (graph.stops.stream()
-                .anyMatch(s -> s.active != null && s.part.positions().size() > 1)) {
-            marks.add(new Picture.Mark(
-                    "Valve squares: the lines meet the square that is active on this path", DrawnLegend::squares));
-        }
-        marks.addAll(shared(doubts, cut));
-        return marks;
+        legend.figures(framed);
+        legend.marks.addAll(shared(doubts, cut));
+        return legend.marks;
     }
 
     static List<Picture.Mark> shared(Doubts doubts, boolean cut) {
         List<Picture.Mark> marks = new ArrayList<>();
         if (!doubts.all().isEmpty()) {
             marks.add(new Picture.Mark(
-                    "In doubt: see the list of doubts", (c, x, y) -> StopFigure.doubtMark(c, "?1", x + 22, y + 10)));
+                    "In doubt: see the list of doubts", (c, x, y) -> PrintMarks.doubt(c, "?1", x + 22, y + 10)));
         }
         if (cut) {
             marks.add(new Picture.Mark(
@@ -50,31 +44,52 @@ final class DrawnLegend {
         return marks;
     }
 
-    private static boolean byHand(FlowGraph.Edge e) {
-        return e.along() != null && e.along().line().runs().isEmpty();
+    private void add(String meaning, linewalk.renderer.sheet.Row.Painter sample) {
+        marks.add(new Picture.Mark(meaning, sample));
     }
 
-    private static LineKind kindOf(FlowGraph.Edge e) {
-        return e.along() == null ? LineKind.WORKING : e.along().line().kind();
-    }
-
-    private static String meaning(LineKind kind) {
-        String line = Words.capital(kind.name().toLowerCase(java.util.Locale.ROOT)) + " line";
-        return line + ", arrow in the direction of flow; pressure not classified";
-    }
-
-    private static void line(Canvas c, double x, double y, LineKind kind) {
-        c.pen(
-                Ink.PATH,
-                kind == null
-                        ? Ink.dashed(2.6, 14, 4, 2.6f, 4)
-                        : kind == LineKind.PILOT
-                                ? Ink.dashed(2.6, 10, 4)
-                                : kind == LineKind.DRAIN ? Ink.dashed(2.6, 4, 3) : Ink.line(2.6));
-        c.line(x, y + 10, x + 44, y + 10);
-        if (kind != null) {
-            c.arrow(x + 28, y + 10, 1, 0, 12);
+    private void figures(boolean framed) {
+        if (built.scheme().nodes().stream().anyMatch(n -> n.figure() instanceof CrossingFigure)) {
+            add("From sheet to sheet: both addresses", (c, x, y) -> {
+                c.polygon(Ink.PALE, x + 4, y - 1, x + 40, y - 1, x + 40, y + 8, x + 4, y + 8);
+                c.pen(Ink.BLACK, Ink.line(0.9));
+                c.rect(x + 4, y - 1, 36, 9);
+                c.rect(x + 4, y + 12, 36, 9);
+                c.line(x + 19, y + 8, x + 19, y + 12);
+                c.line(x + 25, y + 8, x + 25, y + 12);
+            });
         }
+        if (built.scheme().nodes().stream().anyMatch(n -> n.figure() instanceof StubFigure)) {
+            add("Branch that leaves this print", (c, x, y) -> {
+                c.pen(Ink.BLACK, Ink.line(1.6));
+                c.line(x + 8, y + 10, x + 30, y + 10);
+                c.line(x + 30, y + 4, x + 30, y + 16);
+            });
+        }
+        if (framed) {
+            add("Chain line: parts in one manifold or unit", (c, x, y) -> {
+                c.pen(Ink.GREY, Ink.dashed(0.9, 12, 3, 2, 3));
+                c.rect(x + 2, y + 2, 40, 15);
+            });
+        }
+        add("Item number", (c, x, y) -> PrintMarks.balloon(c, "7", x + 22, y + 10));
+        if (built.parts().values().stream().anyMatch(c -> c.positions().size() > 1)) {
+            add("Valve squares: the lines meet the square in which the valve stands", DrawnLegend::squares);
+        }
+    }
+
+    private static void way(Canvas c, double x, double y) {
+        c.pen(Ink.BLACK, Ink.line(1.6));
+        c.line(x + 6, y + 10, x + 40, y + 10);
+        c.arrow(x + 29, y + 10, 1, 0, 11);
+    }
+
+    private static void drilled(Canvas c, double x, double y) {
+        c.pen(Ink.GREY, Ink.line(0.6));
+        c.line(x, y + 5, x + 44, y + 5);
+        c.line(x, y + 15, x + 44, y + 15);
+        c.pen(Ink.BLACK, Ink.line(2));
+        c.line(x, y + 10, x + 44, y + 10);
     }
 
     private static void squares(Canvas c, double x, double y) {

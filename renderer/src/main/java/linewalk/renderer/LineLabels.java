@@ -3,51 +3,103 @@ package linewalk.renderer;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import linewalk.renderer.scheme.Layout;
+import linewalk.renderer.scheme.Node;
 import linewalk.renderer.sheet.Canvas;
 import linewalk.renderer.sheet.Ink;
 import linewalk.renderer.sheet.Lettering;
 
-/** Line numbers beside lines that join two parts; at a crossing they stand in the crossing's own words. */
+/** Line numbers beside upright stretches, where nothing else is; one without room is left to the table of the walk. */
 final class LineLabels {
 
-    private static final double HEIGHT_PT = 12;
+    private static final double HEIGHT_PT = 11;
+    private static final double ASIDE_PT = 9;
+    private static final double CLEAR_PT = 2;
+    /** Places are exact to a twentieth of a point. */
+    private static final double STRAIGHT_PT = 0.2;
 
-    private final ColumnLayout layout;
-    private final Doubts doubts;
+    private final Layout layout;
+    private final SchemeBuilder.Built built;
+    private final List<Rectangle2D> frames;
     private final List<Rectangle2D> taken = new ArrayList<>();
 
-    LineLabels(ColumnLayout layout, Doubts doubts) {
+    /** @param frames whose outlines the labels keep off */
+    LineLabels(Layout layout, SchemeBuilder.Built built, List<Rectangle2D> frames) {
+        this.frames = frames;
         this.layout = layout;
-        this.doubts = doubts;
+        this.built = built;
+        layout.places()
+                .forEach((node, at) -> taken.add(new Rectangle2D.Double(
+                        at.getX(),
+                        at.getY(),
+                        node.figure().widthPt(),
+                        node.figure().heightPt())));
     }
 
-    /** In the first place beside an upright stretch that is free; a label without room is left to the walk in words. */
-    void paint(Canvas c, FlowGraph.Edge edge, ColumnLayout.Drawn drawn) {
-        if (edge.along() == null
-                || edge.along().line().label() == null
-                || edge.from().crossing != null
-                || edge.to().crossing != null
-                || !doubts.at(edge.leg()).isEmpty()) {
-            return;
-        }
-        String label = edge.along().line().label();
-        double w = Lettering.widthPt(label, Lettering.TEXT_PT);
-        List<Point2D> course = drawn.course();
-        for (int i = 1; i < course.size(); i++) {
-            Point2D p = course.get(i - 1);
-            Point2D q = course.get(i);
-            double y = (p.getY() + q.getY()) / 2;
-            Rectangle2D room = new Rectangle2D.Double(p.getX() + 8, y - HEIGHT_PT / 2, w + 2, HEIGHT_PT);
-            if (Math.abs(p.getX() - q.getX()) < 0.01
-                    && p.distance(q) > HEIGHT_PT + 4
-                    && layout.isFree(drawn.page(), room)
-                    && taken.stream().noneMatch(room::intersects)) {
-                taken.add(room);
-                c.pen(Ink.BLACK, Ink.line(1));
-                c.text(label, room.getX(), y + 3.6, Lettering.TEXT_PT);
-                return;
+    void paint(Canvas c) {
+        Set<String> told = new HashSet<>();
+        for (Layout.Course course : layout.courses()) {
+            String label = built.strands().get(course.net().name()).line().label();
+            if (label != null && !told.contains(label) && !isAtCrossing(course)) {
+                Rectangle2D room = room(course.points(), Lettering.widthPt(label, Lettering.TEXT_PT));
+                if (room != null) {
+                    told.add(label);
+                    taken.add(room);
+                    c.pen(Ink.BLACK, Ink.line(1));
+                    c.text(label, room.getX(), room.getCenterY() + 3.6, Lettering.TEXT_PT);
+                }
             }
         }
+    }
+
+    /** There the number stands with the addresses. */
+    private static boolean isAtCrossing(Layout.Course course) {
+        return course.net().meetings().stream()
+                .map(m -> m.node())
+                .map(Node::figure)
+                .anyMatch(CrossingFigure.class::isInstance);
+    }
+
+    /** Null where there is none. */
+    private Rectangle2D room(List<Point2D> points, double widthPt) {
+        for (int i = 1; i < points.size(); i++) {
+            Point2D p = points.get(i - 1);
+            Point2D q = points.get(i);
+            if (Math.abs(p.getX() - q.getX()) > STRAIGHT_PT || p.distance(q) < HEIGHT_PT) {
+                continue;
+            }
+            double y = (p.getY() + q.getY()) / 2 - HEIGHT_PT / 2;
+            for (double x : new double[] {p.getX() + ASIDE_PT, p.getX() - ASIDE_PT - widthPt}) {
+                Rectangle2D room = new Rectangle2D.Double(x, y, widthPt, HEIGHT_PT);
+                if (isFree(room)) {
+                    return room;
+                }
+            }
+        }
+        return null;
+    }
+
+    private boolean isFree(Rectangle2D room) {
+        Rectangle2D wide = new Rectangle2D.Double(
+                room.getX() - CLEAR_PT, room.getY(), room.getWidth() + 2 * CLEAR_PT, room.getHeight());
+        if (wide.getMinX() < 0
+                || wide.getMaxX() > layout.widthPt()
+                || taken.stream().anyMatch(wide::intersects)
+                || frames.stream().anyMatch(f -> f.intersects(wide) && !f.contains(wide))) {
+            return false;
+        }
+        for (Layout.Course course : layout.courses()) {
+            for (int i = 1; i < course.points().size(); i++) {
+                Point2D p = course.points().get(i - 1);
+                Point2D q = course.points().get(i);
+                if (wide.intersectsLine(p.getX(), p.getY(), q.getX(), q.getY())) {
+                    return false;
+                }
+            }
+        }
+        return true;
     }
 }

@@ -1,30 +1,34 @@
 package linewalk.renderer;
 
-/** Paper sizes, landscape, in points. */
+/** Paper sizes after ISO 216 (A) and ASME Y14.1 (ANSI A, which is Letter, to E), lying on their long side. */
 public enum Paper {
-    A3(1190.55, 841.89),
-    A4(841.89, 595.28),
-    LETTER(792, 612),
-    TABLOID(1224, 792);
+    A4(297 / Paper.INCH_MM, 210 / Paper.INCH_MM),
+    A3(420 / Paper.INCH_MM, 297 / Paper.INCH_MM),
+    A2(594 / Paper.INCH_MM, 420 / Paper.INCH_MM),
+    A1(841 / Paper.INCH_MM, 594 / Paper.INCH_MM),
+    A0(1189 / Paper.INCH_MM, 841 / Paper.INCH_MM),
+    LETTER(11, 8.5),
+    TABLOID(17, 11),
+    ANSI_C(22, 17),
+    ANSI_D(34, 22),
+    ANSI_E(44, 34);
 
-    private final double widthPt;
-    private final double heightPt;
+    private static final double INCH_MM = 25.4;
+    private static final double INCH_PT = 72;
 
-    Paper(double widthPt, double heightPt) {
-        this.widthPt = widthPt;
-        this.heightPt = heightPt;
+    private final double widthIn;
+    private final double heightIn;
+
+    Paper(double widthIn, double heightIn) {
+        this.widthIn = widthIn;
+        this.heightIn = heightIn;
     }
 
     public double widthPt() {
-        return widthPt;
+        return widthIn * INCH_PT;
     }
 
     public double heightPt() {
-        return heightPt;
-    }
-
-    /** Wide enough for a column of text beside the picture. */
-    boolean isWide() {
-        return widthPt > 1000;
+        return heightIn * INCH_PT;
     }
 }

@@ -1,9 +1,6 @@
 package linewalk.renderer;
 
-import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.Map;
-import java.util.function.Function;
 import linewalk.drawing.CycleChart;
 import linewalk.drawing.DrawingSet;
 import linewalk.drawing.Part;
@@ -12,26 +9,29 @@ import linewalk.linker.Trace;
 /**
  * All that one print is made of.
  *
- * @param step the step that the trace was asked for, or null for the machine at rest, as drawn
- * @param itemNumbers by designation; they belong to the set and are the same on all its prints
- * @param parts rows of the parts list by designation
- * @param sources where a source named in a page key lies; the file may be missing
  * @param date printed, and the date of the file made
  */
-public record PrintJob(
-        DrawingSet set,
-        Trace trace,
-        CycleChart.Step step,
-        Map<String, Integer> itemNumbers,
-        Map<String, Part> parts,
-        Function<String, Path> sources,
-        Paper paper,
-        Look look,
-        LocalDate date,
-        String setTitle) {
+public record PrintJob(SetFacts facts, Subject subject, Moment moment, PrintForm form, LocalDate date) {
 
-    public PrintJob {
-        itemNumbers = Map.copyOf(itemNumbers);
-        parts = Map.copyOf(parts);
+    DrawingSet set() {
+        return facts.set();
+    }
+
+    /** Null where the print shows a circuit. */
+    Trace trace() {
+        return subject.trace();
+    }
+
+    /** Null for the machine at rest, as drawn. */
+    CycleChart.Step step() {
+        return moment.step();
+    }
+
+    Part part(String tag) {
+        return facts.parts().get(tag);
+    }
+
+    PrintJob in(PrintForm other) {
+        return new PrintJob(facts, subject, moment, other, date);
     }
 }

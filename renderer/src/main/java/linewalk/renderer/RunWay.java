@@ -10,7 +10,7 @@ import java.util.PriorityQueue;
 import linewalk.drawing.Point;
 
 /** The shortest drawn way between two places of one line, through its runs. */
-final class RunWay {
+public final class RunWay {
 
     /** Points nearer than this are one. */
     private static final double SAME_PT = 0.8;
@@ -23,7 +23,7 @@ final class RunWay {
     private RunWay() {}
 
     /** Empty where nothing is drawn between the two places. */
-    static Optional<List<Point>> between(List<List<Point>> runs, Point from, Point to) {
+    public static Optional<List<Point>> between(List<List<Point>> runs, Point from, Point to) {
         if (runs.isEmpty()) {
             return Optional.empty();
         }

@@ -1,10 +1,8 @@
 package linewalk.renderer;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import linewalk.drawing.Component;
 import linewalk.drawing.PageKey;
@@ -47,7 +45,7 @@ final class Sections {
 
     private void shifts() {
         Set<String> lines = new LinkedHashSet<>();
-        for (Leg leg : job.trace().legs()) {
+        for (Leg leg : job.subject().legs()) {
             if (leg instanceof Leg.Through t && t.shift() != null) {
                 lines.add(words.shift(t.component(), t.shift()) + ".");
             }
@@ -63,10 +61,14 @@ final class Sections {
 
     private void doubts(List<String> remarks) {
         rows.addAll(text.heading("Doubts"));
-        if (!Words.arrives(job.trace())) {
+        if (job.subject().isPath() && !Words.arrives(job.trace())) {
             rows.addAll(text.paragraph("!", 26, "This walk stops before it arrives: see its last sentence."));
         } else if (doubts.all().isEmpty() && unread().isEmpty()) {
-            rows.addAll(text.paragraph("", 0, "None on this path. That does not prove the drawing right."));
+            rows.addAll(text.paragraph(
+                    "",
+                    0,
+                    (job.subject().isPath() ? "None on this path." : "None in this circuit.")
+                            + " That does not prove the drawing right."));
         }
         for (Doubts.Doubt d : doubts.all()) {
             String where = d.page() == null
@@ -91,7 +93,7 @@ final class Sections {
 
     private Set<String> unread() {
         Set<String> parts = new LinkedHashSet<>();
-        for (Leg leg : job.trace().legs()) {
+        for (Leg leg : job.subject().legs()) {
             if (leg instanceof Leg.Through t && Words.isWayUnread(t)) {
                 parts.add(words.called(t.component()));
             }
@@ -100,28 +102,23 @@ final class Sections {
     }
 
     private void table() {
-        rows.addAll(text.heading("Parts on this path"));
+        rows.addAll(text.heading(job.subject().isPath() ? "Parts on this path" : "Parts of this circuit"));
         double w = text.widthPt();
         List<Double> widths = List.of(32.0, 62.0, 74.0, w * 0.52 - 74, w * 0.48 - 94);
         rows.add(text.cells(widths, List.of("Item", "Tag", "Sheet", "Description", "Setting"), true));
-        for (Component c : components().values()) {
+        for (Component c : components()) {
             String address = words.address(c).replaceFirst("^sheet ", "");
             rows.add(text.cells(
-                    widths,
-                    List.of(words.balloon(c), c.tag(), address, words.description(c), words.setting(c)),
-                    false));
+                            widths,
+                            List.of(words.balloon(c), c.tag(), address, words.description(c), words.setting(c)),
+                            false)
+                    .about(c.id()));
         }
         rows.add(Row.gap(4));
     }
 
-    private Map<String, Component> components() {
-        Map<String, Component> found = new LinkedHashMap<>();
-        for (Leg leg : job.trace().legs()) {
-            if (leg instanceof Leg.Through t) {
-                found.putIfAbsent(t.component().id(), t.component());
-            }
-        }
-        return found;
+    private Set<Component> components() {
+        return job.subject().excerpt().parts();
     }
 
     private void legend(List<Picture.Mark> marks) {
@@ -145,6 +142,9 @@ final class Sections {
     }
 
     private void walk() {
+        if (!job.subject().isPath()) {
+            return;
+        }
         rows.addAll(text.heading("The walk in words"));
         int n = 1;
         for (String sentence : Walk.sentences(job)) {
@@ -165,10 +165,10 @@ final class Sections {
         }
     }
 
-    /** The sheets that the trace passes, each once, in the order first passed. */
+    /** The sheets shown, each once, in the order first reached. */
     static List<Sheet> sheets(PrintJob job) {
         Set<PageKey> pages = new LinkedHashSet<>();
-        for (Leg leg : job.trace().legs()) {
+        for (Leg leg : job.subject().legs()) {
             if (leg instanceof Leg.Through t) {
                 pages.add(t.component().page());
             } else if (leg instanceof Leg.Along a) {
@@ -178,6 +178,8 @@ final class Sections {
                 pages.add(x.to().page());
             }
         }
+        job.subject().excerpt().parts().forEach(c -> pages.add(c.page()));
+        job.subject().excerpt().lines().forEach(l -> pages.add(l.page()));
         return pages.stream().map(job.set()::getSheet).toList();
     }
 }

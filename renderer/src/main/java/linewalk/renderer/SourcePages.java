@@ -10,32 +10,26 @@ import java.util.Map;
 import java.util.Optional;
 import linewalk.drawing.PageKey;
 import linewalk.drawing.Sheet;
+import linewalk.renderer.sheet.Original;
 import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.multipdf.LayerUtility;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
-import org.apache.pdfbox.util.Matrix;
 
-/** Opens the originals and hands out their pages as forms of one book, and the marks that stand on them. */
+/** Opens the originals and hands out their pages and the marks that stand on them. */
 final class SourcePages implements Closeable {
 
     private final PrintJob job;
     private final Map<String, Optional<PDDocument>> open = new LinkedHashMap<>();
-    private final Map<PageKey, Optional<PDFormXObject>> forms = new HashMap<>();
+    private final Map<PageKey, Optional<Original>> originals = new HashMap<>();
     private final Map<PageKey, SourceReader.Marks> marks = new HashMap<>();
-    private LayerUtility layers;
 
     SourcePages(PrintJob job) {
         this.job = job;
     }
 
-    void into(PDDocument target) {
-        layers = new LayerUtility(target);
-    }
-
-    /** The page in its own user space; empty where the source is missing or cannot be read. */
-    Optional<PDFormXObject> form(PageKey page) {
-        return forms.computeIfAbsent(page, this::importForm);
+    /** Empty where the source is missing or cannot be read. */
+    Optional<Original> original(PageKey page) {
+        return originals.computeIfAbsent(
+                page, key -> document(key.source()).flatMap(d -> Original.find(d, key.page())));
     }
 
     /** No letters for pages without a text layer. */
@@ -46,28 +40,12 @@ final class SourcePages implements Closeable {
                 .orElse(SourceReader.Marks.NONE));
     }
 
-    private Optional<PDFormXObject> importForm(PageKey key) {
-        Optional<PDDocument> source = document(key.source());
-        if (source.isEmpty() || key.page() < 1 || key.page() > source.get().getNumberOfPages()) {
-            return Optional.empty();
-        }
-        try {
-            PDFormXObject form = layers.importPageAsForm(source.get(), key.page() - 1);
-            // the sheet's own affine already knows of rotation and crop box
-            form.setMatrix(new Matrix().createAffineTransform());
-            form.setBBox(source.get().getPage(key.page() - 1).getCropBox());
-            return Optional.of(form);
-        } catch (IOException e) {
-            return Optional.empty();
-        }
-    }
-
     private Optional<PDDocument> document(String source) {
         return open.computeIfAbsent(source, this::load);
     }
 
     private Optional<PDDocument> load(String source) {
-        Path file = job.sources().apply(source);
+        Path file = job.facts().sources().apply(source);
         if (file == null || !Files.isReadable(file)) {
             return Optional.empty();
         }

@@ -1,16 +1,22 @@
 package linewalk.renderer;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import linewalk.drawing.Box;
 import linewalk.drawing.Component;
+import linewalk.drawing.DrawingSet;
+import linewalk.drawing.End;
+import linewalk.drawing.Line;
 import linewalk.drawing.PageKey;
 import linewalk.drawing.Point;
 import linewalk.drawing.Port;
 import linewalk.drawing.Reference;
+import linewalk.linker.Excerpt;
 import linewalk.linker.Leg;
 
 /**
@@ -18,7 +24,9 @@ import linewalk.linker.Leg;
  *
  * @param entry null where the trace starts
  * @param exit null where the trace ends
+ * @param references where it enters and leaves; of a circuit, all at its lines
  * @param courses by leg, the drawn way; a line whose course was never traced has none
+ * @param lines by leg, the line of each course
  */
 record Stay(
         PageKey page,
@@ -28,7 +36,9 @@ record Stay(
         int lastLeg,
         List<Leg.Through> parts,
         List<Leg.Along> alongs,
-        Map<Integer, List<Point>> courses) {
+        List<Reference> references,
+        Map<Integer, List<Point>> courses,
+        Map<Integer, Line> lines) {
 
     /** A part larger than this (a tank) is shown only about the ports that the path uses. */
     private static final double LARGE_PT = 260;
@@ -68,6 +78,7 @@ record Stay(
         List<Leg.Through> parts = new ArrayList<>();
         List<Leg.Along> alongs = new ArrayList<>();
         Map<Integer, List<Point>> courses = new LinkedHashMap<>();
+        Map<Integer, Line> lines = new LinkedHashMap<>();
         PageKey page = entry != null ? entry.page() : exit != null ? exit.page() : null;
         for (int i = from; i < to; i++) {
             if (legs.get(i) instanceof Leg.Through t) {
@@ -79,9 +90,69 @@ record Stay(
                 int leg = i;
                 RunWay.between(a.line().runs(), a.from().place(), a.to().place())
                         .ifPresent(way -> courses.put(leg, way));
+                lines.put(leg, a.line());
             }
         }
-        return new Stay(page, entry, exit, from, to, parts, alongs, courses);
+        List<Reference> references = Stream.of(Optional.ofNullable(entry), Optional.ofNullable(exit))
+                .flatMap(Optional::stream)
+                .toList();
+        return new Stay(page, entry, exit, from, to, parts, alongs, references, courses, lines);
+    }
+
+    /** What a circuit has on each sheet; nothing is entered or left. Courses are the runs of its lines. */
+    static List<Stay> of(Excerpt circuit, DrawingSet set) {
+        Map<PageKey, Stay> stays = new LinkedHashMap<>();
+        circuit.parts().forEach(c -> on(c.page(), stays));
+        Map<String, Reference> references = new HashMap<>();
+        set.references().forEach(r -> references.put(r.id(), r));
+        for (Line line : circuit.lines()) {
+            Stay stay = on(line.page(), stays);
+            for (int i = 0; i < line.ends().size(); i++) {
+                End end = line.ends().get(i);
+                if (i > 0) {
+                    stay.alongs.add(new Leg.Along(line, line.ends().get(0), end));
+                }
+                if (end instanceof End.AtReference r && references.containsKey(r.reference())) {
+                    stay.references.add(references.get(r.reference()));
+                }
+            }
+            for (List<Point> run : line.runs()) {
+                stay.lines.put(stay.courses.size(), line);
+                stay.courses.put(stay.courses.size(), run);
+            }
+        }
+        circuit.parts().forEach(c -> parts(c, circuit, on(c.page(), stays).parts));
+        return List.copyOf(stays.values());
+    }
+
+    private static Stay on(PageKey page, Map<PageKey, Stay> stays) {
+        return stays.computeIfAbsent(
+                page,
+                k -> new Stay(
+                        k,
+                        null,
+                        null,
+                        0,
+                        0,
+                        new ArrayList<>(),
+                        new ArrayList<>(),
+                        new ArrayList<>(),
+                        new LinkedHashMap<>(),
+                        new LinkedHashMap<>()));
+    }
+
+    /** A large part is shown about each port that the circuit's lines meet. */
+    private static void parts(Component c, Excerpt circuit, List<Leg.Through> parts) {
+        List<Port> met = c.ports().stream()
+                .filter(p -> circuit.lines().stream()
+                        .flatMap(l -> l.ends().stream())
+                        .anyMatch(e -> e instanceof End.AtPort at && at.port().equals(p.id())))
+                .toList();
+        if (c.box().widthPt() < LARGE_PT && c.box().heightPt() < LARGE_PT || met.isEmpty()) {
+            parts.add(new Leg.Through(c, null, null, null, null));
+        } else {
+            met.forEach(p -> parts.add(new Leg.Through(c, p, null, null, null)));
+        }
     }
 
     /**
@@ -98,10 +169,8 @@ record Stay(
                     .map(w -> around.union(w.grow(AROUND_DESIGNATION_PT * less)))
                     .orElse(around));
         }
-        for (Reference r : new Reference[] {entry, exit}) {
-            if (r != null) {
-                keys.add(r.box().grow(AROUND_REFERENCE_PT * less));
-            }
+        for (Reference r : references) {
+            keys.add(r.box().grow(AROUND_REFERENCE_PT * less));
         }
         for (Leg.Along a : alongs) {
             keys.add(Box.around(a.from().place()).grow(AROUND_BEND_PT * less));

@@ -61,7 +61,7 @@ final class TitleStrip {
     }
 
     private String doubtful() {
-        String arrival = Words.arrives(job.trace()) ? "" : " - DOES NOT ARRIVE";
+        String arrival = !job.subject().isPath() || Words.arrives(job.trace()) ? "" : " - DOES NOT ARRIVE";
         return arrival + count();
     }
 
@@ -74,9 +74,11 @@ final class TitleStrip {
                 .map(s -> s.name() + (s.revision() == null ? "" : " rev " + s.revision()))
                 .collect(Collectors.joining("; "));
         return List.of(
-                new Cell(0.25, "Drawing set", job.setTitle()),
+                new Cell(0.25, "Drawing set", job.facts().title()),
                 new Cell(
-                        0.20, "Flow path", Words.capital(Words.route(job.trace().question())) + doubtful()),
+                        0.20,
+                        job.subject().isPath() ? "Flow path" : "Circuit",
+                        Words.capital(job.subject().title()) + doubtful()),
                 new Cell(0.23, "State", new Words(job).condition()),
                 new Cell(0.16, "Source sheets", sheets),
                 new Cell(0.16, "Date, page", job.date() + ", page " + page + " of " + pages));

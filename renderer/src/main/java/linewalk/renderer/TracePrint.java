@@ -3,17 +3,22 @@ package linewalk.renderer;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.ArrayList;
 import java.util.List;
+import linewalk.renderer.sheet.Book;
 import linewalk.renderer.sheet.Column;
 import linewalk.renderer.sheet.Flow;
 import linewalk.renderer.sheet.Ink;
-import linewalk.renderer.sheet.PdfBook;
+import linewalk.renderer.sheet.Medium;
+import linewalk.renderer.sheet.Page;
 
 /** Prints a trace: picture, parts, marks, doubts, cautions and the walk in words. */
 public final class TracePrint {
 
     private static final double MARGIN_PT = 26;
     private static final double GUTTER_PT = 16;
+    /** About the width of a column with its gutter: lines that the eye can follow back. */
+    private static final double COLUMN_PT = 385;
 
     private final PrintJob job;
     private final double innerWidthPt;
@@ -25,27 +30,47 @@ public final class TracePrint {
 
     private TracePrint(PrintJob job) {
         this.job = job;
-        innerWidthPt = job.paper().widthPt() - 2 * MARGIN_PT;
-        innerHeightPt = job.paper().heightPt() - 2 * MARGIN_PT - TitleStrip.HEIGHT_PT - 10;
-        columnsAcross = job.paper().isWide() ? 3 : 2;
+        innerWidthPt = job.form().widthPt() - 2 * MARGIN_PT;
+        innerHeightPt = job.form().heightPt() - 2 * MARGIN_PT - TitleStrip.HEIGHT_PT - 10;
+        columnsAcross = Math.max(1, (int) Math.round(innerWidthPt / COLUMN_PT));
         columnPt = (innerWidthPt - (columnsAcross - 1) * GUTTER_PT) / columnsAcross;
-        double pictureWidth = job.paper().isWide() ? innerWidthPt - columnPt - GUTTER_PT : innerWidthPt;
+        double pictureWidth = job.form().isWide() ? innerWidthPt - columnPt - GUTTER_PT : innerWidthPt;
         beside = new Rectangle2D.Double(MARGIN_PT, MARGIN_PT, pictureWidth, innerHeightPt);
         whole = new Rectangle2D.Double(MARGIN_PT, MARGIN_PT, innerWidthPt, innerHeightPt);
     }
 
     /** Writes a PDF. The same job gives the same bytes. */
     public static void write(PrintJob job, OutputStream out) throws IOException {
-        try (SourcePages sources = new SourcePages(job);
-                PdfBook book = new PdfBook(job.paper().widthPt(), job.paper().heightPt())) {
-            sources.into(book.document());
-            print(job, book, sources);
-            book.write(job.setTitle() + ": " + Words.route(job.trace().question()), job.date(), out);
+        try (Book book = book(job, Medium.PDF)) {
+            book.write(0, out);
         }
     }
 
+    /** All pages, ready to be written; the caller closes the book. */
+    public static Book book(PrintJob job, Medium medium) throws IOException {
+        PrintJob settled = job.in(settled(job));
+        return PrintBook.filled(settled, medium, (book, sources) -> print(settled, book, sources));
+    }
+
+    /** The paper turned so that the picture comes on one page, where one way does that. */
+    static PrintForm settled(PrintJob job) {
+        if (job.form().turn() != Turn.FITTING) {
+            return job.form();
+        }
+        PrintForm landscape = job.form().turned(Turn.LANDSCAPE);
+        PrintForm portrait = job.form().turned(Turn.PORTRAIT);
+        boolean turned = job.form().look() == Look.DRAWN
+                && !new TracePrint(job.in(landscape)).isOnOnePage()
+                && new TracePrint(job.in(portrait)).isOnOnePage();
+        return turned ? portrait : landscape;
+    }
+
+    private boolean isOnOnePage() {
+        return DrawnPicture.isOnOnePage(job, Doubts.of(job), whole);
+    }
+
     /** Adds the print's pages to a book. */
-    static void print(PrintJob job, PdfBook book, SourcePages sources) throws IOException {
+    static void print(PrintJob job, Book book, SourcePages sources) throws IOException {
         new TracePrint(job).print(book, sources);
     }
 
@@ -54,22 +79,28 @@ public final class TracePrint {
         return Walk.sentences(job);
     }
 
-    private void print(PdfBook book, SourcePages sources) throws IOException {
+    private void print(Book book, SourcePages sources) throws IOException {
         Doubts doubts = Doubts.of(job);
         PrintAreas areas = new PrintAreas(beside, whole, Integer.MAX_VALUE);
         Picture picture = picture(doubts, areas, sources);
         List<Column> columns = columns(doubts, picture);
-        if (picture.pages() > columns.size()) {
+        if (!picture.leavesRoomForWords()) {
+            areas = new PrintAreas(beside, whole, 0);
+        } else if (picture.pages() > columns.size()) {
             // pages that have no words beside the picture give it their whole width
             areas = new PrintAreas(beside, whole, columns.size());
             picture = picture(doubts, areas, sources);
             columns = columns(doubts, picture);
         }
+        int first = book.pages();
         paintAll(book, picture, areas, columns, doubts.all().size());
+        if (job.form().withCard()) {
+            CardPages.add(job, doubts.all().size(), first, book);
+        }
     }
 
     private Picture picture(Doubts doubts, PrintAreas areas, SourcePages sources) {
-        return job.look() == Look.DRAWN
+        return job.form().look() == Look.DRAWN
                 ? DrawnPicture.layOut(job, doubts, areas)
                 : CuttingsPicture.layOut(job, doubts, areas, sources);
     }
@@ -78,34 +109,60 @@ public final class TracePrint {
         return Flow.pour(Sections.of(job, doubts, picture, columnPt), innerHeightPt);
     }
 
-    private void paintAll(PdfBook book, Picture picture, PrintAreas areas, List<Column> columns, int doubts)
+    private void paintAll(Book book, Picture picture, PrintAreas areas, List<Column> columns, int doubts)
             throws IOException {
         int most = Math.min(areas.pagesBeside(), columns.size());
-        int withWords = job.paper().isWide() ? Math.min(picture.pages(), most) : 0;
+        int withWords = job.form().isWide() ? Math.min(picture.pages(), most) : 0;
         int after = (columns.size() - withWords + columnsAcross - 1) / columnsAcross;
         int pages = picture.pages() + after;
-        int next = 0;
+        PartLinks links = new PartLinks(book.pages());
+        List<List<Placed>> words = place(columns, picture.pages(), withWords, pages);
         for (int p = 0; p < pages; p++) {
-            PdfBook.Page page = book.newPage();
+            int page = p;
+            words.get(p).forEach(c -> links.row(page, c.column().places(c.xPt(), MARGIN_PT, columnPt)));
             if (p < picture.pages()) {
-                picture.paint(p, page, areas.on(p));
-                if (p < withWords) {
-                    paint(page, columns.get(next++), columnsAcross - 1);
-                }
-            } else {
-                for (int i = 0; i < columnsAcross && next < columns.size(); i++) {
-                    paint(page, columns.get(next++), i);
-                }
+                links.symbol(p, picture.places(p, areas.on(p)));
             }
+        }
+        for (int p = 0; p < pages; p++) {
+            Page page = book.newPage();
+            if (p < picture.pages()) {
+                page.bookmark(pictureTitle(p, picture.pages()), 0);
+                picture.paint(p, page, areas.on(p));
+            }
+            words.get(p).forEach(c -> paint(page, c));
             double stripY = MARGIN_PT + innerHeightPt + 10;
             new TitleStrip(job, doubts).paint(page.canvas(), MARGIN_PT, stripY, innerWidthPt, p + 1, pages);
+            links.on(page);
             page.finish();
         }
     }
 
-    private void paint(PdfBook.Page page, Column column, int place) {
-        double x = MARGIN_PT + place * (columnPt + GUTTER_PT);
+    private record Placed(Column column, double xPt) {}
+
+    /** The columns of each page: the last place beside a picture, all places after the pictures. */
+    private List<List<Placed>> place(List<Column> columns, int pictures, int withWords, int pages) {
+        List<List<Placed>> placed = new ArrayList<>();
+        int next = 0;
+        for (int p = 0; p < pages; p++) {
+            List<Placed> here = new ArrayList<>();
+            int first = p < pictures ? columnsAcross - 1 : 0;
+            boolean hasWords = p < withWords || p >= pictures;
+            for (int i = first; hasWords && i < columnsAcross && next < columns.size(); i++) {
+                here.add(new Placed(columns.get(next++), MARGIN_PT + i * (columnPt + GUTTER_PT)));
+            }
+            placed.add(here);
+        }
+        return placed;
+    }
+
+    private static String pictureTitle(int page, int pages) {
+        return pages == 1 ? "Picture" : "Picture, page " + (page + 1) + " of " + pages;
+    }
+
+    private static void paint(Page page, Placed placed) {
         page.canvas().pen(Ink.BLACK, Ink.line(1));
-        column.paint(page.canvas(), x, MARGIN_PT);
+        placed.column().bookmark(page, MARGIN_PT);
+        placed.column().paint(page.canvas(), placed.xPt(), MARGIN_PT);
     }
 }

@@ -5,7 +5,7 @@ import java.util.List;
 import linewalk.drawing.Component;
 import linewalk.drawing.Port;
 import linewalk.linker.Leg;
-import linewalk.renderer.symbol.CylinderEnds;
+import linewalk.renderer.iso.CylinderEnds;
 
 /** The trace in sentences that can be read out beside the machine. */
 final class Walk {
@@ -20,7 +20,7 @@ final class Walk {
         this.job = job;
         words = new Words(job);
         this.doubts = doubts;
-        legs = job.trace().legs();
+        legs = job.subject().legs();
     }
 
     /** A crossing belongs to the line that leads to it; the start to the line that leads away. */

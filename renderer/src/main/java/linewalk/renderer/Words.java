@@ -38,7 +38,7 @@ final class Words {
     }
 
     Optional<Integer> item(String tag) {
-        return Optional.ofNullable(job.itemNumbers().get(tag));
+        return Optional.ofNullable(job.facts().itemNumbers().get(tag));
     }
 
     /** The number in a balloon; a dash where the set has given none. */
@@ -48,6 +48,10 @@ final class Words {
 
     String address(Component c) {
         return job.set().address(c.page(), c.place());
+    }
+
+    String address(linewalk.drawing.PageKey page, linewalk.drawing.Point place) {
+        return job.set().address(page, place);
     }
 
     String address(Reference r) {
@@ -62,7 +66,7 @@ final class Words {
 
     /** The parts list's words, else the kind. */
     String description(Component c) {
-        Part part = job.parts().get(c.tag());
+        Part part = job.part(c.tag());
         if (part != null && part.description() != null) {
             return part.description();
         }
@@ -71,7 +75,7 @@ final class Words {
 
     /** As drawn, with the parts list's where it says something else; empty where neither says. */
     String setting(Component c) {
-        Part part = job.parts().get(c.tag());
+        Part part = job.part(c.tag());
         String listed = part == null ? null : part.setting();
         if (c.setting() == null) {
             return listed == null ? "" : listed;
@@ -175,7 +179,9 @@ final class Words {
             String on = job.step().energised().stream().sorted().collect(Collectors.joining(", "));
             return "Step " + job.step().number() + name + "; energised: " + (on.isEmpty() ? "none" : on);
         }
-        return job.trace().question().anyPosition() ? "Any position: see what must shift" : "At rest, as drawn";
+        return job.subject().isPath() && job.trace().question().anyPosition()
+                ? "Any position: see what must shift"
+                : "At rest, as drawn";
     }
 
     static String sentence(String... parts) {

@@ -34,6 +34,7 @@ import linewalk.drawing.ZoneGrid;
 import linewalk.linker.Leg;
 import linewalk.linker.Question;
 import linewalk.linker.Trace;
+import linewalk.renderer.ink.Palette;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
@@ -62,6 +63,7 @@ final class Bench {
     Look look = Look.DRAWN;
     Paper paper = Paper.A3;
     CycleChart.Step step;
+    Turn turn = Turn.FITTING;
     boolean anyPosition;
     Path source = Path.of("missing.pdf");
 
@@ -227,12 +229,20 @@ final class Bench {
     }
 
     PrintJob job() {
-        DrawingSet set = new DrawingSet(sheets, references, components, List.of(), lines, findings);
+        Wiring wiring = new Wiring(legs);
+        List<Reference> mated = references.stream()
+                .map(r -> wiring.references.getOrDefault(r.id(), r))
+                .toList();
+        DrawingSet set = new DrawingSet(sheets, mated, components, List.of(), wiring.lines(), findings);
         Question q =
                 new Question("0P1", List.of("1A1"), "TANK", step == null ? null : step.number(), anyPosition, true, 1);
-        Trace trace = new Trace(q, legs, List.of("1", "2", "3", "2", "1"), doubts);
+        Trace trace = new Trace(q, wiring.legs, List.of("1", "2", "3", "2", "1"), doubts);
         return new PrintJob(
-                set, trace, step, items, parts, s -> source, paper, look, LocalDate.of(2026, 2, 3), "Test bench press");
+                new SetFacts("Test bench press", set, items, parts, s -> source, Palette.OWN),
+                Subject.of(trace),
+                new Moment(step, null, null),
+                new PrintForm(paper, turn, look, Set.of()),
+                LocalDate.of(2026, 2, 3));
     }
 
     static CycleChart.Step step(String number, String name, String... on) {

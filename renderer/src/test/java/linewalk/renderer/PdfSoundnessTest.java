@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.Test;
@@ -24,15 +26,48 @@ class PdfSoundnessTest {
 
     @Test
     void passesAnIndependentCheck() throws Exception {
-        assumeTrue(hasQpdf(), "skipped: qpdf is not installed");
+        assumeTrue(runs("qpdf"), "skipped: qpdf is not installed");
         for (Look look : Look.values()) {
             Prints.print(job(look), "sound-" + look);
-            Process check = new ProcessBuilder("qpdf", "--check", "target/prints/sound-" + look + ".pdf")
-                    .redirectErrorStream(true)
-                    .start();
-            String said = new String(check.getInputStream().readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
-            assertThat(check.waitFor()).as(said).isZero();
+            assertThat(said("qpdf", "--check", "target/prints/sound-" + look + ".pdf"))
+                    .contains("No syntax or stream encoding errors");
         }
+    }
+
+    @Test
+    void embedsItsTypeface() throws Exception {
+        assumeTrue(runs("pdffonts"), "skipped: pdffonts is not installed");
+        Prints.print(job(Look.DRAWN), "fonts");
+        List<String> rows =
+                said("pdffonts", "target/prints/fonts.pdf").lines().skip(2).toList();
+        // the columns after the encoding are: embedded, subset, to Unicode
+        assertThat(rows).isNotEmpty().allMatch(r -> r.matches(".*LiberationSans .* yes yes yes .*"));
+    }
+
+    @Test
+    void tableAndWalkAreFoundInOrderByAnotherProgram() throws Exception {
+        assumeTrue(runs("pdftotext"), "skipped: pdftotext is not installed");
+        for (Look look : Look.values()) {
+            Prints.print(job(look), "order");
+            assertThat(said("pdftotext", "-raw", "target/prints/order.pdf", "-").replaceAll("\\s+", " "))
+                    .containsSubsequence(
+                            "Parts on this path",
+                            "1 0P1",
+                            "3 1V1",
+                            "4 1A1",
+                            "2 TANK",
+                            "The walk in words",
+                            "1. From pump 0P1",
+                            "2. ",
+                            "12. Ends at TANK");
+        }
+    }
+
+    private static String said(String... command) throws IOException, InterruptedException {
+        Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
+        String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertThat(process.waitFor()).as(said).isZero();
+        return said;
     }
 
     @Test
@@ -50,16 +85,11 @@ class PdfSoundnessTest {
         }
     }
 
-    private static boolean hasQpdf() throws InterruptedException {
-        try {
-            return new ProcessBuilder("qpdf", "--version")
-                            .redirectErrorStream(true)
-                            .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-                            .start()
-                            .waitFor()
-                    == 0;
-        } catch (IOException e) {
-            return false;
-        }
+    private static boolean runs(String program) throws IOException, InterruptedException {
+        return new ProcessBuilder("sh", "-c", "command -v " + program)
+                        .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                        .start()
+                        .waitFor()
+                == 0;
     }
 }

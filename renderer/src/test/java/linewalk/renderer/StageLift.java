@@ -36,6 +36,7 @@ import linewalk.drawing.ZoneGrid;
 import linewalk.linker.Leg;
 import linewalk.linker.Question;
 import linewalk.linker.Trace;
+import linewalk.renderer.ink.Palette;
 
 /**
  * Jobs over the six sheets of a stage lift, from their truth: paths are the true ones, courses of lines are only
@@ -89,26 +90,30 @@ final class StageLift {
         List<String> ask = new ArrayList<>();
         p.get("ask_via").forEach(a -> ask.add(a.asText()));
         Question q = new Question(p.get("from").asText(), ask, p.get("to").asText(), step.number(), false, false, 1);
+        Wiring wiring = new Wiring(legs);
+        Map<String, Reference> mated = new java.util.LinkedHashMap<>(references);
+        mated.replaceAll((k, r) -> wiring.references.getOrDefault(r.id(), r));
         DrawingSet set = new DrawingSet(
                 sheets,
-                List.copyOf(references.values()),
+                List.copyOf(mated.values()),
                 List.copyOf(components.values()),
                 List.of(),
-                lines,
+                wiring.lines(),
                 List.of());
         Map<String, Integer> items = new HashMap<>();
         components.keySet().forEach(tag -> items.put(tag, items.size() + 1));
         return new PrintJob(
-                set,
-                new Trace(q, legs, passed, List.of()),
-                step,
-                items,
-                parts(),
-                folder::resolve,
-                paper,
-                look,
-                LocalDate.of(2026, 3, 5),
-                "Stage lift and revolve, hydraulic installation");
+                new SetFacts(
+                        "Stage lift and revolve, hydraulic installation",
+                        set,
+                        items,
+                        parts(),
+                        folder::resolve,
+                        Palette.OWN),
+                Subject.of(new Trace(q, wiring.legs, passed, List.of())),
+                new Moment(step, null, null),
+                new PrintForm(paper, Turn.FITTING, look, Set.of()),
+                LocalDate.of(2026, 3, 5));
     }
 
     private List<Leg> legs(List<String> via, String state, List<Line> lines) {

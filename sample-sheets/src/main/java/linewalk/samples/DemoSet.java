@@ -64,6 +64,17 @@ public final class DemoSet {
         Files.writeString(folder.resolve("parts.csv"), charts.parts());
     }
 
+    /**
+     * The drawing alone, of the same machine without drafting errors but for the lines of which one end was never drawn.
+     *
+     * @throws IOException if the file cannot be written
+     */
+    public static void writeCorrect(Path pdf, DraftingStyle style) throws IOException {
+        try (OutputStream out = Files.newOutputStream(pdf)) {
+            new SetDrawing(machine(style).withTwoEndedLinesRight(), style).write(out);
+        }
+    }
+
     static Machine machine(DraftingStyle style) {
         return style.deckGear() ? LinkSpan.describeWithDeckGear() : LinkSpan.describe();
     }

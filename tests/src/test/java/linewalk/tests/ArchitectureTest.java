@@ -66,6 +66,17 @@ class ArchitectureTest {
             .onlyDependOnClassesThat(
                     resideInAnyPackage("java..", "com.fasterxml.jackson..", "org.apache.poi..", "linewalk.drawing.."));
 
+    /** A PDF is on the paper before a library for SVG would be loaded. */
+    @ArchTest
+    static final ArchRule onlySvgLoadsTheLibraryForSvg = noClasses()
+            .that()
+            .haveSimpleNameNotStartingWith("Svg")
+            .and()
+            .doNotHaveSimpleName("VectorGraphics")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("org.apache.batik..");
+
     @ArchTest
     static final ArchRule theLinkerSeesNoPages = classes()
             .that()

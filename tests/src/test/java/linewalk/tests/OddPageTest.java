@@ -67,7 +67,7 @@ class OddPageTest {
         Path again = Files.copy(drawn, folder.resolve("again.pdf"), StandardCopyOption.REPLACE_EXISTING);
         fine("import", drawn, again, "--into", set());
         Run check = linewalk("check", set());
-        assertThat(check.out().lines().filter(l -> l.startsWith("warning  sheet-twice")))
+        assertThat(check.out().lines().filter(l -> l.strip().startsWith("warning  sheet-twice")))
                 .hasSizeGreaterThanOrEqualTo(10);
         assertThat(check.status()).as("the drawings' own errors remain").isEqualTo(1);
     }

@@ -8,6 +8,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.UUID;
 import linewalk.drawing.UserError;
 
@@ -23,22 +25,48 @@ public final class AtomicFile {
     private AtomicFile() {}
 
     public static void write(Path file, Content content) {
-        Path folder = file.toAbsolutePath().getParent();
-        Path temporary = null;
+        writeAll(Map.of(file, content));
+    }
+
+    /** Fills all files before the first takes its name, so that a content that fails leaves none. */
+    public static void writeAll(Map<Path, Content> contents) {
+        Map<Path, Path> temporaries = new LinkedHashMap<>();
         try {
+            for (Map.Entry<Path, Content> e : contents.entrySet()) {
+                fill(e.getKey(), e.getValue(), temporaries);
+            }
+            for (Map.Entry<Path, Path> e : temporaries.entrySet()) {
+                with(e.getKey(), () -> move(e.getValue(), e.getKey()));
+            }
+        } finally {
+            temporaries.values().forEach(AtomicFile::discard);
+        }
+    }
+
+    private static void fill(Path file, Content content, Map<Path, Path> temporaries) {
+        Path folder = file.toAbsolutePath().getParent();
+        // not createTempFile, whose files are shut to everyone but the owner: a print is for the crew
+        Path temporary = folder.resolve("." + file.getFileName() + "." + UUID.randomUUID() + ".part");
+        with(file, () -> {
             Files.createDirectories(folder);
-            // not createTempFile, whose files are shut to everyone but the owner: a print is for the crew
-            temporary = folder.resolve("." + file.getFileName() + "." + UUID.randomUUID() + ".part");
+            temporaries.put(file, temporary);
             try (OutputStream out =
                     new BufferedOutputStream(Files.newOutputStream(temporary, StandardOpenOption.CREATE_NEW))) {
                 content.writeTo(out);
             }
-            move(temporary, file);
+        });
+    }
+
+    private interface Step {
+        void run() throws IOException;
+    }
+
+    private static void with(Path file, Step step) {
+        try {
+            step.run();
         } catch (IOException e) {
             throw new UserError(
                     "cannot write " + file + ": " + reason(e) + "; choose a folder that can be written to", e);
-        } finally {
-            discard(temporary);
         }
     }
 
@@ -62,9 +90,6 @@ public final class AtomicFile {
     }
 
     private static void discard(Path temporary) {
-        if (temporary == null) {
-            return;
-        }
         try {
             Files.deleteIfExists(temporary);
         } catch (IOException e) {

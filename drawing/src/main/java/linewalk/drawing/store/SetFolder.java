@@ -69,6 +69,11 @@ public final class SetFolder {
         return TagFile.read(folder);
     }
 
+    /** Adds a tag to {@code tags.json}. */
+    public void add(HandTag tag) {
+        TagFile.add(folder, tag);
+    }
+
     public CycleChart chart() {
         return ChartFile.read(folder);
     }

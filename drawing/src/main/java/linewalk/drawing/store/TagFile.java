@@ -29,6 +29,18 @@ final class TagFile {
         return tags;
     }
 
+    /** Adds to {@code tags.json}, whatever else it holds. */
+    static void add(Path folder, HandTag tag) {
+        Path json = folder.resolve("tags.json");
+        List<HandTag> tags = new ArrayList<>();
+        if (Files.exists(json)) {
+            List<HandTag> said = Json.read(json, Tags.class).tags();
+            tags.addAll(said == null ? List.of() : said);
+        }
+        tags.add(tag);
+        Json.write(json, new Tags(tags));
+    }
+
     private static List<HandTag> readCsv(Path file) {
         Csv.Table table = Csv.read(file);
         List<HandTag> tags = new ArrayList<>();

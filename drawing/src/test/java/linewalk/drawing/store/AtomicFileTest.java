@@ -8,6 +8,8 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import linewalk.drawing.UserError;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -46,6 +48,20 @@ class AtomicFileTest {
         Path file = folder.resolve("x/y/a.json");
         AtomicFile.write(file, out -> out.write(NEW));
         assertThat(file).hasContent("new");
+    }
+
+    @Test
+    void writesNoneOfSeveralWhenOneFails() throws IOException {
+        Map<Path, AtomicFile.Content> contents = new LinkedHashMap<>();
+        contents.put(old(), out -> out.write(NEW));
+        contents.put(folder.resolve("b.json"), out -> {
+            throw new IOException("disk is full");
+        });
+        assertThatThrownBy(() -> AtomicFile.writeAll(contents))
+                .isInstanceOf(UserError.class)
+                .hasMessageContaining("b.json");
+        assertThat(folder.toFile().list()).containsExactly("a.json");
+        assertThat(folder.resolve("a.json")).hasContent("old");
     }
 
     @Test

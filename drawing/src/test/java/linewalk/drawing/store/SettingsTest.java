@@ -20,7 +20,8 @@ class SettingsTest {
 
     @Test
     void whatIsWrittenIsReadBack() {
-        SetSettings settings = new SetSettings(List.of("a.pdf", "/b.pdf"), List.of("GO (?<sheet>\\d+)"), "4x4");
+        SetSettings settings =
+                new SetSettings(List.of("a.pdf", "/b.pdf"), List.of("GO (?<sheet>\\d+)"), "4x4", "published", null);
         SetFolder.at(folder).write(settings);
         assertThat(SetFolder.open(folder).settings()).isEqualTo(settings);
     }

@@ -27,6 +27,7 @@ import linewalk.importer.line.Net;
 import linewalk.importer.line.Node;
 import linewalk.importer.page.Direction;
 import linewalk.importer.symbol.FlagTest;
+import linewalk.importer.symbol.NamedFlag;
 import linewalk.importer.symbol.Outline;
 import linewalk.importer.symbol.Symbols;
 
@@ -46,6 +47,11 @@ public final class ReferenceFinder {
 
     /** The same for a reference beside its end. */
     private static final double BESIDE = 1.8;
+
+    /** Numbers stand beside all kinds of names: whether they are sheets, the rest of the set must show. */
+    private static final double LISTED = 0.4;
+
+    private static final double GLUED = 0.15;
 
     private final List<Label> labels;
     private final Symbols symbols;
@@ -153,6 +159,7 @@ public final class ReferenceFinder {
     private void inFlag(Outline flag) {
         List<Label> inside = FlagTest.inside(flag, labels);
         if (inside.isEmpty()) {
+            symbols.named().stream().filter(n -> n.flag() == flag).findFirst().ifPresent(this::addNamed);
             return;
         }
         Label text = TextBlocks.joined(inside);
@@ -175,6 +182,21 @@ public final class ReferenceFinder {
         Set<Evidence> evidence = EnumSet.of(Evidence.FLAG);
         add(text, text.box().union(flag.box()), parsed, parsed.label(), end.orElse(null), flag, evidence);
         used.addAll(inside);
+    }
+
+    /** A list of sheets without zones: its name tells the mates. */
+    private void addNamed(NamedFlag f) {
+        List<Target> targets = f.sheets().stream().map(s -> new Target(s, null)).toList();
+        Parsed parsed =
+                new Parsed("x,9", List.of(new Says(targets, 1)), f.name().text(), false, false);
+        Box box = f.list().box().union(f.name().box()).union(f.flag().box());
+        Optional<Node> end = endAt(f.flag());
+        double likely = f.glued() ? GLUED : end.isPresent() ? LISTED : GLUED;
+        add(f.list(), box, parsed, parsed.label(), end.orElse(null), f.flag(), EnumSet.of(Evidence.FLAG), likely);
+        labels.stream()
+                .filter(l -> l.box().contains(f.list().box())
+                        || l.box().contains(f.name().box()))
+                .forEach(used::add);
     }
 
     private void addLetter(Outline flag, Label letter, Label said) {
@@ -275,6 +297,18 @@ public final class ReferenceFinder {
         if (end != null) {
             evidence.add(Evidence.LINE_END);
         }
+        add(text, box, parsed, label, end, flag, evidence, confidence(evidence));
+    }
+
+    private void add(
+            Label text,
+            Box box,
+            Parsed parsed,
+            String label,
+            Node end,
+            Outline flag,
+            Set<Evidence> evidence,
+            double confidence) {
         if (parsed.words()) {
             evidence.add(Evidence.WORDS);
         }
@@ -296,7 +330,7 @@ public final class ReferenceFinder {
                 FlowMarks.byTip(end, flag),
                 evidence,
                 Origin.TEXT,
-                confidence(evidence));
+                confidence);
         all.add(r);
         if (end != null) {
             at.put(end, r);

@@ -10,6 +10,8 @@ import linewalk.drawing.Box;
 import linewalk.importer.lettering.Label;
 import linewalk.importer.lettering.ReferenceGrammar;
 import linewalk.importer.lettering.ReferenceGrammar.Parsed;
+import linewalk.importer.page.Glyph;
+import linewalk.importer.page.Near;
 import linewalk.importer.page.Stroke;
 
 /** Tells outlines around words (flags, match letters, bubbles, balloons) from figures of parts. */
@@ -22,6 +24,8 @@ public final class FlagTest {
 
     /** How far "SH 4" may stand from the letter it belongs to, in text sizes. */
     private static final double BESIDE = 1.5;
+
+    private static final int ALIKE = 2;
 
     private final ReferenceGrammar grammar;
 
@@ -40,6 +44,15 @@ public final class FlagTest {
             }
         }
         return flags;
+    }
+
+    /** Drafters who print sheets beside a name do so everywhere: one such flag alone is something else. */
+    static List<NamedFlag> named(List<Outline> closed, List<Label> labels, List<Glyph> glyphs) {
+        Near<Label> words = new Near<>(PrintedWords.of(glyphs), Label::box);
+        List<NamedFlag> named = closed.stream()
+                .flatMap(o -> NamedFlag.of(o, labels, words).stream())
+                .toList();
+        return named.stream().filter(f -> !f.glued()).count() < ALIKE ? List.of() : named;
     }
 
     /** Open brackets around a text, closed by the side that is left out. */

@@ -82,6 +82,10 @@ public final class SymbolFinder {
         List<Outline> flags = flagTest.flags(closed, labels, strokes, tolPt);
         take(closed, flags);
         flags = new ArrayList<>(flags);
+        List<NamedFlag> named = FlagTest.named(closed, labels, marks.glyphs());
+        List<Outline> empty = named.stream().map(NamedFlag::flag).toList();
+        take(closed, empty);
+        flags.addAll(empty);
         flags.addAll(flagTest.brackets(inOrder(), labels, tolPt));
         List<Outline> around = List.copyOf(flags);
         left.removeIf(s -> around.stream().anyMatch(f -> f.box().grow(tolPt).contains(s.box())));
@@ -94,6 +98,7 @@ public final class SymbolFinder {
         return new Symbols(
                 bodies,
                 flags,
+                named,
                 enclosing.stream().map(Outline::box).toList(),
                 portMarks,
                 tables,

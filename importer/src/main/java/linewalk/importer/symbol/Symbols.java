@@ -11,6 +11,7 @@ import linewalk.importer.page.Stroke;
  * @param bodies figures of parts
  * @param flags closed outlines around a label that a line may end at: flags, circles, boxes; they are references,
  *     balloons or bubbles
+ * @param named those of the flags that are empty and have a name and a list of sheets beside them
  * @param enclosures chain lines around manifolds and units
  * @param portMarks small circles where lines pass an enclosure's face
  * @param tables boxes of ruled tables
@@ -21,6 +22,7 @@ import linewalk.importer.page.Stroke;
 public record Symbols(
         List<Body> bodies,
         List<Outline> flags,
+        List<NamedFlag> named,
         List<Box> enclosures,
         List<Outline> portMarks,
         List<Box> tables,

@@ -1,29 +1,67 @@
 package linewalk.renderer.sheet;
 
+import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.Shape;
 import java.awt.Stroke;
+import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import java.util.function.Consumer;
+import org.apache.pdfbox.cos.COSName;
 
 /** Plain strokes and lettering on a {@link Graphics2D}. Remembers pen and colour until they are changed. */
 public final class Canvas {
 
     private final Graphics2D g;
+    private final PdfLayers layers;
 
     public Canvas(Graphics2D g) {
+        this(g, null);
+    }
+
+    /** @param layers of the PDF drawn into; null where the format has none */
+    Canvas(Graphics2D g, PdfLayers layers) {
         this.g = g;
+        this.layers = layers;
+    }
+
+    /** The same layers on other graphics. */
+    Canvas on(Graphics2D other) {
+        return new Canvas(other, layers);
+    }
+
+    /** Draws on a layer that a viewer can show and hide; plainly where the format has no layers. */
+    public void layer(String name, Consumer<Canvas> drawing) {
+        if (layers != null && g instanceof PdfBoxGraphics2D pdf) {
+            pdf.drawInMarkedContentSequence(COSName.OC, layers.get(name), inside -> drawing.accept(on(inside)));
+        } else {
+            drawing.accept(this);
+        }
+    }
+
+    Graphics2D graphics() {
+        return g;
     }
 
     public Canvas pen(Color color, Stroke stroke) {
         g.setColor(color);
         g.setStroke(stroke);
         return this;
+    }
+
+    /** Draws in a space of its own, moved and enlarged. */
+    public void in(double xPt, double yPt, double scale, Consumer<Canvas> drawing) {
+        AffineTransform before = g.getTransform();
+        g.translate(xPt, yPt);
+        g.scale(scale, scale);
+        drawing.accept(this);
+        g.setTransform(before);
     }
 
     public void draw(Shape shape) {

@@ -13,6 +13,8 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 /** The one typeface of all prints, its sizes and its measures. */
 public final class Lettering {
 
+    /** As the font file calls itself. */
+    static final String FAMILY = "Liberation Sans";
     /** Capital height over type size of the typeface. */
     public static final double CAP_HEIGHT = 1409.0 / 2048;
     /** No lettering of ours is smaller: 2.5 mm capital height is 7.09 pt. */

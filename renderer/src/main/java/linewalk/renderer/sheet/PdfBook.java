@@ -2,78 +2,101 @@ package linewalk.renderer.sheet;
 
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2DFontTextDrawer;
-import java.awt.geom.AffineTransform;
-import java.awt.geom.Rectangle2D;
-import java.io.Closeable;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
-import java.util.ArrayList;
 import java.util.GregorianCalendar;
-import java.util.List;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.TimeZone;
-import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.multipdf.LayerUtility;
 import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDDocumentCatalog;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.PDPage;
-import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
-import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
-import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
+import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 import org.apache.pdfbox.util.Matrix;
 
-/** A PDF being made: pages of one size, the typeface embedded, the same bytes for the same drawing. */
-public final class PdfBook implements Closeable {
+/** A PDF in one file: the typeface embedded, an outline, links. */
+public final class PdfBook implements Book {
 
-    private final PDDocument doc = new PDDocument();
+    final PDDocument doc = new PDDocument();
+    final PdfOutline outline = new PdfOutline();
+    /** Layers that a viewer can show and hide. */
+    final PdfLayers switched = new PdfLayers();
+
+    private final PdfLinks links = new PdfLinks();
     private final PdfBoxGraphics2DFontTextDrawer lettering = new PdfBoxGraphics2DFontTextDrawer();
-    private final List<Bookmark> bookmarks = new ArrayList<>();
-    private final float widthPt;
-    private final float heightPt;
+    private final LayerUtility layers = new LayerUtility(doc);
+    private final Map<Original, PDFormXObject> forms = new HashMap<>();
+    private final String title;
+    private final LocalDate date;
+    private final PDRectangle size;
 
-    public PdfBook(double widthPt, double heightPt) throws IOException {
-        this.widthPt = (float) widthPt;
-        this.heightPt = (float) heightPt;
+    public PdfBook(double widthPt, double heightPt, String title, LocalDate date) throws IOException {
+        this.title = title;
+        this.date = date;
+        size = new PDRectangle((float) widthPt, (float) heightPt);
         try (InputStream in = Lettering.open()) {
             lettering.registerFont(in);
         }
     }
 
-    public PDDocument document() {
-        return doc;
+    @Override
+    public int pages() {
+        return doc.getNumberOfPages();
     }
 
+    @Override
+    public int files() {
+        return 1;
+    }
+
+    @Override
     public Page newPage() throws IOException {
-        PdfBoxGraphics2D g = new PdfBoxGraphics2D(doc, widthPt, heightPt);
+        PdfBoxGraphics2D g = new PdfBoxGraphics2D(doc, size.getWidth(), size.getHeight());
         g.setFontTextDrawer(lettering);
-        return new Page(g);
+        return new PdfPage(this, new PDPage(size), g);
     }
 
-    private record Bookmark(String title, int page) {}
-
-    /** A bookmark to the next page made, or to none. */
+    @Override
     public void bookmark(String title, boolean toNextPage) {
-        bookmarks.add(new Bookmark(title, toNextPage ? doc.getNumberOfPages() : -1));
+        outline.chapter(title, toNextPage ? pages() : PdfOutline.NOWHERE);
     }
 
-    private void writeBookmarks() {
-        PDDocumentOutline outline = new PDDocumentOutline();
-        for (Bookmark b : bookmarks) {
-            PDOutlineItem item = new PDOutlineItem();
-            item.setTitle(b.title());
-            if (b.page() >= 0) {
-                item.setDestination(doc.getPage(b.page()));
-            }
-            outline.addLast(item);
+    void link(PdfLinks.Link link) {
+        links.add(link);
+    }
+
+    /** The page in its own user space, once for the whole book. */
+    PDFormXObject form(Original original) throws IOException {
+        PDFormXObject form = forms.get(original);
+        if (form == null) {
+            form = layers.importPageAsForm(original.document(), original.index());
+            // the placing already knows of rotation and crop box
+            form.setMatrix(new Matrix().createAffineTransform());
+            form.setBBox(original.page().getCropBox());
+            forms.put(original, form);
         }
-        doc.getDocumentCatalog().setDocumentOutline(outline);
+        return form;
     }
 
-    public void write(String title, LocalDate date, OutputStream out) throws IOException {
+    @Override
+    public void write(int file, OutputStream out) throws IOException {
+        prepare();
+        doc.save(out, CompressParameters.DEFAULT_COMPRESSION);
+    }
+
+    private void prepare() throws IOException {
+        outline.into(doc);
+        links.into(doc);
+        switched.into(doc);
         PDDocumentInformation info = new PDDocumentInformation();
         info.setTitle(title);
         info.setProducer("Linewalk");
@@ -81,72 +104,17 @@ public final class PdfBook implements Closeable {
         calendar.setTimeZone(TimeZone.getTimeZone("UTC"));
         info.setCreationDate(calendar);
         doc.setDocumentInformation(info);
-        if (!bookmarks.isEmpty()) {
-            writeBookmarks();
-        }
-        doc.getDocumentCatalog().getCOSObject().setString(COSName.getPDFName("Lang"), "en");
+        PDDocumentCatalog catalog = doc.getDocumentCatalog();
+        catalog.setLanguage("en");
+        PDViewerPreferences viewer = new PDViewerPreferences(new COSDictionary());
+        viewer.setDisplayDocTitle(true);
+        catalog.setViewerPreferences(viewer);
         doc.setDocumentId(31L * title.hashCode() + date.toEpochDay());
-        doc.save(out, CompressParameters.DEFAULT_COMPRESSION);
     }
 
     @Override
     public void close() throws IOException {
         lettering.close();
         doc.close();
-    }
-
-    private record Cutting(PDFormXObject form, AffineTransform toPrint, Rectangle2D clip) {}
-
-    /** One page. Cuttings lie under everything drawn on the canvas. */
-    public final class Page {
-
-        private final PdfBoxGraphics2D g;
-        private final List<Cutting> cuttings = new ArrayList<>();
-
-        private Page(PdfBoxGraphics2D g) {
-            this.g = g;
-        }
-
-        public Canvas canvas() {
-            return new Canvas(g);
-        }
-
-        /**
-         * Lays a form under the drawing.
-         *
-         * @param toPrint from the form's space to this page, y downwards
-         * @param clip on this page
-         */
-        public void place(PDFormXObject form, AffineTransform toPrint, Rectangle2D clip) {
-            cuttings.add(new Cutting(form, toPrint, clip));
-        }
-
-        /** Adds the page to the book; nothing can be drawn after. */
-        public void finish() throws IOException {
-            g.dispose();
-            PDPage page = new PDPage(new PDRectangle(widthPt, heightPt));
-            doc.addPage(page);
-            try (PDPageContentStream content = new PDPageContentStream(doc, page)) {
-                for (Cutting c : cuttings) {
-                    paint(content, c);
-                }
-                content.drawForm(g.getXFormObject());
-            }
-        }
-
-        private void paint(PDPageContentStream content, Cutting c) throws IOException {
-            AffineTransform up = new AffineTransform(1, 0, 0, -1, 0, heightPt);
-            up.concatenate(c.toPrint());
-            content.saveGraphicsState();
-            content.addRect(
-                    (float) c.clip().getX(),
-                    (float) (heightPt - c.clip().getMaxY()),
-                    (float) c.clip().getWidth(),
-                    (float) c.clip().getHeight());
-            content.clip();
-            content.transform(new Matrix(up));
-            content.drawForm(c.form());
-            content.restoreGraphicsState();
-        }
     }
 }

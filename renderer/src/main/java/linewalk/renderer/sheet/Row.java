@@ -4,8 +4,22 @@ package linewalk.renderer.sheet;
  * One row of running text that is never divided.
  *
  * @param withNext stays on the same column as the row after it
+ * @param heading what the row heads, or null
+ * @param about a key of what the row tells of, or null
  */
-public record Row(double heightPt, boolean withNext, Painter painter) {
+public record Row(double heightPt, boolean withNext, Painter painter, String heading, String about) {
+
+    public Row(double heightPt, boolean withNext, Painter painter) {
+        this(heightPt, withNext, painter, null, null);
+    }
+
+    public Row heading(String text) {
+        return new Row(heightPt, withNext, painter, text, about);
+    }
+
+    public Row about(String key) {
+        return new Row(heightPt, withNext, painter, heading, key);
+    }
 
     /** Draws a row whose top left corner is given. */
     @FunctionalInterface

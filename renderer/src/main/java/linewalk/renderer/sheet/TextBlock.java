@@ -19,11 +19,12 @@ public final class TextBlock {
     }
 
     public List<Row> heading(String text) {
-        return List.of(new Row(8, true, (c, x, y) -> {}), new Row(Lettering.HEAD_PT + 7, true, (c, x, y) -> {
+        Row.Painter painter = (c, x, y) -> {
             c.pen(Ink.BLACK, Ink.line(1.4));
             c.text(text, x, y + Lettering.HEAD_PT - 1, Lettering.HEAD_PT);
             c.line(x, y + Lettering.HEAD_PT + 3, x + widthPt, y + Lettering.HEAD_PT + 3);
-        }));
+        };
+        return List.of(new Row(8, true, (c, x, y) -> {}), new Row(Lettering.HEAD_PT + 7, true, painter).heading(text));
     }
 
     /** A paragraph with a mark such as {@code 3.} hanging to its left. */

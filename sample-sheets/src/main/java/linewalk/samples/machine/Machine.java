@@ -14,6 +14,14 @@ public record Machine(
         List<Journey> journeys,
         List<Misprint> misprints,
         Map<String, Words> lineSizes) {
+    /** Without errors, but for the lines of which one end was never drawn. */
+    public Machine withTwoEndedLinesRight() {
+        Map<String, List<Reference>> ends = ends();
+        List<Misprint> left =
+                misprints.stream().filter(m -> ends.get(m.link()).size() < 2).toList();
+        return new Machine(name, drawingNumber, sheets, states, journeys, left, lineSizes);
+    }
+
     public List<Part> parts() {
         return sheets.stream().flatMap(sheet -> sheet.parts().stream()).toList();
     }

@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Drawings with truths: some are kept in the tests' resources, some beside the repository, not in it. */
-final class Sets {
+public final class Sets {
 
     /** Those beside the repository, without what follows the name: the drawing ends in .pdf. */
     static final List<String> SHARED =
@@ -33,7 +33,7 @@ final class Sets {
     }
 
     /** In {@code shared/drawings} beside the repository's root or above it. */
-    static Optional<Path> shared(String name) {
+    public static Optional<Path> shared(String name) {
         Path root = Path.of("..").toAbsolutePath().normalize();
         for (Path at = root.getParent(); at != null; at = at.getParent()) {
             Path found = at.resolve("shared/drawings").resolve(name);

@@ -1,0 +1,55 @@
+package linewalk.renderer;
+
+import java.util.List;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import linewalk.renderer.iso.PortPlace;
+import linewalk.renderer.iso.Side;
+import linewalk.renderer.scheme.Figure;
+import linewalk.renderer.sheet.Canvas;
+import linewalk.renderer.sheet.Ink;
+import linewalk.renderer.sheet.Lettering;
+
+/** A line goes on on another page of the print: the same letter stands there. */
+final class MatchFigure implements Figure {
+
+    /** Room for two letters: which ones they are is settled when all pages are. */
+    private static final double DISC_PT = Lettering.widthPt("WW", Lettering.TEXT_PT) + 6;
+
+    private final Supplier<String> letter;
+    private final String pages;
+    private final boolean above;
+
+    /**
+     * @param pages counted from 0
+     * @param above the mark stands above its line
+     */
+    MatchFigure(Supplier<String> letter, List<Integer> pages, boolean above) {
+        this.letter = letter;
+        this.pages = "page " + pages.stream().map(p -> String.valueOf(p + 1)).collect(Collectors.joining(", "));
+        this.above = above;
+    }
+
+    @Override
+    public double widthPt() {
+        return DISC_PT + 3 + Lettering.widthPt(pages, Lettering.TEXT_PT) + 2;
+    }
+
+    @Override
+    public double heightPt() {
+        return DISC_PT;
+    }
+
+    @Override
+    public PortPlace place(String port) {
+        return new PortPlace(above ? Side.BOTTOM : Side.TOP, DISC_PT / 2);
+    }
+
+    @Override
+    public void paint(Canvas c, double xPt, double yPt) {
+        double r = DISC_PT / 2;
+        MatchMarks.paint(c, letter.get(), xPt + r, yPt + r, 0, false);
+        c.pen(Ink.BLACK, Ink.line(1));
+        c.text(pages, xPt + 2 * r + 3, yPt + r + 3.6, Lettering.TEXT_PT);
+    }
+}

@@ -1,0 +1,224 @@
+package linewalk.renderer;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import linewalk.drawing.Component;
+import linewalk.drawing.End;
+import linewalk.drawing.Kind;
+import linewalk.drawing.LineKind;
+import linewalk.drawing.Port;
+import linewalk.drawing.Reference;
+import linewalk.renderer.ink.LineStyle;
+import linewalk.renderer.ink.Palette;
+import linewalk.renderer.iso.PortUse;
+import linewalk.renderer.iso.Symbols;
+import linewalk.renderer.scheme.Net;
+import linewalk.renderer.scheme.Node;
+import linewalk.renderer.scheme.Scheme;
+
+/** Makes the scheme of a print: what stands at each node, and which nets join them. */
+final class SchemeBuilder {
+
+    private static final int MOST_ENDS_A_STUB = 5;
+    private static final double STUB_WORDS_PT = 130;
+
+    /** A scheme with the line that each net shows, by its name, and the part that stands at each node. */
+    record Built(Scheme scheme, Map<String, SchemeDraft.Strand> strands, Map<Node, Component> parts) {
+
+        List<Node> nodesOf(Kind kind) {
+            return scheme.nodes().stream()
+                    .filter(n -> parts.containsKey(n) && parts.get(n).kind() == kind)
+                    .toList();
+        }
+    }
+
+    private final PrintJob job;
+    private final Doubts doubts;
+    private final SchemeDraft draft;
+    private final Heights heights;
+    private final Stands stands;
+    private final PartWords partWords;
+    private final Words words;
+    private final List<Node> nodes = new ArrayList<>();
+    private final List<Node> spotNodes = new ArrayList<>();
+    private final Map<Node, Component> parts = new LinkedHashMap<>();
+    private final List<Net> nets = new ArrayList<>();
+    private final Map<String, SchemeDraft.Strand> strands = new LinkedHashMap<>();
+
+    private SchemeBuilder(PrintJob job, Doubts doubts) {
+        this.job = job;
+        this.doubts = doubts;
+        SetIndex index = new SetIndex(job.set());
+        draft = new SchemeDraft(job, index);
+        heights = draft.heights();
+        stands = new Stands(job);
+        partWords = new PartWords(job, doubts, stands, index);
+        words = new Words(job);
+    }
+
+    static Built build(PrintJob job, Doubts doubts) {
+        SchemeBuilder b = new SchemeBuilder(job, doubts);
+        for (int i = 0; i < b.draft.spots.size(); i++) {
+            b.add(i);
+        }
+        for (int i = 0; i < b.draft.strands.size(); i++) {
+            b.net(i);
+        }
+        return new Built(new Scheme(b.nodes, b.nets), b.strands, b.parts);
+    }
+
+    private Palette palette() {
+        return job.facts().palette();
+    }
+
+    private LineStyle style(SchemeDraft.Strand s) {
+        return LineLook.of(s.line(), job.moment()).style(palette());
+    }
+
+    private void add(int spot) {
+        SchemeDraft.Spot s = draft.spots.get(spot);
+        Node node = s.part() == null
+                ? new Node("crossing " + s.crossing().get(0).id(), crossing(spot), heights.ofNode(spot))
+                : new Node("part " + s.part().id(), part(spot, s.part()), heights.ofNode(spot));
+        if (s.part() != null) {
+            parts.put(node, s.part());
+        }
+        spotNodes.add(node);
+        nodes.add(node);
+    }
+
+    private PartFigure part(int spot, Component c) {
+        Map<String, PortUse> uses = new LinkedHashMap<>();
+        Map<String, LineStyle> lines = new HashMap<>();
+        for (int i = 0; i < draft.strands.size(); i++) {
+            SchemeDraft.Strand s = draft.strands.get(i);
+            for (SchemeDraft.Meet m : s.meets()) {
+                if (m.spot() == spot) {
+                    lines.putIfAbsent(m.port(), style(s));
+                    uses.putIfAbsent(m.port(), use(c, m.port(), s, up(i, spot)));
+                }
+            }
+        }
+        List<PortUse> all = new ArrayList<>();
+        for (Port p : c.ports()) {
+            if (uses.containsKey(p.id())) {
+                all.add(uses.get(p.id()));
+            } else if (!c.positions().isEmpty()) {
+                all.add(new PortUse(p.id(), p.name(), LineKind.WORKING, false));
+            }
+        }
+        return new PartFigure(Symbols.of(c, all, stands.of(c)), partWords.of(c), lines);
+    }
+
+    private static PortUse use(Component c, String port, SchemeDraft.Strand s, boolean up) {
+        String name = c.findPort(port).map(Port::name).orElse(null);
+        return new PortUse(port, name, s.line().kind(), up);
+    }
+
+    /** Whether a net leads up from a node; a branch leads up unless it is a drain. */
+    private boolean up(int strand, int spot) {
+        SchemeDraft.Strand s = draft.strands.get(strand);
+        if (s.meets().size() == 1 && s.tanks().isEmpty()) {
+            return s.line().kind() != LineKind.DRAIN;
+        }
+        return heights.ofNet(strand) > heights.ofNode(spot) + 1e-6;
+    }
+
+    private CrossingFigure crossing(int spot) {
+        List<CrossingFigure.Flag> flags = new ArrayList<>();
+        List<Doubts.Doubt> some = new ArrayList<>();
+        for (Reference r : draft.spots.get(spot).crossing()) {
+            for (int i = 0; i < draft.strands.size(); i++) {
+                if (draft.strands.get(i).meets().contains(new SchemeDraft.Meet(spot, r.id()))) {
+                    String line =
+                            r.label() == null ? draft.strands.get(i).line().label() : r.label();
+                    String label = line == null ? "" : " (" + line + ")";
+                    flags.add(new CrossingFigure.Flag(r.id(), words.address(r) + label, up(i, spot)));
+                    break;
+                }
+            }
+            doubts.about(r.id()).stream().filter(d -> !some.contains(d)).forEach(some::add);
+        }
+        return new CrossingFigure(apart(flags), some);
+    }
+
+    /** Two lines at equal height come from both sides all the same. */
+    private static List<CrossingFigure.Flag> apart(List<CrossingFigure.Flag> flags) {
+        if (flags.size() < 2
+                || flags.stream().map(CrossingFigure.Flag::above).distinct().count() > 1) {
+            return flags;
+        }
+        List<CrossingFigure.Flag> apart = new ArrayList<>(flags);
+        CrossingFigure.Flag last = apart.remove(apart.size() - 1);
+        apart.add(new CrossingFigure.Flag(last.reference(), last.address(), !last.above()));
+        return apart;
+    }
+
+    private void net(int strand) {
+        SchemeDraft.Strand s = draft.strands.get(strand);
+        double height = heights.ofNet(strand);
+        String name = "line " + s.line().id() + " " + strand;
+        List<Net.Meeting> meetings = new ArrayList<>();
+        s.meets().forEach(m -> meetings.add(new Net.Meeting(spotNodes.get(m.spot()), m.port())));
+        for (int i = 0; i < s.tanks().size(); i++) {
+            meetings.add(tank(s.tanks().get(i), name + " tank " + i, s));
+        }
+        boolean upwards = meetings.isEmpty()
+                || s.tanks().isEmpty() && meetings.stream().anyMatch(m -> Net.leavesUpwards(m, height));
+        for (int i = 0; i < s.away().size(); i += MOST_ENDS_A_STUB) {
+            List<String> ends = s.away().subList(i, Math.min(s.away().size(), i + MOST_ENDS_A_STUB));
+            Node node = new Node(name + " stub " + i, stub(ends, s, upwards), upwards ? 1 : 0);
+            nodes.add(node);
+            meetings.add(new Net.Meeting(node, StubFigure.PORT));
+        }
+        List<Doubts.Doubt> some = doubts.about(s.line().id());
+        if (some.isEmpty() || meetings.size() < 2) {
+            put(new Net(name, height, meetings), s);
+        } else {
+            withDoubts(name, height, meetings, some, s);
+        }
+    }
+
+    private void put(Net net, SchemeDraft.Strand s) {
+        if (net.meetings().size() > 1) {
+            nets.add(net);
+            strands.put(net.name(), s);
+        }
+    }
+
+    private void withDoubts(
+            String name, double height, List<Net.Meeting> meetings, List<Doubts.Doubt> some, SchemeDraft.Strand s) {
+        Node mark = new Node(name + " doubt", new DoubtFigure(some), height);
+        nodes.add(mark);
+        boolean fromBelow = Net.leavesUpwards(meetings.get(0), height);
+        Net.Meeting near = new Net.Meeting(mark, fromBelow ? DoubtFigure.BELOW : DoubtFigure.ABOVE);
+        Net.Meeting far = new Net.Meeting(mark, fromBelow ? DoubtFigure.ABOVE : DoubtFigure.BELOW);
+        List<Net.Meeting> others = new ArrayList<>(meetings.subList(1, meetings.size()));
+        others.add(far);
+        put(new Net(name + " before", height, List.of(meetings.get(0), near)), s);
+        put(new Net(name, height, others), s);
+    }
+
+    private Net.Meeting tank(End.AtPort end, String name, SchemeDraft.Strand s) {
+        Component tank = job.subject().excerpt().parts().stream()
+                .filter(c -> c.id().equals(end.component()) && c.kind() == Kind.TANK)
+                .findFirst()
+                .orElseThrow();
+        PortUse use = use(tank, end.port(), s, true);
+        PartFigure figure = new PartFigure(
+                Symbols.of(tank, List.of(use), stands.of(tank)), partWords.of(tank), Map.of(end.port(), style(s)));
+        Node node = new Node(name, figure, 0);
+        parts.put(node, tank);
+        nodes.add(node);
+        return new Net.Meeting(node, end.port());
+    }
+
+    private StubFigure stub(List<String> ends, SchemeDraft.Strand s, boolean upwards) {
+        TextStack text = new TextStack(STUB_WORDS_PT);
+        ends.forEach(text::plain);
+        return new StubFigure(text, style(s), upwards);
+    }
+}

@@ -1,0 +1,85 @@
+package linewalk.renderer.iso;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * A frame around a symbol whose ports are more, or others, than the symbol has places for. Lines end at the frame: which
+ * of them leads where inside is not told, so nothing is drawn that would tell it.
+ */
+final class Housing {
+
+    private static final double ROOM = 1;
+    /** Letters of level lines stand above them. */
+    private static final double LEVEL_PITCH = 2;
+
+    private Housing() {}
+
+    /** In a chain line, the frame of a unit. */
+    static Plan around(Body body, Drafting d) {
+        Roles roles = d.roles();
+        List<PortUse> through = new ArrayList<>(roles.working());
+        through.addAll(roles.gauges());
+        List<PortUse> above = through.stream().filter(PortUse::up).toList();
+        List<PortUse> below = through.stream().filter(u -> !u.up()).toList();
+        return plan(body, true, above, below, roles.pilots(), roles.drains());
+    }
+
+    /** All ports below, as the standard draws what stands at a line's end. */
+    static Plan standing(Body body, Drafting d) {
+        return plan(body, true, List.of(), d.uses(), List.of(), List.of());
+    }
+
+    /** A plain box. */
+    static Plan box(Body body, Drafting d) {
+        return plan(body, false, d.on(true), d.on(false), List.of(), List.of());
+    }
+
+    /** Around a symbol whose ports stand too close for their letters; every port keeps its side. */
+    static Plan widened(Plan p) {
+        return plan(p.body(), true, on(p, Side.TOP), on(p, Side.BOTTOM), on(p, Side.LEFT), on(p, Side.RIGHT));
+    }
+
+    private static List<PortUse> on(Plan p, Side side) {
+        return p.docks().stream()
+                .filter(d -> d.side() == side)
+                .sorted(Comparator.comparingDouble(Dock::at))
+                .map(Dock::use)
+                .toList();
+    }
+
+    private static Plan plan(
+            Body body,
+            boolean chain,
+            List<PortUse> above,
+            List<PortUse> below,
+            List<PortUse> left,
+            List<PortUse> right) {
+        double w = Math.max(body.width() + 2 * ROOM, Math.max(Shelf.extent(above, 2), Shelf.extent(below, 2)));
+        double level = 1 + LEVEL_PITCH * Math.max(left.size(), right.size());
+        double h = Math.max(body.height() + 2 * ROOM, level);
+        List<Dock> docks = new ArrayList<>(Shelf.row(above, Side.TOP, w, 2));
+        docks.addAll(Shelf.row(below, Side.BOTTOM, w, 2));
+        docks.addAll(column(left, Side.LEFT, h));
+        docks.addAll(column(right, Side.RIGHT, h));
+        Art art = p -> {
+            if (chain) {
+                p.chain(0, 0, w, 0, w, h, 0, h);
+            } else {
+                p.rect(0, 0, w, h);
+            }
+            body.art().draw(p.moved((w - body.width()) / 2, (h - body.height()) / 2));
+        };
+        return new Plan(new Body(w, h, art), docks);
+    }
+
+    private static List<Dock> column(List<PortUse> ports, Side side, double height) {
+        double start = (height - LEVEL_PITCH * (ports.size() - 1)) / 2;
+        List<Dock> docks = new ArrayList<>();
+        for (PortUse u : ports) {
+            docks.add(new Dock(u, side, start + LEVEL_PITCH * docks.size(), Shelf.isDashed(u)));
+        }
+        return docks;
+    }
+}

@@ -1,7 +1,0 @@
-package linewalk.renderer.symbol;
-
-/** Where a port of a symbol lies. */
-public enum Side {
-    TOP,
-    BOTTOM
-}

@@ -1,0 +1,2 @@
+/** Sets put together in code, by chance or to measure with, without a drawing. */
+package linewalk.tests.plant;
