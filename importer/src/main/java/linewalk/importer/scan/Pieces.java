@@ -16,6 +16,9 @@ final class Pieces {
     /** Rounds larger than this, in widths of ink, are straight lines on a wavy scan. */
     private static final double LARGEST_ROUND = 150;
 
+    /** A bow that rises less than this share of the ink's thickness is straight. */
+    private static final double FLAT = 0.6;
+
     private final double[] xs;
     private final double[] ys;
     private final double strayPx;
@@ -94,7 +97,18 @@ final class Pieces {
             return new Fit(i, j, line, null);
         }
         Round round = round(i, j);
+        if (round != null && 2 * worstAside(line, i, j) < FLAT * thick) {
+            return new Fit(i, j, line, null);
+        }
         return round == null ? null : new Fit(i, j, null, round);
+    }
+
+    private double worstAside(Straight line, int i, int j) {
+        double worst = 0;
+        for (int k = i; k <= j; k++) {
+            worst = Math.max(worst, line.aside(xs[k], ys[k]));
+        }
+        return worst;
     }
 
     private Round round(int i, int j) {
@@ -147,6 +161,8 @@ final class Pieces {
 
     /** The ink's inner side rounds a corner; what lies between two sides there is no side. */
     private void dropTiny(List<Fit> fits) {
+        dropHook(fits, 0, 1);
+        dropHook(fits, fits.size() - 1, fits.size() - 2);
         for (int i = 1; i + 1 < fits.size(); i++) {
             Fit f = fits.get(i);
             Fit before = fits.get(i - 1);
@@ -160,6 +176,18 @@ final class Pieces {
             if (tiny && before.to - before.from > f.to - f.from && after.to - after.from > f.to - f.from) {
                 fits.remove(i--);
             }
+        }
+    }
+
+    /** Thinning leaves a hook where a line ends or meets another. */
+    private void dropHook(List<Fit> fits, int end, int neighbour) {
+        if (fits.size() < 2) {
+            return;
+        }
+        Fit f = fits.get(end);
+        Fit n = fits.get(neighbour);
+        if (f.to - f.from < 0.9 * thick && n.to - n.from > 3 * (f.to - f.from) && n.straight != null) {
+            fits.remove(end);
         }
     }
 }

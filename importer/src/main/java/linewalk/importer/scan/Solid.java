@@ -37,6 +37,13 @@ record Solid(List<double[]> outline, boolean dot) {
         return best < 0.94;
     }
 
+    double[] middle() {
+        return new double[] {
+            outline.stream().mapToDouble(p -> p[0]).average().orElse(0),
+            outline.stream().mapToDouble(p -> p[1]).average().orElse(0)
+        };
+    }
+
     boolean covers(double x, double y) {
         boolean in = false;
         for (int i = 0, j = outline.size() - 1; i < outline.size(); j = i++) {

@@ -7,23 +7,18 @@ import java.util.List;
  * Blobs that may be the letters of one line of text.
  *
  * @param along letters follow one another along the rows of the scan; else along its columns
+ * @param x0 of the box around them, in pixels; x1 and y1 are just outside
  */
-record TextRow(List<Blob> blobs, boolean along) {
+record TextRow(List<Blob> blobs, boolean along, int x0, int y0, int x1, int y1) {
 
-    int x0() {
-        return blobs.stream().mapToInt(Blob::x0).min().orElseThrow();
-    }
-
-    int y0() {
-        return blobs.stream().mapToInt(Blob::y0).min().orElseThrow();
-    }
-
-    int x1() {
-        return blobs.stream().mapToInt(Blob::x1).max().orElseThrow();
-    }
-
-    int y1() {
-        return blobs.stream().mapToInt(Blob::y1).max().orElseThrow();
+    TextRow(List<Blob> blobs, boolean along) {
+        this(
+                blobs,
+                along,
+                blobs.stream().mapToInt(Blob::x0).min().orElseThrow(),
+                blobs.stream().mapToInt(Blob::y0).min().orElseThrow(),
+                blobs.stream().mapToInt(Blob::x1).max().orElseThrow(),
+                blobs.stream().mapToInt(Blob::y1).max().orElseThrow());
     }
 
     /** Height of its capitals and figures: that of most of its larger letters. */

@@ -66,7 +66,7 @@ final class TextRows {
         }
         for (Blob b : letters) {
             double size = b.longer();
-            if (!taken.containsKey(b) && size < MOST_MM * pxPerMm && !bar(b)) {
+            if (!taken.containsKey(b) && size < MOST_MM * pxPerMm && !bar(b) && !b.oneStroke()) {
                 found.add(new TextRow(List.of(b), b.height() >= 0.6 * b.width()));
             }
         }

@@ -47,9 +47,23 @@ final class Vectors {
         pieces.removeIf(p -> solids.stream().anyMatch(s -> s.swallows(p)) && untied(p));
         Map<Piece, Line> lines = Lines.of(pieces, gauge, upright);
         Set<Line> whole = new LinkedHashSet<>(lines.values());
-        DashPens.even(whole);
-        Pens pens = pens(whole);
         List<Rounds.Curve> curves = Rounds.of(pieces, gauge, upright);
+        List<DashRow> rows = new ArrayList<>(DashRows.of(whole, gauge, upright, curves));
+        Set<Piece> bows = new Hops(lines, whole, rows, gauge, upright).join(pieces);
+        pieces.removeIf(bows::contains);
+        curves.removeIf(c -> bows.containsAll(c.pieces()));
+        whole.removeIf(l -> bows.containsAll(l.pieces));
+        Set<Line> dashes = Collections.newSetFromMap(new IdentityHashMap<>());
+        rows.forEach(r -> dashes.addAll(r.dashes()));
+        whole.removeIf(dashes::contains);
+        List<DashRings.Ring> rings = DashRings.of(
+                pieces.stream().filter(p -> p.round != null || !dashes.contains(lines.get(p))).toList());
+        Set<Piece> ringed = Collections.newSetFromMap(new IdentityHashMap<>());
+        rings.forEach(r -> ringed.addAll(r.pieces()));
+        pieces.removeIf(ringed::contains);
+        curves.removeIf(c -> ringed.containsAll(c.pieces()));
+        whole.removeIf(l -> ringed.containsAll(l.pieces));
+        Pens pens = pens(whole, rows);
         List<Stroke> out = new ArrayList<>();
         Set<Piece> circled = Collections.newSetFromMap(new IdentityHashMap<>());
         for (Rounds.Curve c : curves) {
@@ -58,8 +72,9 @@ final class Vectors {
                 circled.addAll(c.pieces());
             }
         }
-        PortMarks marks = new PortMarks(curves, whole);
-        List<Piece> open = pieces.stream().filter(p -> !circled.contains(p)).toList();
+        List<Piece> open = pieces.stream()
+                .filter(p -> !circled.contains(p) && !dashes.contains(lines.get(p)))
+                .toList();
         Outlines outlines = new Outlines(
                 open,
                 lines,
@@ -73,8 +88,19 @@ final class Vectors {
             }
         }
         for (Line l : whole) {
-            marks.through(l, stretches(l, outlines, circled))
-                    .forEach(t -> out.add(stroke(t, false, false, pens.nearest(l.width))));
+            stretches(l, outlines, circled).forEach(t -> out.add(stroke(t, false, false, pens.nearest(l.width))));
+        }
+        for (DashRings.Ring r : rings) {
+            double width = r.pieces().get(r.pieces().size() / 2).a.thick;
+            List<Point> points = r.points().stream().map(this::point).toList();
+            Dash dash = new Dash(r.onPx() / pxPerPt, false);
+            out.add(new Stroke(points, true, true, pens.nearest(width) / pxPerPt, dash, false));
+        }
+        for (DashRow r : rows) {
+            List<double[]> ends = new RowEnds(whole, rows, curves, solids).of(r);
+            Dash dash = new Dash(r.onPx() / pxPerPt, r.chain());
+            List<Point> points = ends.stream().map(this::point).toList();
+            out.add(new Stroke(points, false, false, pens.nearest(r.width()) / pxPerPt, dash, false));
         }
         return out;
     }
@@ -86,13 +112,14 @@ final class Vectors {
         return true;
     }
 
-    private static Pens pens(Collection<Line> lines) {
+    private static Pens pens(Collection<Line> lines, List<DashRow> rows) {
         Map<Double, Double> lengths = new TreeMap<>();
         for (Line l : lines) {
             if (l.length() > LONG * l.width) {
                 lengths.merge(l.width, l.length(), Double::sum);
             }
         }
+        rows.forEach(r -> lengths.merge(r.width(), r.dashes().stream().mapToDouble(Line::span).sum(), Double::sum));
         return new Pens(lengths);
     }
 
