@@ -128,8 +128,9 @@ final class DashRows {
         double[] n = middle(b);
         double length = Math.hypot(n[0] - m[0], n[1] - m[1]);
         Straight row = new Straight(m[0], m[1], (n[0] - m[0]) / length, (n[1] - m[1]) / length);
-        double slack = Math.max(1.3, 0.3 * thick);
         for (Line l : List.of(a, b)) {
+            // the direction of a dash is known to a pixel or so
+            double slack = Math.min(1.5 + 0.4 * thick, 1 + 0.2 * l.span());
             for (boolean far : new boolean[] {false, true}) {
                 double[] e = l.end(far);
                 if (row.aside(e[0], e[1]) > slack) {
@@ -184,9 +185,34 @@ final class DashRows {
     }
 
     private List<List<Line>> parts(List<Line> sequence) {
-        return evenParts(sequence).stream()
+        return straightParts(sequence).stream()
+                .flatMap(p -> evenParts(p).stream())
                 .flatMap(p -> onePattern(p).stream())
                 .toList();
+    }
+
+    /** Cut where it turns: dashes around a circle bend a little each. */
+    private static List<List<Line>> straightParts(List<Line> sequence) {
+        List<List<Line>> out = new ArrayList<>();
+        List<Line> part = new ArrayList<>();
+        for (Line l : sequence) {
+            part.add(l);
+            int n = part.size();
+            if (n > 2 && bends(part.get(n - 3), part.get(n - 2), l)) {
+                out.add(new ArrayList<>(part.subList(0, n - 1)));
+                part = new ArrayList<>(List.of(l));
+            }
+        }
+        out.add(part);
+        return out;
+    }
+
+    private static boolean bends(Line a, Line b, Line c) {
+        double[] m = middle(a);
+        double[] n = middle(c);
+        double length = Math.hypot(n[0] - m[0], n[1] - m[1]);
+        Straight chord = new Straight(m[0], m[1], (n[0] - m[0]) / length, (n[1] - m[1]) / length);
+        return chord.aside(middle(b)[0], middle(b)[1]) > 1.2 + 0.25 * b.width;
     }
 
     /** Cut where a gap is unlike the others, unless something stands in it. */
@@ -201,7 +227,7 @@ final class DashRows {
             Line a = sequence.get(i - 1);
             Line b = sequence.get(i);
             double gap = gap(a, b);
-            if (Math.abs(gap - usual) > EVEN * Math.max(gap, usual) + 2 && !filled(a, b, gap)) {
+            if (Math.abs(gap - usual) > EVEN * Math.max(gap, usual) + 2 && !filled(a, b, gap) && !dotted(a, b)) {
                 out.add(part);
                 part = new ArrayList<>();
             }
@@ -230,11 +256,11 @@ final class DashRows {
             length += l.span();
         }
         Straight straight = sums.snapped(length);
-        return new DashRow(dashes, straight, usualGap(dashes), chain(dashes, straight));
+        return new DashRow(dashes, straight, usualGap(dashes), chain(dashes));
     }
 
     /** Long and short alternate, or most gaps hold a dot too small to be a line. */
-    private boolean chain(List<Line> dashes, Straight straight) {
+    private boolean chain(List<Line> dashes) {
         int alternating = 0;
         for (int i = 1; i + 1 < dashes.size(); i++) {
             double least = Math.min(dashes.get(i - 1).span(), dashes.get(i + 1).span());
@@ -242,15 +268,17 @@ final class DashRows {
         }
         int dots = 0;
         for (int i = 1; i < dashes.size(); i++) {
-            dots += dotted(dashes.get(i - 1), dashes.get(i), straight) ? 1 : 0;
+            dots += dotted(dashes.get(i - 1), dashes.get(i)) ? 1 : 0;
         }
         return alternating * 3 >= dashes.size() - 1 && alternating > 0 || dots * 2 > dashes.size() - 1;
     }
 
     /** Something small stands in the middle of the gap; what crosses has ink beside the row as well. */
-    private boolean dotted(Line a, Line b, Straight row) {
+    private boolean dotted(Line a, Line b) {
         double[] m = middle(a);
         double[] n = middle(b);
+        double length = Math.hypot(n[0] - m[0], n[1] - m[1]);
+        Straight row = new Straight(m[0], m[1], (n[0] - m[0]) / length, (n[1] - m[1]) / length);
         double ta = row.along(m[0], m[1]);
         double tb = row.along(n[0], n[1]);
         double sign = Math.signum(tb - ta);

@@ -107,13 +107,23 @@ final class Hops {
         if (!crossed(e, o, gap, dx, dy)) {
             return null;
         }
-        for (double side : new double[] {-1, 1}) {
-            Bow bow = new Bow((e.x + o.x) / 2, (e.y + o.y) / 2, gap / 2, dx, dy, side);
-            if (inked(bow, e.line.width) >= least) {
-                return bow;
+        boolean dashed = least < SOLID;
+        Bow best = null;
+        double most = least;
+        // a dashed line's last dash may end a gap before the bow begins
+        for (double r = gap / 2; r > (dashed ? 0.28 : 0.45) * gap && r > LEAST / 2 * e.line.width; r -= 1) {
+            for (double at = r; at <= gap - r + 0.5; at += 1) {
+                for (double side : new double[] {-1, 1}) {
+                    Bow bow = new Bow(e.x + at * dx, e.y + at * dy, r, dx, dy, side);
+                    double inked = inked(bow, e.line.width);
+                    if (inked > most + 0.02) {
+                        most = inked;
+                        best = bow;
+                    }
+                }
             }
         }
-        return null;
+        return best;
     }
 
     /** Nothing but what crosses near the middle lies on the straight way. */
@@ -155,7 +165,7 @@ final class Hops {
         int seen = 0;
         for (int i = 1; i < steps; i++) {
             boolean ink = false;
-            double slack = 0.5 * wide + 0.12 * bow.r;
+            double slack = 0.4 * wide + 0.06 * bow.r;
             for (double off = -slack; off <= slack && !ink; off += 1) {
                 double[] p = bow.at(Math.PI * i / steps, off);
                 ink = gauge.ink(upright, p[0], p[1]);

@@ -38,6 +38,14 @@ final class Line {
         return most;
     }
 
+    /** Whether a place beside it lies between its ends. */
+    boolean spans(double x, double y) {
+        double t = straight.along(x, y);
+        double[] a = end(false);
+        double[] b = end(true);
+        return t > straight.along(a[0], a[1]) - 2 && t < straight.along(b[0], b[1]) + 2;
+    }
+
     /** One end, as its joints tell. */
     double[] end(boolean far) {
         double best = far ? -Double.MAX_VALUE : Double.MAX_VALUE;

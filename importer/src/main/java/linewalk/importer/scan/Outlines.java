@@ -131,9 +131,14 @@ final class Outlines {
         return out;
     }
 
+    /** Pieces hardly longer than wide do not tell their pen. */
     private boolean onePen(Set<Piece> of) {
-        double least = of.stream().mapToDouble(pen).min().orElse(1);
-        return of.stream().mapToDouble(pen).max().orElse(1) <= ONE_PEN * least;
+        double[] pens = of.stream()
+                .filter(p -> p.length() > 4 * pen.applyAsDouble(p))
+                .mapToDouble(pen)
+                .sorted()
+                .toArray();
+        return pens.length == 0 || pens[pens.length - 1] <= ONE_PEN * pens[0];
     }
 
     /** Fields that share a side. */
@@ -262,7 +267,7 @@ final class Outlines {
         double drawn = lineOf.values().stream()
                 .distinct()
                 .filter(l -> l.straight != null && Math.abs(l.straight.dx() * dx + l.straight.dy() * dy) > 0.999)
-                .filter(l -> l.straight.aside(v[0], v[1]) < 1.5 && l.reach(v[0], v[1], -dx, -dy) > -2)
+                .filter(l -> l.straight.aside(v[0], v[1]) < 1.5 && l.spans(v[0], v[1]))
                 .mapToDouble(l -> l.reach(v[0], v[1], dx, dy))
                 .max()
                 .orElse(0);

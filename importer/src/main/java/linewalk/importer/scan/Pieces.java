@@ -130,7 +130,17 @@ final class Pieces {
             double turn = c.angle(xs[k + step], ys[k + step]) - c.angle(xs[k], ys[k]);
             sweep += Math.atan2(Math.sin(turn), Math.cos(turn));
         }
-        return Math.abs(sweep) < LEAST_SWEEP ? null : c;
+        return Math.abs(sweep) < LEAST_SWEEP || corner(i, j, c, Math.abs(sweep)) ? null : c;
+    }
+
+    /** A corner with arms hardly longer than the ink is thick lies near a circle too. */
+    private boolean corner(int i, int j, Round c, double sweep) {
+        if (c.r() > 3 * thick || sweep < Math.toRadians(55) || sweep > Math.toRadians(125)) {
+            return false;
+        }
+        int at = furthest(i, j);
+        return worstAside(Straight.through(xs, ys, i, at), i, at) <= strayPx
+                && worstAside(Straight.through(xs, ys, at, j), at, j) <= strayPx;
     }
 
     private void merge(List<Fit> fits) {

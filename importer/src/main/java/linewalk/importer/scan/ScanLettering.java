@@ -108,6 +108,7 @@ final class ScanLettering {
         Blob b = r.row().blobs().get(0);
         boolean circle = r.text().matches("[oO0Qe@]") && Math.abs(b.width() - b.height()) <= 0.1 * b.longer() + 1;
         boolean bar = b.solid() > 0.8;
-        return r.letters().size() == 1 && r.words() == 1 && r.likelihood() > ALONE && !circle && !bar;
+        boolean corner = r.text().equals("r");
+        return r.letters().size() == 1 && r.words() == 1 && r.likelihood() > ALONE && !circle && !bar && !corner;
     }
 }

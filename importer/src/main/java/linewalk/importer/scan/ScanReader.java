@@ -82,7 +82,7 @@ public final class ScanReader {
         boolean lying = turn % 2 == 0;
         double width = (lying ? grey.width : grey.height) / pxPerPt;
         double height = (lying ? grey.height : grey.width) / pxPerPt;
-        Drawn drawn = drawn(lineWork, page, thickness, rows);
+        Drawn drawn = drawn(ink, lineWork, page, thickness, rows);
         Marks marks =
                 new Marks(width, height, drawn.strokes, drawn.fills, new ScanGlyphs(page, pxPerPt).of(rows), List.of());
         return new Upturned(marks, toDisplay(page));
@@ -96,7 +96,7 @@ public final class ScanReader {
 
     private record Drawn(List<Stroke> strokes, List<Fill> fills) {}
 
-    private Drawn drawn(List<Blob> lineWork, Upright page, Thickness thickness, List<ReadRow> rows) {
+    private Drawn drawn(Bits ink, List<Blob> lineWork, Upright page, Thickness thickness, List<ReadRow> rows) {
         Bits lines = new Bits(grey.width, grey.height);
         for (Blob b : lineWork) {
             int[] r = b.runs();
@@ -109,7 +109,7 @@ public final class ScanReader {
                 .filter(b -> solids.stream().noneMatch(s -> s.isAllOf(b)))
                 .filter(b -> b.longer() > 1.6 * thickness.thickPx())
                 .toList();
-        List<Stroke> strokes = new Vectors(lines, page, pxPerPt)
+        List<Stroke> strokes = new Vectors(ink, lines, page, pxPerPt)
                 .of(open, solids.stream().map(Solids.Found::solid).toList(), grey, box -> rows.stream()
                         .anyMatch(r -> box.contains(
                                 page.x(

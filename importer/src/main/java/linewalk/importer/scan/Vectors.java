@@ -23,12 +23,18 @@ final class Vectors {
     /** Lines at least this many times longer than wide tell the pens. */
     private static final double LONG = 12;
 
+    private final Bits all;
     private final Bits ink;
     private final Upright upright;
     private final double pxPerPt;
     private final Gauge gauge;
 
-    Vectors(Bits ink, Upright upright, double pxPerPt) {
+    /**
+     * @param all ink, also lettering and what was taken for it
+     * @param ink line work alone
+     */
+    Vectors(Bits all, Bits ink, Upright upright, double pxPerPt) {
+        this.all = all;
         this.ink = ink;
         this.upright = upright;
         this.pxPerPt = pxPerPt;
@@ -49,7 +55,7 @@ final class Vectors {
         Set<Line> whole = new LinkedHashSet<>(lines.values());
         List<Rounds.Curve> curves = Rounds.of(pieces, gauge, upright);
         List<DashRow> rows = new ArrayList<>(DashRows.of(whole, gauge, upright, curves));
-        Set<Piece> bows = new Hops(lines, whole, rows, gauge, upright).join(pieces);
+        Set<Piece> bows = new Hops(lines, whole, rows, new Gauge(all), upright).join(pieces);
         pieces.removeIf(bows::contains);
         curves.removeIf(c -> bows.containsAll(c.pieces()));
         whole.removeIf(l -> bows.containsAll(l.pieces));
@@ -97,6 +103,7 @@ final class Vectors {
             out.add(new Stroke(points, true, true, pens.nearest(width) / pxPerPt, dash, false));
         }
         for (DashRow r : rows) {
+if (System.getProperty("dbg") != null) System.out.println("ROW " + r.chain() + " " + r.dashes().stream().map(l -> String.format("(%.0f,%.0f)-(%.0f,%.0f)w%.1f", l.end(false)[0], l.end(false)[1], l.end(true)[0], l.end(true)[1], l.width)).toList());
             List<double[]> ends = new RowEnds(whole, rows, curves, solids).of(r);
             Dash dash = new Dash(r.onPx() / pxPerPt, r.chain());
             List<Point> points = ends.stream().map(this::point).toList();
