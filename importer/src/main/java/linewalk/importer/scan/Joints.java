@@ -9,6 +9,9 @@ import linewalk.importer.scan.Piece.Joint;
 /** Ways of pixels to pieces that share joints, in registered pixels. */
 final class Joints {
 
+    /** Thinning bends lines near branches this far, in widths of the ink there. */
+    private static final double SKIP = 0.7;
+
     private final Upright upright;
     private final Gauge gauge;
     private final Map<Web.Node, Joint> joints = new IdentityHashMap<>();
@@ -43,7 +46,8 @@ final class Joints {
         if (ring) {
             ring(xs, ys, thick);
         } else if (xs.length > 0) {
-            chain(cut(Pieces.of(xs, ys, thick)), joint(w.a), joint(w.b), thick);
+            boolean free = w.a.ways.size() < 2 && w.b.ways.size() < 2;
+            chain(cut(Pieces.of(xs, ys, thick, free)), joint(w.a), joint(w.b), thick);
         }
     }
 
@@ -53,7 +57,7 @@ final class Joints {
     }
 
     private static int skip(Web.Node node, int n) {
-        return (int) Math.min(n / 3, Math.round(0.6 * node.thick));
+        return (int) Math.min(n / 3, Math.round(SKIP * node.thick));
     }
 
     private double thick(Web.Way w) {
@@ -107,7 +111,7 @@ final class Joints {
             ry[i] = ys[(start + i) % xs.length];
         }
         Joint first = new Joint(rx[0], ry[0], thick);
-        chain(Pieces.of(rx, ry, thick), first, first, thick);
+        chain(Pieces.of(rx, ry, thick, false), first, first, thick);
     }
 
     /** The place furthest from the middle is a corner. */

@@ -22,6 +22,11 @@ final class Line {
         straight = sums.count() < 2 ? pieces.get(0).straight : sums.snapped(length);
     }
 
+    /** Nothing else meets it anywhere. */
+    boolean loose() {
+        return pieces.stream().allMatch(p -> pieces.containsAll(p.a.pieces) && pieces.containsAll(p.b.pieces));
+    }
+
     double length() {
         return pieces.stream().mapToDouble(Piece::length).sum();
     }

@@ -35,6 +35,9 @@ final class Outlines {
 
     private static final double ONE_PEN = 1.25;
 
+    /** The width of a short side is known to a pixel. */
+    private static final double ONE_PEN_PX = 1.1;
+
     private final GeometryFactory factory = new GeometryFactory();
     private final Map<Set<Coordinate>, Piece> sides = new HashMap<>();
     private final ToDoubleFunction<Piece> pen;
@@ -138,7 +141,7 @@ final class Outlines {
                 .mapToDouble(pen)
                 .sorted()
                 .toArray();
-        return pens.length == 0 || pens[pens.length - 1] <= ONE_PEN * pens[0];
+        return pens.length == 0 || pens[pens.length - 1] <= Math.max(ONE_PEN * pens[0], pens[0] + ONE_PEN_PX);
     }
 
     /** Fields that share a side. */

@@ -10,8 +10,10 @@ final class Pens {
 
     private static final double BIN_PX = 0.1;
 
-    /** Two pens differ by at least this (neighbours in ISO 128 by 1.4), in shares of the thinner one. */
-    private static final double APART = 0.2;
+    /** Two pens differ by at least this (neighbours in ISO 128 by 1.4), in shares of the thinner one, and in pixels. */
+    private static final double APART = 0.15;
+
+    private static final double APART_PX = 0.25;
 
     private final List<Double> widths = new ArrayList<>();
 
@@ -37,7 +39,7 @@ final class Pens {
             double w = e.getKey() * BIN_PX;
             boolean peak = smooth.getOrDefault(e.getKey() - 1, 0.0) <= e.getValue()
                     && smooth.getOrDefault(e.getKey() + 1, 0.0) <= e.getValue();
-            boolean known = widths.stream().anyMatch(o -> Math.abs(o - w) < APART * Math.min(o, w) + 0.3);
+            boolean known = widths.stream().anyMatch(o -> Math.abs(o - w) < APART * Math.min(o, w) + APART_PX);
             if (peak && !known && e.getValue() > 0.004 * total) {
                 widths.add(w);
             }

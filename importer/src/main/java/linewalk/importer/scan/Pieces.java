@@ -23,19 +23,24 @@ final class Pieces {
     private final double[] ys;
     private final double strayPx;
     private final double thick;
+    private final boolean free;
 
     private record Fit(int from, int to, Straight straight, Round round) {}
 
-    private Pieces(double[] xs, double[] ys, double thick) {
+    private Pieces(double[] xs, double[] ys, double thick, boolean free) {
         this.xs = xs;
         this.ys = ys;
         this.thick = thick;
+        this.free = free;
         this.strayPx = Math.max(0.85, 0.2 * thick);
     }
 
-    /** @param thick how thick the ink is along the way, in pixels */
-    static List<Piece> of(double[] xs, double[] ys, double thick) {
-        Pieces p = new Pieces(xs, ys, thick);
+    /**
+     * @param thick how thick the ink is along the way, in pixels
+     * @param free nothing meets the way at either end
+     */
+    static List<Piece> of(double[] xs, double[] ys, double thick, boolean free) {
+        Pieces p = new Pieces(xs, ys, thick, free);
         List<Fit> fits = new ArrayList<>();
         p.split(0, xs.length - 1, fits);
         p.merge(fits);
@@ -97,7 +102,7 @@ final class Pieces {
             return new Fit(i, j, line, null);
         }
         Round round = round(i, j);
-        if (round != null && 2 * worstAside(line, i, j) < FLAT * thick) {
+        if (round != null && free && 2 * worstAside(line, i, j) < FLAT * thick) {
             return new Fit(i, j, line, null);
         }
         return round == null ? null : new Fit(i, j, null, round);
@@ -135,7 +140,7 @@ final class Pieces {
 
     /** A corner with arms hardly longer than the ink is thick lies near a circle too. */
     private boolean corner(int i, int j, Round c, double sweep) {
-        if (c.r() > 3 * thick || sweep < Math.toRadians(55) || sweep > Math.toRadians(125)) {
+        if (!free || c.r() > 3 * thick || sweep < Math.toRadians(55) || sweep > Math.toRadians(125)) {
             return false;
         }
         int at = furthest(i, j);

@@ -110,19 +110,8 @@ public final class ScanReader {
                 .filter(b -> b.longer() > 1.6 * thickness.thickPx())
                 .toList();
         List<Stroke> strokes = new Vectors(ink, lines, page, pxPerPt)
-                .of(open, solids.stream().map(Solids.Found::solid).toList(), grey, box -> rows.stream()
-                        .anyMatch(r -> box.contains(
-                                page.x(
-                                        middle(r.row().x0(), r.row().x1()),
-                                        middle(r.row().y0(), r.row().y1())),
-                                page.y(
-                                        middle(r.row().x0(), r.row().x1()),
-                                        middle(r.row().y0(), r.row().y1())))));
+                .of(open, solids.stream().map(Solids.Found::solid).toList(), grey, new TextPlaces(rows, page));
         return new Drawn(strokes, solids.stream().map(s -> fill(s.solid())).toList());
-    }
-
-    private static double middle(int a, int b) {
-        return (a + b) / 2.0;
     }
 
     private Fill fill(Solid s) {

@@ -14,6 +14,12 @@ final class Spelling {
     private static final Pattern CAPITAL_AND_BAR = Pattern.compile("[A-Z][l|!]");
     private static final Pattern CIRCUIT_NOUGHT = Pattern.compile("[Oo][A-Z]{1,2}\\d{1,2}");
 
+    /** A whole number starts with no nought: what stands second in a designation is a letter. */
+    private static final Pattern NOUGHT_FIRST = Pattern.compile("0[25]\\d{1,2}");
+
+    private static final Pattern CIRCUIT = Pattern.compile("\\d[A-Z]{1,2}");
+    private static final Pattern NUMBER = Pattern.compile("\\d{1,2}[A-Z]?");
+
     private Spelling() {}
 
     static ReadRow corrected(ReadRow row) {
@@ -26,7 +32,43 @@ final class Spelling {
             word.add(l);
         }
         flush(word, out);
-        return row.with(out);
+        return row.with(closed(out));
+    }
+
+    /** A designation that was read with a blank before its number. */
+    private static List<ReadRow.Letter> closed(List<ReadRow.Letter> letters) {
+        List<ReadRow.Letter> out = new ArrayList<>(letters);
+        for (int i = 1; i < out.size(); i++) {
+            ReadRow.Letter l = out.get(i);
+            boolean wide = l.x0() - out.get(i - 1).x1() > l.x1() - l.x0();
+            if (l.afterBlank() && !wide && CIRCUIT.matcher(wordBefore(out, i)).matches()
+                    && NUMBER.matcher(wordFrom(out, i)).matches()) {
+                out.set(i, new ReadRow.Letter(l.text(), l.likelihood(), l.x0(), l.x1(), false));
+            }
+        }
+        return out;
+    }
+
+    private static String wordBefore(List<ReadRow.Letter> letters, int end) {
+        int from = end - 1;
+        while (from > 0 && !letters.get(from).afterBlank()) {
+            from--;
+        }
+        return text(letters.subList(from, end));
+    }
+
+    private static String wordFrom(List<ReadRow.Letter> letters, int from) {
+        int to = from + 1;
+        while (to < letters.size() && !letters.get(to).afterBlank()) {
+            to++;
+        }
+        return text(letters.subList(from, to));
+    }
+
+    private static String text(List<ReadRow.Letter> letters) {
+        StringBuilder text = new StringBuilder();
+        letters.forEach(l -> text.append(l.text()));
+        return text.toString();
     }
 
     private static void flush(List<ReadRow.Letter> word, List<ReadRow.Letter> out) {
@@ -48,6 +90,9 @@ final class Spelling {
         String text = read;
         if (CIRCUIT_NOUGHT.matcher(text).matches()) {
             text = "0" + text.substring(1);
+        }
+        if (NOUGHT_FIRST.matcher(text).matches()) {
+            text = "0" + (text.charAt(1) == '2' ? "Z" : "S") + text.substring(2);
         }
         if (DIGIT.matcher(text).matches() || CAPITAL_AND_BAR.matcher(text).matches()) {
             text = text.replaceAll("(?<![a-z])[l|!](?![a-z])", "1");

@@ -11,11 +11,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.function.Predicate;
 import linewalk.drawing.Point;
 import linewalk.importer.page.Dash;
 import linewalk.importer.page.Stroke;
-import org.locationtech.jts.geom.Envelope;
 
 /** Line work to strokes: blobs thinned, followed, fitted with straight and round pieces, and these put together to lines. */
 final class Vectors {
@@ -44,9 +42,9 @@ final class Vectors {
     /**
      * Strokes in points of the upright page. The raster is worked on; what it held is lost.
      *
-     * @param lettered whether text stands within a box of upright pixels
+     * @param text where lettering stands
      */
-    List<Stroke> of(Collection<Blob> lineWork, List<Solid> solids, GrayU8 raster, Predicate<Envelope> lettered) {
+    List<Stroke> of(Collection<Blob> lineWork, List<Solid> solids, GrayU8 raster, TextPlaces text) {
         Skeleton.draw(lineWork, raster);
         Web web = Web.of(raster, gauge);
         List<Piece> pieces = new ArrayList<>(Joints.of(web, upright, gauge));
@@ -54,21 +52,16 @@ final class Vectors {
         Map<Piece, Line> lines = Lines.of(pieces, gauge, upright);
         Set<Line> whole = new LinkedHashSet<>(lines.values());
         List<Rounds.Curve> curves = Rounds.of(pieces, gauge, upright);
+        List<DashRings.Ring> rings = DashRings.of(pieces);
+        drop(rings.stream().flatMap(r -> r.pieces().stream()).toList(), pieces, whole, curves);
+        Directions.even(whole);
         List<DashRow> rows = new ArrayList<>(DashRows.of(whole, gauge, upright, curves));
-        Set<Piece> bows = new Hops(lines, whole, rows, new Gauge(all), upright).join(pieces);
-        pieces.removeIf(bows::contains);
-        curves.removeIf(c -> bows.containsAll(c.pieces()));
-        whole.removeIf(l -> bows.containsAll(l.pieces));
+        drop(new Hops(lines, whole, rows, new Gauge(all), upright).join(pieces), pieces, whole, curves);
+        rows = Chained.joined(rows, curves, solids);
         Set<Line> dashes = Collections.newSetFromMap(new IdentityHashMap<>());
         rows.forEach(r -> dashes.addAll(r.dashes()));
         whole.removeIf(dashes::contains);
-        List<DashRings.Ring> rings = DashRings.of(
-                pieces.stream().filter(p -> p.round != null || !dashes.contains(lines.get(p))).toList());
-        Set<Piece> ringed = Collections.newSetFromMap(new IdentityHashMap<>());
-        rings.forEach(r -> ringed.addAll(r.pieces()));
-        pieces.removeIf(ringed::contains);
-        curves.removeIf(c -> ringed.containsAll(c.pieces()));
-        whole.removeIf(l -> ringed.containsAll(l.pieces));
+        whole.removeIf(l -> l.loose() && text.leadsOn(l));
         Pens pens = pens(whole, rows);
         List<Stroke> out = new ArrayList<>();
         Set<Piece> circled = Collections.newSetFromMap(new IdentityHashMap<>());
@@ -86,7 +79,7 @@ final class Vectors {
                 lines,
                 p -> pens.nearest(p.round == null ? lines.get(p).width : width(Rounds.arc(p))),
                 Math.max(raster.width, raster.height),
-                lettered);
+                text::within);
         outlines.rings().forEach(r -> out.add(stroke(r.points(), true, r.curved(), r.width())));
         for (Rounds.Curve c : curves) {
             if (!c.closed() && !outlines.isSide(c.pieces().get(0))) {
@@ -102,14 +95,24 @@ final class Vectors {
             Dash dash = new Dash(r.onPx() / pxPerPt, false);
             out.add(new Stroke(points, true, true, pens.nearest(width) / pxPerPt, dash, false));
         }
+        RowEnds rowEnds = new RowEnds(whole, rows, curves, solids);
         for (DashRow r : rows) {
-if (System.getProperty("dbg") != null) System.out.println("ROW " + r.chain() + " " + r.dashes().stream().map(l -> String.format("(%.0f,%.0f)-(%.0f,%.0f)w%.1f", l.end(false)[0], l.end(false)[1], l.end(true)[0], l.end(true)[1], l.width)).toList());
-            List<double[]> ends = new RowEnds(whole, rows, curves, solids).of(r);
+            List<double[]> ends = rowEnds.of(r);
             Dash dash = new Dash(r.onPx() / pxPerPt, r.chain());
             List<Point> points = ends.stream().map(this::point).toList();
             out.add(new Stroke(points, false, false, pens.nearest(r.width()) / pxPerPt, dash, false));
         }
         return out;
+    }
+
+    /** Pieces that other things were made of, and what they made up. */
+    private static void drop(
+            Collection<Piece> taken, List<Piece> pieces, Set<Line> lines, List<Rounds.Curve> curves) {
+        Set<Piece> gone = Collections.newSetFromMap(new IdentityHashMap<>());
+        gone.addAll(taken);
+        pieces.removeIf(gone::contains);
+        curves.removeIf(c -> !c.closed() && gone.containsAll(c.pieces()));
+        lines.removeIf(l -> gone.containsAll(l.pieces));
     }
 
     private static boolean untied(Piece p) {
