@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import linewalk.drawing.Affine;
+import java.util.function.Supplier;
 import linewalk.drawing.Finding;
 import linewalk.drawing.PageKey;
 import linewalk.drawing.Rule;
@@ -36,6 +37,8 @@ import linewalk.importer.reference.ReferenceFinder;
 import linewalk.importer.reference.References;
 import linewalk.importer.scan.PageRaster;
 import linewalk.importer.scan.ScanReader;
+import linewalk.importer.stroke.LetterBook;
+import linewalk.importer.stroke.StrokeLettering;
 import linewalk.importer.symbol.Body;
 import linewalk.importer.symbol.Designations;
 import linewalk.importer.symbol.Designations.Named;
@@ -51,22 +54,32 @@ final class SheetReader implements AutoCloseable {
 
     private final ReferenceGrammar grammar;
     private final LetterReader letters = LetterReader.lazy();
+    private final StrokeLettering lettering;
+    private boolean whole;
 
-    SheetReader(SetSettings settings) {
+    /** @param book what drawn letters look like, asked for at the first page that has some */
+    SheetReader(SetSettings settings, Supplier<LetterBook> book) {
         grammar = new ReferenceGrammar(settings.patterns());
+        lettering = new StrokeLettering(letters, book);
     }
 
     /** @param index of the page, from 0 */
     SheetReading read(PDDocument document, int index, PageKey key) throws IOException {
         PDPage page = document.getPage(index);
         PageGeometry geometry = PageGeometry.of(page);
+        whole = true;
         try {
-            Marks drawn = MarkCollector.collect(page, geometry);
-            Optional<Double> pxPerPt = PageRaster.resolution(drawn);
-            return pxPerPt.isPresent()
-                    ? scan(PageRaster.of(document, index, pxPerPt.get()), geometry, key)
-                    : read(drawn, WholeStrokes.of(drawn), geometry, key);
-        } catch (MarkCollector.TooDense | ScanReader.Unreadable | LetterReader.Missing e) {
+            Marks painted = MarkCollector.collect(page, geometry);
+            Optional<Double> pxPerPt = PageRaster.resolution(painted);
+            if (pxPerPt.isPresent()) {
+                return scan(PageRaster.of(document, index, pxPerPt.get()), geometry, key);
+            }
+            Lettered drawn = lettered(painted, key);
+            return read(drawn, WholeStrokes.of(drawn.marks()), geometry, key);
+        } catch (LetterReader.Missing e) {
+            whole = false;
+            return unread(geometry, key, e.getMessage());
+        } catch (MarkCollector.TooDense | ScanReader.Unreadable e) {
             return unread(geometry, key, e.getMessage());
         }
     }
@@ -75,13 +88,38 @@ final class SheetReader implements AutoCloseable {
         ScanReader.Upturned page = new ScanReader(raster.grey(), raster.pxPerPt(), letters).read();
         Marks marks = page.marks();
         PageGeometry upright = new PageGeometry(marks.widthPt(), marks.heightPt(), Affine.IDENTITY, Affine.IDENTITY);
-        SheetReading reading = read(marks, WholeStrokes.of(marks), upright, key);
+        SheetReading reading = read(new Lettered(marks, List.of()), WholeStrokes.of(marks), upright, key);
         return new Moved(page.toDisplay(), geometry).of(reading);
+    }
+
+    /** False where the last page was read without its letters, for want of what reads them: not to be kept. */
+    boolean whole() {
+        return whole;
     }
 
     @Override
     public void close() {
         letters.close();
+    }
+
+    /** @param doubts why lettering could not be read */
+    private record Lettered(Marks marks, List<Finding> doubts) {}
+
+    private Lettered lettered(Marks painted, PageKey key) {
+        try {
+            return new Lettered(lettering.read(painted), List.of());
+        } catch (LetterReader.Missing e) {
+            whole = false;
+            Finding doubt = new Finding(
+                    Rule.UNREAD,
+                    key,
+                    null,
+                    List.of(),
+                    List.of(),
+                    "the lettering of this page is drawn and was not read: " + e.getMessage(),
+                    "read it on another machine, or tag it by hand");
+            return new Lettered(painted, List.of(doubt));
+        }
     }
 
     /** An empty sheet and the reason; part of a page would be taken for all of it. */
@@ -112,7 +150,7 @@ final class SheetReader implements AutoCloseable {
                 List.of(doubt));
     }
 
-    private SheetReading read(Marks drawn, Marks marks, PageGeometry geometry, PageKey key) {
+    private SheetReading read(Lettered lettered, Marks marks, PageGeometry geometry, PageKey key) {
         List<Label> labels = LabelBuilder.labels(marks.glyphs());
         Frame frame = FrameFinder.find(labels, Segment.straightOf(marks.strokes()), marks.widthPt(), marks.heightPt());
         TitleBlock title = TitleBlockFinder.find(labels, marks.widthPt(), marks.heightPt());
@@ -132,7 +170,7 @@ final class SheetReader implements AutoCloseable {
         lines = Couplings.merge(lines, named, partOf);
 
         named.values().forEach(n -> taken.add(n.label()));
-        Valves valves = new Valves(drawn, marks, labels, taken, symbols.tolerancePt());
+        Valves valves = new Valves(lettered.marks(), marks, labels, taken, symbols.tolerancePt());
         Ids ids = new Ids();
         Parts parts = new Parts(
                 key,
@@ -149,6 +187,7 @@ final class SheetReader implements AutoCloseable {
         List<Finding> doubts = new ArrayList<>(doubts(key, lines, named.keySet()));
         List<linewalk.drawing.Component> components = parts.components(symbols.bodies());
         doubts.addAll(valves.doubts());
+        doubts.addAll(lettered.doubts());
         Enclosures enclosures = new Enclosures(key, labels, taken, lines);
         return new SheetReading(
                 key,

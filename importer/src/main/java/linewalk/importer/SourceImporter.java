@@ -22,7 +22,7 @@ import org.apache.pdfbox.pdmodel.PDPage;
 public final class SourceImporter {
 
     /** Part of every cache key: raised whenever readings change. */
-    private static final String READER_VERSION = "6";
+    private static final String READER_VERSION = "8";
 
     /** Told after each page; may be called from any thread. */
     @FunctionalInterface
@@ -59,6 +59,7 @@ public final class SourceImporter {
         return readPages(file, name, pages);
     }
 
+    /** @param key null where the reading is not to be kept */
     private record Read(SheetReading reading, String key) {}
 
     private List<SheetReading> readPages(Path file, String name, int pages) {
@@ -66,11 +67,12 @@ public final class SourceImporter {
         AtomicInteger next = new AtomicInteger();
         AtomicInteger done = new AtomicInteger();
         Read[] out = new Read[pages];
+        FileLetters letters = new FileLetters(file);
         ExecutorService pool = Executors.newFixedThreadPool(workers);
         try {
             List<Future<?>> running = new ArrayList<>();
             for (int w = 0; w < workers; w++) {
-                running.add(pool.submit(() -> work(file, name, next, done, out)));
+                running.add(pool.submit(() -> work(file, name, letters, next, done, out)));
             }
             for (Future<?> f : running) {
                 f.get();
@@ -86,13 +88,16 @@ public final class SourceImporter {
         } finally {
             pool.shutdownNow();
         }
-        cache.keepIndex(file, name, stamp, List.of(out).stream().map(Read::key).toList());
+        if (List.of(out).stream().allMatch(r -> r.key() != null)) {
+            cache.keepIndex(
+                    file, name, stamp, List.of(out).stream().map(Read::key).toList());
+        }
         return List.of(out).stream().map(Read::reading).toList();
     }
 
-    private void work(Path file, String name, AtomicInteger next, AtomicInteger done, Read[] out) {
+    private void work(Path file, String name, FileLetters letters, AtomicInteger next, AtomicInteger done, Read[] out) {
         PageDigest digest = new PageDigest(stamp);
-        try (SheetReader reader = new SheetReader(settings);
+        try (SheetReader reader = new SheetReader(settings, letters);
                 PDDocument document = Source.open(file)) {
             for (int i = next.getAndIncrement(); i < out.length; i = next.getAndIncrement()) {
                 PageKey page = new PageKey(name, i + 1);
@@ -100,10 +105,11 @@ public final class SourceImporter {
                 String key = digest.of(drawn);
                 Optional<SheetReading> known = cache.find(key, page);
                 SheetReading reading = known.isPresent() ? known.get() : reader.read(document, i, page);
-                if (known.isEmpty()) {
+                boolean whole = known.isPresent() || reader.whole();
+                if (known.isEmpty() && whole) {
                     cache.keep(key, reading);
                 }
-                out[i] = new Read(reading, key);
+                out[i] = new Read(reading, whole ? key : null);
                 progress.pages(done.incrementAndGet(), out.length);
             }
         } catch (IOException e) {

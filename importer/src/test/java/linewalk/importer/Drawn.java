@@ -211,7 +211,7 @@ final class Drawn {
 
     SheetReading read(SetSettings settings) {
         return onPage((document, page) -> {
-            try (SheetReader reader = new SheetReader(settings)) {
+            try (SheetReader reader = new SheetReader(settings, Drawn::noBook)) {
                 return reader.read(document, 0, new PageKey("case.pdf", 1));
             }
         });
@@ -340,5 +340,9 @@ final class Drawn {
         Point c = user(x3, y3);
         out.curveTo(
                 (float) a.xPt(), (float) a.yPt(), (float) b.xPt(), (float) b.yPt(), (float) c.xPt(), (float) c.yPt());
+    }
+
+    private static linewalk.importer.stroke.LetterBook noBook() {
+        throw new AssertionError("nothing here is lettered in strokes");
     }
 }

@@ -12,14 +12,29 @@ import linewalk.drawing.Point;
  * @param sizePt font size
  * @param angleDeg of the baseline, clockwise; 270 reads upwards
  * @param words its words with their own boxes
+ * @param readings all that it may say, with {@link #text} first; empty where a text layer says what it is
  */
-public record Label(String text, Box box, double sizePt, double angleDeg, List<Word> words) {
+public record Label(String text, Box box, double sizePt, double angleDeg, List<Word> words, List<Reading> readings) {
+
+    /** One way to read the whole label. */
+    public record Reading(String text, double likelihood) {}
 
     /** Letters without a blank between them. */
     public record Word(String text, Box box) {}
 
     public Label {
         words = List.copyOf(words);
+        readings = List.copyOf(readings);
+    }
+
+    /** Of a text layer. */
+    public Label(String text, Box box, double sizePt, double angleDeg, List<Word> words) {
+        this(text, box, sizePt, angleDeg, words, List.of());
+    }
+
+    /** Its letters are drawn or are in a picture, so it is read, not told. */
+    public boolean drawn() {
+        return !readings.isEmpty();
     }
 
     public Point center() {

@@ -104,6 +104,7 @@ public final class LabelBuilder {
 
     private static void add(List<Placed> run, List<Label> labels) {
         List<Label.Word> words = new ArrayList<>();
+        List<List<Glyph>> glyphs = new ArrayList<>();
         StringBuilder word = new StringBuilder();
         List<Placed> letters = new ArrayList<>();
         Placed last = null;
@@ -112,7 +113,7 @@ public final class LabelBuilder {
             if (blank
                     || (last != null
                             && p.along() - last.end() > WORD_GAP * p.glyph().sizePt())) {
-                flush(word, letters, words);
+                flush(word, letters, words, glyphs);
             }
             if (!blank) {
                 word.append(p.glyph().text());
@@ -120,26 +121,28 @@ public final class LabelBuilder {
             }
             last = p;
         }
-        flush(word, letters, words);
+        flush(word, letters, words, glyphs);
         if (!words.isEmpty()) {
-            labels.add(label(words, run.get(0).glyph()));
+            labels.add(label(words, glyphs, run.get(0).glyph()));
         }
     }
 
-    private static Label label(List<Label.Word> words, Glyph first) {
+    private static Label label(List<Label.Word> words, List<List<Glyph>> glyphs, Glyph first) {
         Box box = words.get(0).box();
         StringBuilder text = new StringBuilder();
         for (Label.Word w : words) {
             box = box.union(w.box());
             text.append(text.length() == 0 ? "" : " ").append(w.text());
         }
-        return new Label(text.toString(), box, first.sizePt(), first.angleDeg(), words);
+        return new Label(text.toString(), box, first.sizePt(), first.angleDeg(), words, Readings.of(glyphs));
     }
 
-    private static void flush(StringBuilder word, List<Placed> letters, List<Label.Word> words) {
+    private static void flush(
+            StringBuilder word, List<Placed> letters, List<Label.Word> words, List<List<Glyph>> glyphs) {
         if (letters.isEmpty()) {
             return;
         }
+        glyphs.add(letters.stream().map(Placed::glyph).toList());
         List<Point> corners = new ArrayList<>();
         for (Placed p : letters) {
             Glyph g = p.glyph();

@@ -91,17 +91,14 @@ final class TesseractReader implements LetterReader {
             for (int i = 0; i < 4; i++) {
                 edge[i] = IntBuffer.allocate(1);
             }
-            int placed = api.TessPageIteratorBoundingBox(page, symbol, edge[0], edge[1], edge[2], edge[3]);
-            // a line in which nothing was seen has no letter to ask about: asking would end the JVM
-            List<ReadLetter.Option> options = placed == 0 ? List.of() : options(result);
-            if (placed != 0 && !options.isEmpty()) {
-                letters.add(new ReadLetter(
-                        edge[0].get(0),
-                        edge[1].get(0),
-                        edge[2].get(0),
-                        edge[3].get(0),
-                        word && !letters.isEmpty(),
-                        options));
+            // without a place there is no word, and to ask for the choices of no word ends the JVM
+            if (api.TessPageIteratorBoundingBox(page, symbol, edge[0], edge[1], edge[2], edge[3]) != 0) {
+                List<ReadLetter.Option> options = options(result);
+                if (!options.isEmpty()) {
+                    boolean blank = word && !letters.isEmpty();
+                    letters.add(new ReadLetter(
+                            edge[0].get(0), edge[1].get(0), edge[2].get(0), edge[3].get(0), blank, options));
+                }
             }
         } while (api.TessPageIteratorNext(page, symbol) != 0);
         return letters;
@@ -115,10 +112,10 @@ final class TesseractReader implements LetterReader {
         }
         double sum = 0;
         do {
-            String text = api.TessChoiceIteratorGetUTF8Text(choice);
+            String text = plain(api.TessChoiceIteratorGetUTF8Text(choice));
             double likelihood = api.TessChoiceIteratorConfidence(choice) / 100.0;
             if (text != null && !text.isBlank() && likelihood > 0) {
-                options.add(new ReadLetter.Option(text, likelihood));
+                add(options, text, likelihood);
                 sum += likelihood;
             }
         } while (api.TessChoiceIteratorNext(choice) != 0);
@@ -128,6 +125,25 @@ final class TesseractReader implements LetterReader {
                 .map(o -> new ReadLetter.Option(o.text(), o.likelihood() * scale))
                 .sorted((a, b) -> Double.compare(b.likelihood(), a.likelihood()))
                 .toList();
+    }
+
+    private static void add(List<ReadLetter.Option> options, String text, double likelihood) {
+        for (int i = 0; i < options.size(); i++) {
+            if (options.get(i).text().equals(text)) {
+                options.set(i, new ReadLetter.Option(text, options.get(i).likelihood() + likelihood));
+                return;
+            }
+        }
+        options.add(new ReadLetter.Option(text, likelihood));
+    }
+
+    /** Typographers' dashes and quotes are no drafter's. */
+    private static String plain(String text) {
+        return text == null
+                ? null
+                : text.replaceAll("[\u2010-\u2015\u2212]", "-")
+                        .replaceAll("[\u2018\u2019]", "'")
+                        .replaceAll("[\u201C\u201D]", "\"");
     }
 
     @Override

@@ -324,12 +324,12 @@ public final class ReferenceFinder {
                 box,
                 text.text(),
                 parsed.form(),
-                parsed.readings(),
+                SaidReadings.of(text, parsed, grammar),
                 label,
                 flow,
                 FlowMarks.byTip(end, flag),
                 evidence,
-                Origin.TEXT,
+                text.drawn() ? Origin.OCR : Origin.TEXT,
                 confidence);
         all.add(r);
         if (end != null) {

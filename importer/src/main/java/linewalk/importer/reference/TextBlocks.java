@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import linewalk.drawing.Box;
 import linewalk.importer.lettering.Label;
+import linewalk.importer.lettering.Readings;
 import linewalk.importer.page.Direction;
 import linewalk.importer.page.Near;
 
@@ -59,6 +60,6 @@ final class TextBlocks {
             words.addAll(l.words());
             text.append(text.length() == 0 ? "" : " ").append(l.text());
         }
-        return new Label(text.toString(), box, first.sizePt(), first.angleDeg(), words);
+        return new Label(text.toString(), box, first.sizePt(), first.angleDeg(), words, Readings.joined(lines));
     }
 }

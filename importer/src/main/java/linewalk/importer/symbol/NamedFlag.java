@@ -65,7 +65,10 @@ public record NamedFlag(Outline flag, Label name, Label list) {
     }
 
     private static Label said(Label word, String text) {
-        return new Label(text, word.box(), word.sizePt(), word.angleDeg(), word.words());
+        List<Label.Reading> readings = word.drawn()
+                ? List.of(new Label.Reading(text, word.readings().get(0).likelihood()))
+                : List.of();
+        return new Label(text, word.box(), word.sizePt(), word.angleDeg(), word.words(), readings);
     }
 
     /** Only the other end can tell that a number at the end of a name is none of it. */

@@ -5,6 +5,7 @@ import java.util.List;
 import linewalk.drawing.Box;
 import linewalk.drawing.Point;
 import linewalk.importer.lettering.Label;
+import linewalk.importer.lettering.Readings;
 import linewalk.importer.page.Glyph;
 
 /**
@@ -59,7 +60,8 @@ final class PrintedWords {
         Box box = Box.around(corners);
         Glyph first = word.get(0);
         Label.Word whole = new Label.Word(text.toString(), box);
-        words.add(new Label(whole.text(), box, first.sizePt(), first.angleDeg(), List.of(whole)));
+        words.add(new Label(
+                whole.text(), box, first.sizePt(), first.angleDeg(), List.of(whole), Readings.of(List.of(word))));
         word.clear();
     }
 }

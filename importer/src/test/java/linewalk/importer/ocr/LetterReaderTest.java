@@ -7,12 +7,15 @@ import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
+import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Lines of print in, letters with their likelihoods out. */
 class LetterReaderTest {
@@ -50,9 +53,24 @@ class LetterReaderTest {
     @Test
     void nothingIsReadFromBlankPaper() {
         byte[] white = new byte[200 * 60];
-        java.util.Arrays.fill(white, (byte) 255);
+        Arrays.fill(white, (byte) 255);
         try (LetterReader reader = LetterReader.lazy()) {
             assertThat(reader.line(new Crop(200, 60, white))).isEmpty();
+        }
+    }
+
+    /** To ask the engine about a line in which it saw nothing ends the JVM, and this test with it. */
+    @ParameterizedTest
+    @CsvSource({"1, 1, 1", "2, 60, 1", "200, 3, 2", "200, 60, 2", "200, 60, 9", "60, 200, 60", "400, 60, 400"})
+    void cropsWithoutLettersEndNothing(int widthPx, int heightPx, int inkPx) {
+        try (LetterReader reader = LetterReader.lazy()) {
+            for (int grey : new int[] {255, 128, 0}) {
+                byte[] paper = new byte[widthPx * heightPx];
+                Arrays.fill(paper, (byte) 255);
+                Arrays.fill(paper, 0, Math.min(inkPx, paper.length), (byte) grey);
+                reader.line(new Crop(widthPx, heightPx, paper));
+            }
+            assertThat(text(reader.line(crop("PUMP")))).isEqualTo("PUMP");
         }
     }
 

@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import linewalk.samples.DemoSet;
 import linewalk.samples.style.DraftingStyle;
 import org.junit.jupiter.api.io.TempDir;
@@ -22,11 +23,17 @@ class TruthTest {
 
     static final List<DraftingStyle> STYLES = DraftingStyle.ALL;
 
+    /** Each way of drawing lines once, each font thrice. */
+    static final List<DraftingStyle> STROKE_LETTERED = Stream.of(
+                    "iso-round", "asme-narrow", "house-narrow", "hops-round", "pieces-round", "bars-narrow")
+            .map(DraftingStyle::named)
+            .toList();
+
     @TempDir
     Path folder;
 
     @ParameterizedTest
-    @FieldSource("STYLES")
+    @FieldSource({"STYLES", "STROKE_LETTERED"})
     void demo(DraftingStyle style) throws IOException {
         Path drawn = folder.resolve("drawn");
         DemoSet.write(drawn, style);

@@ -1,0 +1,45 @@
+package linewalk.importer.stroke;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import linewalk.importer.ocr.ReadLetter;
+
+/** Gaps between signs and whether the letter reader saw a blank there: from which gap on do words end? */
+final class SeenBlanks {
+
+    private static final int ENOUGH = 20;
+
+    private record Seen(double gap, boolean blank) {}
+
+    private final List<Seen> seen = new ArrayList<>();
+
+    void note(Row row, List<ReadLetter> letters) {
+        for (int i = 0; i + 1 < letters.size(); i++) {
+            if (letters.get(i) != null && letters.get(i + 1) != null) {
+                seen.add(new Seen(row.gap(i), letters.get(i + 1).afterBlank()));
+            }
+        }
+    }
+
+    /** The limit that agrees with most; of several the one nearest to {@code usual}. */
+    double limit(double usual) {
+        long blanks = seen.stream().filter(Seen::blank).count();
+        if (blanks < ENOUGH || seen.size() - blanks < ENOUGH) {
+            return usual;
+        }
+        seen.sort(Comparator.comparingDouble(Seen::gap));
+        double best = usual;
+        long least = Long.MAX_VALUE;
+        long wrong = seen.size() - blanks;
+        for (int i = 0; i + 1 < seen.size(); i++) {
+            wrong += seen.get(i).blank() ? 1 : -1;
+            double limit = (seen.get(i).gap() + seen.get(i + 1).gap()) / 2;
+            if (wrong < least || wrong == least && Math.abs(limit - usual) < Math.abs(best - usual)) {
+                least = wrong;
+                best = limit;
+            }
+        }
+        return best;
+    }
+}
