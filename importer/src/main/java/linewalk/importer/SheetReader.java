@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import linewalk.drawing.Affine;
 import java.util.function.Supplier;
+import linewalk.drawing.Affine;
 import linewalk.drawing.Finding;
 import linewalk.drawing.PageKey;
 import linewalk.drawing.Rule;
@@ -85,11 +85,15 @@ final class SheetReader implements AutoCloseable {
     }
 
     private SheetReading scan(PageRaster raster, PageGeometry geometry, PageKey key) throws ScanReader.Unreadable {
-        ScanReader.Upturned page = new ScanReader(raster.grey(), raster.pxPerPt(), letters).read();
+        ScanReader.Upturned page = new ScanReader(raster.grey(), raster.pxPerPt(), letters, this::word).read();
         Marks marks = page.marks();
         PageGeometry upright = new PageGeometry(marks.widthPt(), marks.heightPt(), Affine.IDENTITY, Affine.IDENTITY);
         SheetReading reading = read(new Lettered(marks, List.of()), WholeStrokes.of(marks), upright, key);
         return new Moved(page.toDisplay(), geometry).of(reading);
+    }
+
+    private boolean word(String text) {
+        return Designations.looksLike(text) || grammar.parse(text).isPresent();
     }
 
     /** False where the last page was read without its letters, for want of what reads them: not to be kept. */

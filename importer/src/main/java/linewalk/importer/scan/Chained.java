@@ -37,8 +37,8 @@ final class Chained {
     private boolean goesOn(DashRow a, DashRow b) {
         double on = Math.max(a.onPx(), b.onPx());
         boolean onePen = Math.abs(a.width() - b.width()) < 0.35 * a.width() + 0.5;
-        double along = Math.abs(
-                a.straight().dx() * b.straight().dx() + a.straight().dy() * b.straight().dy());
+        double along = Math.abs(a.straight().dx() * b.straight().dx()
+                + a.straight().dy() * b.straight().dy());
         if (!onePen || along < 0.99 || a.chain() != b.chain()) {
             return false;
         }
@@ -108,8 +108,8 @@ final class Chained {
 
     private static boolean meets(DashRow row, DashRow o, double[] end) {
         double reach = 1.5 * Math.max(row.gapPx(), o.gapPx()) + 2 * row.width();
-        double across = Math.abs(
-                row.straight().dx() * o.straight().dx() + row.straight().dy() * o.straight().dy());
+        double across = Math.abs(row.straight().dx() * o.straight().dx()
+                + row.straight().dy() * o.straight().dy());
         for (boolean far : new boolean[] {false, true}) {
             double[] e = o.at(o.end(far));
             if (across < 0.3 && Math.hypot(e[0] - end[0], e[1] - end[1]) < reach) {

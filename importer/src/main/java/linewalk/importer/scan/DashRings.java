@@ -67,8 +67,8 @@ final class DashRings {
 
     private static Box box(Piece p) {
         int n = p.count() - 1;
-        return Box.around(List.of(
-                new Point(p.xs[0], p.ys[0]), new Point(p.xs[n / 2], p.ys[n / 2]), new Point(p.xs[n], p.ys[n])));
+        return Box.around(
+                List.of(new Point(p.xs[0], p.ys[0]), new Point(p.xs[n / 2], p.ys[n / 2]), new Point(p.xs[n], p.ys[n])));
     }
 
     private Ring ring(Piece start) {

@@ -14,7 +14,19 @@ import linewalk.importer.ocr.ReadLetter;
 record ReadRow(TextRow row, Upright upright, int turn, double cap, double baseline, List<Letter> letters) {
 
     /** A letter and where it stands along the row, in the row's upright pixels. */
-    record Letter(String text, double likelihood, double x0, double x1, boolean afterBlank) {}
+    record Letter(
+            String text, double likelihood, double x0, double x1, boolean afterBlank, List<ReadLetter.Option> options) {
+
+        /** Something else than what looked most likely at first. */
+        Letter saying(String other) {
+            double known = options.stream()
+                    .filter(o -> o.text().equals(other))
+                    .mapToDouble(ReadLetter.Option::likelihood)
+                    .findFirst()
+                    .orElse(likelihood);
+            return new Letter(other, known, x0, x1, afterBlank, options);
+        }
+    }
 
     /** A gap of this many letter heights is a blank even where none was read, and below the lesser none. */
     private static final double BLANK = 0.62;
@@ -66,7 +78,13 @@ record ReadRow(TextRow row, Upright upright, int turn, double cap, double baseli
             double gap = i == 0 ? 0 : c.x0() - cells.get(i - 1).x1();
             boolean blank = i > 0 && (gap > BLANK * cap || read.get(i).afterBlank() && gap > NO_BLANK * cap);
             String text = byShape(read.get(i).text(), c, cap, baseline);
-            letters.add(new Letter(text, read.get(i).likelihood(), c.x0(), c.x1(), blank));
+            letters.add(new Letter(
+                    text,
+                    read.get(i).likelihood(),
+                    c.x0(),
+                    c.x1(),
+                    blank,
+                    read.get(i).options()));
         }
         return letters;
     }
@@ -88,7 +106,7 @@ record ReadRow(TextRow row, Upright upright, int turn, double cap, double baseli
         for (ReadLetter l : read) {
             Cell c = new Cell(image.x(l.x0Px()), image.y(l.y0Px()), image.x(l.x1Px()), image.y(l.y1Px()), 0, false);
             String text = byShape(l.text(), c, cap, image.y(image.baseline()));
-            letters.add(new Letter(text, l.likelihood(), c.x0(), c.x1(), l.afterBlank()));
+            letters.add(new Letter(text, l.likelihood(), c.x0(), c.x1(), l.afterBlank(), l.options()));
         }
         return letters;
     }

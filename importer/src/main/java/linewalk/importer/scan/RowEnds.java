@@ -33,8 +33,13 @@ final class RowEnds {
         double most = REACH * row.gapPx() + row.width();
         List<Double> ahead = new ArrayList<>();
         for (Line l : lines) {
-            meeting(row, l.straight, l.straight.along(l.end(false)[0], l.end(false)[1]), l.straight.along(
-                    l.end(true)[0], l.end(true)[1]), 0.6 * l.width + 1, ahead);
+            meeting(
+                    row,
+                    l.straight,
+                    l.straight.along(l.end(false)[0], l.end(false)[1]),
+                    l.straight.along(l.end(true)[0], l.end(true)[1]),
+                    0.6 * l.width + 1,
+                    ahead);
         }
         for (DashRow r : rows) {
             if (r != row) {
@@ -62,8 +67,7 @@ final class RowEnds {
                 .orElse(at);
     }
 
-    private static void meeting(
-            DashRow row, Straight s, double from, double to, double slack, List<Double> ahead) {
+    private static void meeting(DashRow row, Straight s, double from, double to, double slack, List<Double> ahead) {
         double[] x = row.straight().crossing(s);
         if (x != null) {
             double t = s.along(x[0], x[1]);

@@ -4,10 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import linewalk.drawing.Point;
 import linewalk.importer.lettering.LabelBuilder;
+import linewalk.importer.ocr.ReadLetter;
 import linewalk.importer.page.Glyph;
 
 /** Rows as read to glyphs on the upright page, in points. */
 final class ScanGlyphs {
+
+    /** Less likely letters are not worth telling. */
+    private static final double LEAST = 0.02;
 
     private final Upright page;
     private final double pxPerPt;
@@ -30,17 +34,33 @@ final class ScanGlyphs {
             ReadRow.Letter l = letters.get(i);
             ReadRow.Letter next = i + 1 == letters.size() ? null : letters.get(i + 1);
             double end = next == null || next.afterBlank() ? l.x1() : Math.max(l.x0() + 1, next.x0());
-            glyphs.add(glyph(r, l.text(), l.x0(), end));
+            glyphs.add(glyph(r, l.text(), l.x0(), end, readings(l)));
             if (next != null && next.afterBlank()) {
-                glyphs.add(glyph(r, " ", end, Math.max(end, next.x0())));
+                glyphs.add(glyph(r, " ", end, Math.max(end, next.x0()), List.of()));
             }
         }
     }
 
-    private Glyph glyph(ReadRow r, String text, double fromX, double toX) {
+    /** What is said first comes first, whatever made it so. */
+    private static List<Glyph.Reading> readings(ReadRow.Letter l) {
+        List<Glyph.Reading> out = new ArrayList<>();
+        double most = l.options().stream()
+                .mapToDouble(ReadLetter.Option::likelihood)
+                .max()
+                .orElse(l.likelihood());
+        out.add(new Glyph.Reading(l.text(), Math.max(most, l.likelihood())));
+        for (ReadLetter.Option o : l.options()) {
+            if (!o.text().equals(l.text()) && o.likelihood() > LEAST) {
+                out.add(new Glyph.Reading(o.text(), o.likelihood()));
+            }
+        }
+        return out;
+    }
+
+    private Glyph glyph(ReadRow r, String text, double fromX, double toX, List<Glyph.Reading> readings) {
         Point start = place(r, fromX);
         double size = r.cap() / pxPerPt / LabelBuilder.CAP_HEIGHT;
-        return new Glyph(text, start, start.distancePt(place(r, toX)), size, (360 - 90 * r.turn()) % 360);
+        return new Glyph(text, start, start.distancePt(place(r, toX)), size, (360 - 90 * r.turn()) % 360, readings);
     }
 
     private Point place(ReadRow r, double x) {

@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
 import linewalk.drawing.Affine;
 import linewalk.drawing.Point;
 import linewalk.importer.ocr.LetterReader;
@@ -47,9 +48,14 @@ public final class ScanReader {
     private final GrayU8 grey;
     private final double pxPerPt;
     private final LetterReader reader;
+    private final WellFormed wellFormed;
 
-    /** @param grey rows top to bottom, 0 is black; used up by reading */
-    public ScanReader(GrayU8 grey, double pxPerPt, LetterReader reader) {
+    /**
+     * @param grey rows top to bottom, 0 is black; used up by reading
+     * @param words whether a text is one that drawings have: a reference, a designation
+     */
+    public ScanReader(GrayU8 grey, double pxPerPt, LetterReader reader, Predicate<String> words) {
+        this.wellFormed = new WellFormed(words);
         this.grey = grey;
         this.pxPerPt = pxPerPt;
         this.reader = reader;
@@ -77,7 +83,8 @@ public final class ScanReader {
                 new ScanLettering(grey, registered, reader, new TextRows(open, pxPerPt / MM_PER_PT, thickness).find());
         int turn = lettering.pageTurn();
         Upright page = registered.turned(turn).onPage(grey.width, grey.height);
-        List<ReadRow> rows = lettering.read(page, turn);
+        List<ReadRow> rows =
+                lettering.read(page, turn).stream().map(wellFormed::of).toList();
         List<Blob> lineWork = without(blobs, rows);
         boolean lying = turn % 2 == 0;
         double width = (lying ? grey.width : grey.height) / pxPerPt;

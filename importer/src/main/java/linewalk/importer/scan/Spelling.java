@@ -14,9 +14,6 @@ final class Spelling {
     private static final Pattern CAPITAL_AND_BAR = Pattern.compile("[A-Z][l|!]");
     private static final Pattern CIRCUIT_NOUGHT = Pattern.compile("[Oo][A-Z]{1,2}\\d{1,2}");
 
-    /** A whole number starts with no nought: what stands second in a designation is a letter. */
-    private static final Pattern NOUGHT_FIRST = Pattern.compile("0[25]\\d{1,2}");
-
     private static final Pattern CIRCUIT = Pattern.compile("\\d[A-Z]{1,2}");
     private static final Pattern NUMBER = Pattern.compile("\\d{1,2}[A-Z]?");
 
@@ -41,9 +38,11 @@ final class Spelling {
         for (int i = 1; i < out.size(); i++) {
             ReadRow.Letter l = out.get(i);
             boolean wide = l.x0() - out.get(i - 1).x1() > l.x1() - l.x0();
-            if (l.afterBlank() && !wide && CIRCUIT.matcher(wordBefore(out, i)).matches()
+            if (l.afterBlank()
+                    && !wide
+                    && CIRCUIT.matcher(wordBefore(out, i)).matches()
                     && NUMBER.matcher(wordFrom(out, i)).matches()) {
-                out.set(i, new ReadRow.Letter(l.text(), l.likelihood(), l.x0(), l.x1(), false));
+                out.set(i, new ReadRow.Letter(l.text(), l.likelihood(), l.x0(), l.x1(), false, l.options()));
             }
         }
         return out;
@@ -77,11 +76,7 @@ final class Spelling {
         String text = said.length() == word.size() ? word(said.toString()) : said.toString();
         for (int i = 0; i < word.size(); i++) {
             ReadRow.Letter l = word.get(i);
-            out.add(
-                    said.length() == word.size()
-                            ? new ReadRow.Letter(
-                                    text.substring(i, i + 1), l.likelihood(), l.x0(), l.x1(), l.afterBlank())
-                            : l);
+            out.add(said.length() == word.size() ? l.saying(text.substring(i, i + 1)) : l);
         }
         word.clear();
     }
@@ -90,9 +85,6 @@ final class Spelling {
         String text = read;
         if (CIRCUIT_NOUGHT.matcher(text).matches()) {
             text = "0" + text.substring(1);
-        }
-        if (NOUGHT_FIRST.matcher(text).matches()) {
-            text = "0" + (text.charAt(1) == '2' ? "Z" : "S") + text.substring(2);
         }
         if (DIGIT.matcher(text).matches() || CAPITAL_AND_BAR.matcher(text).matches()) {
             text = text.replaceAll("(?<![a-z])[l|!](?![a-z])", "1");

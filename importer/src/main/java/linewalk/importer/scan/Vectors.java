@@ -106,8 +106,7 @@ final class Vectors {
     }
 
     /** Pieces that other things were made of, and what they made up. */
-    private static void drop(
-            Collection<Piece> taken, List<Piece> pieces, Set<Line> lines, List<Rounds.Curve> curves) {
+    private static void drop(Collection<Piece> taken, List<Piece> pieces, Set<Line> lines, List<Rounds.Curve> curves) {
         Set<Piece> gone = Collections.newSetFromMap(new IdentityHashMap<>());
         gone.addAll(taken);
         pieces.removeIf(gone::contains);
@@ -129,7 +128,8 @@ final class Vectors {
                 lengths.merge(l.width, l.length(), Double::sum);
             }
         }
-        rows.forEach(r -> lengths.merge(r.width(), r.dashes().stream().mapToDouble(Line::span).sum(), Double::sum));
+        rows.forEach(r -> lengths.merge(
+                r.width(), r.dashes().stream().mapToDouble(Line::span).sum(), Double::sum));
         return new Pens(lengths);
     }
 

@@ -98,7 +98,7 @@ final class Sketch {
 
     static ScanReader.Upturned read(GrayU8 grey, LetterReader reader) {
         try {
-            return new ScanReader(grey, PX_PER_PT, reader).read();
+            return new ScanReader(grey, PX_PER_PT, reader, text -> false).read();
         } catch (ScanReader.Unreadable e) {
             throw new AssertionError(e);
         }
