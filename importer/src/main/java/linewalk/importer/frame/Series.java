@@ -121,8 +121,17 @@ record Series(List<Label> labels, boolean horizontal) {
         if (n < 2) {
             return true;
         }
-        double before = along(chain.get(n - 1), horizontal) - along(chain.get(n - 2), horizontal);
+        double before = lastGap(chain, horizontal);
         return Math.abs(gap - before) < SPACING * Math.max(gap, before);
+    }
+
+    /** From label to label, also where one between them was not read. */
+    private static double lastGap(List<Label> chain, boolean horizontal) {
+        Label a = chain.get(chain.size() - 2);
+        Label b = chain.get(chain.size() - 1);
+        double gap = along(b, horizontal) - along(a, horizontal);
+        boolean lost = between(a.text(), b.text(), 1) != null || between(a.text(), b.text(), -1) != null;
+        return lost ? gap / 2 : gap;
     }
 
     /** One label in between was not read: the place is there, and so is the letter's or number's own. */
@@ -131,7 +140,7 @@ record Series(List<Label> labels, boolean horizontal) {
         if (n < 2) {
             return false;
         }
-        double before = along(chain.get(n - 1), horizontal) - along(chain.get(n - 2), horizontal);
+        double before = lastGap(chain, horizontal);
         double gap = along(to, horizontal) - along(chain.get(n - 1), horizontal);
         return Math.abs(gap - 2 * before) < ONE_LOST * before
                 && between(chain.get(n - 1).text(), to.text(), direction) != null;

@@ -13,6 +13,8 @@ final class Pieces {
     private static final int FEWEST_ROUND = 7;
     private static final double LEAST_SWEEP = Math.toRadians(22);
 
+    private static final double LEAST_BOW = Math.toRadians(40);
+
     /** Rounds larger than this, in widths of ink, are straight lines on a wavy scan. */
     private static final double LARGEST_ROUND = 150;
 
@@ -98,14 +100,26 @@ final class Pieces {
             worst = Math.max(worst, line.aside(xs[k], ys[k]));
         }
         double run = Math.hypot(xs[j] - xs[i], ys[j] - ys[i]);
-        if (worst <= strayPx && run > 0.8 * (j - i) / 1.45) {
+        Round round = round(i, j);
+        if (worst <= strayPx && run > 0.8 * (j - i) / 1.45 && !bowed(i, j, round, worst)) {
             return new Fit(i, j, line, null);
         }
-        Round round = round(i, j);
         if (round != null && free && 2 * worstAside(line, i, j) < FLAT * thick) {
             return new Fit(i, j, line, null);
         }
         return round == null ? null : new Fit(i, j, null, round);
+    }
+
+    /** Part of a small circle that others cut: short enough to pass for straight, but plainly rounder. */
+    private boolean bowed(int i, int j, Round round, double worstStraight) {
+        if (free || round == null || j - i > 3 * round.r() || (j - i) / round.r() < LEAST_BOW) {
+            return false;
+        }
+        double worst = 0;
+        for (int k = i; k <= j; k++) {
+            worst = Math.max(worst, round.off(xs[k], ys[k]));
+        }
+        return worst < 0.6 * worstStraight;
     }
 
     private double worstAside(Straight line, int i, int j) {

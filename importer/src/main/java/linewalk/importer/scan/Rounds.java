@@ -14,7 +14,7 @@ final class Rounds {
     private static final double CLOSED = 0.93;
 
     /** An arc this long may be part of a circle that other lines meet. */
-    private static final double LEAST_ARC = 0.9;
+    private static final double LEAST_ARC = 0.6;
 
     private static final double STEP = Math.toRadians(12);
 

@@ -14,6 +14,9 @@ final class Spelling {
     private static final Pattern CAPITAL_AND_BAR = Pattern.compile("[A-Z][l|!]");
     private static final Pattern CIRCUIT_NOUGHT = Pattern.compile("[Oo][A-Z]{1,2}\\d{1,2}");
 
+    /** A gap beside a stroke that is a blank, in letter heights. */
+    private static final double SET_OFF = 0.25;
+
     private static final Pattern CIRCUIT = Pattern.compile("\\d[A-Z]{1,2}");
     private static final Pattern NUMBER = Pattern.compile("\\d{1,2}[A-Z]?");
 
@@ -29,7 +32,7 @@ final class Spelling {
             word.add(l);
         }
         flush(word, out);
-        return row.with(closed(out));
+        return row.with(spaced(closed(out), row.cap()));
     }
 
     /** A designation that was read with a blank before its number. */
@@ -46,6 +49,25 @@ final class Spelling {
             }
         }
         return out;
+    }
+
+    /** A stroke set off from both its neighbours stands between two words. */
+    private static List<ReadRow.Letter> spaced(List<ReadRow.Letter> letters, double cap) {
+        List<ReadRow.Letter> out = new ArrayList<>(letters);
+        for (int i = 1; i + 1 < out.size(); i++) {
+            ReadRow.Letter l = out.get(i);
+            double before = l.x0() - out.get(i - 1).x1();
+            double after = out.get(i + 1).x0() - l.x1();
+            if (l.text().equals("/") && Math.min(before, after) > SET_OFF * cap) {
+                out.set(i, blanked(l));
+                out.set(i + 1, blanked(out.get(i + 1)));
+            }
+        }
+        return out;
+    }
+
+    private static ReadRow.Letter blanked(ReadRow.Letter l) {
+        return new ReadRow.Letter(l.text(), l.likelihood(), l.x0(), l.x1(), true, l.options());
     }
 
     private static String wordBefore(List<ReadRow.Letter> letters, int end) {
