@@ -1,5 +1,6 @@
 package linewalk.drawing;
 
+import com.fasterxml.jackson.annotation.JsonCreator;
 import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
 import java.util.Optional;
@@ -10,26 +11,36 @@ import java.util.OptionalInt;
  * direction of their labels; labels are as printed.
  *
  * @param printed false where the labels are not printed and the settings named a standard grid
+ * @param toGrid from points as displayed to those in which the bands run level and upright: a scan may lie askew, or on
+ *     its side
  */
-public record ZoneGrid(List<Band> columns, List<Band> rows, boolean printed) {
+public record ZoneGrid(List<Band> columns, List<Band> rows, boolean printed, Affine toGrid) {
 
     /** One column or row: its label and its extent along the axis. */
     public record Band(String label, double fromPt, double toPt) {}
 
+    @JsonCreator
     public ZoneGrid {
         columns = List.copyOf(columns);
         rows = List.copyOf(rows);
+        toGrid = toGrid == null ? Affine.IDENTITY : toGrid;
+    }
+
+    /** A grid that lies as the page is displayed. */
+    public ZoneGrid(List<Band> columns, List<Band> rows, boolean printed) {
+        this(columns, rows, printed, Affine.IDENTITY);
     }
 
     public Optional<Zone> zoneAt(Point p) {
-        return bandAt(columns, p.xPt()).flatMap(c -> bandAt(rows, p.yPt()).flatMap(r -> zone(c, r)));
+        Point on = toGrid.apply(p);
+        return bandAt(columns, on.xPt()).flatMap(c -> bandAt(rows, on.yPt()).flatMap(r -> zone(c, r)));
     }
 
     public boolean has(Zone zone) {
         return box(zone).isPresent();
     }
 
-    /** The field's extent on the page. */
+    /** The upright box around the field on the page. */
     public Optional<Box> box(Zone zone) {
         OptionalInt c = index(columns, zone);
         OptionalInt r = index(rows, zone);
@@ -38,7 +49,7 @@ public record ZoneGrid(List<Band> columns, List<Band> rows, boolean printed) {
         }
         Band column = columns.get(c.getAsInt());
         Band row = rows.get(r.getAsInt());
-        return Optional.of(new Box(column.fromPt(), row.fromPt(), column.toPt(), row.toPt()));
+        return Optional.of(toGrid.inverse().apply(new Box(column.fromPt(), row.fromPt(), column.toPt(), row.toPt())));
     }
 
     /** How many fields lie between two zones, counting diagonal neighbours as 1; empty where one is not in this grid. */
@@ -56,11 +67,12 @@ public record ZoneGrid(List<Band> columns, List<Band> rows, boolean printed) {
 
     @JsonIgnore
     public Box extent() {
-        return new Box(
-                columns.get(0).fromPt(),
-                rows.get(0).fromPt(),
-                columns.get(columns.size() - 1).toPt(),
-                rows.get(rows.size() - 1).toPt());
+        return toGrid.inverse()
+                .apply(new Box(
+                        columns.get(0).fromPt(),
+                        rows.get(0).fromPt(),
+                        columns.get(columns.size() - 1).toPt(),
+                        rows.get(rows.size() - 1).toPt()));
     }
 
     /** A place just outside counts to the edge field: drafters let line ends touch the frame. */

@@ -6,8 +6,10 @@ import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import linewalk.drawing.Affine;
 import linewalk.drawing.Finding;
 import linewalk.drawing.PageKey;
 import linewalk.drawing.Rule;
@@ -33,6 +35,8 @@ import linewalk.importer.page.WholeStrokes;
 import linewalk.importer.reference.LineLabels;
 import linewalk.importer.reference.ReferenceFinder;
 import linewalk.importer.reference.References;
+import linewalk.importer.scan.PageRaster;
+import linewalk.importer.scan.ScanReader;
 import linewalk.importer.stroke.LetterBook;
 import linewalk.importer.stroke.StrokeLettering;
 import linewalk.importer.symbol.Body;
@@ -42,9 +46,10 @@ import linewalk.importer.symbol.FlagTest;
 import linewalk.importer.symbol.SymbolFinder;
 import linewalk.importer.symbol.Symbols;
 import linewalk.importer.valve.Valves;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 
-/** One page to a reading: marks, frame, lettering, symbols, lines, references, in this order. */
+/** One page to a reading: marks, frame, lettering, symbols, lines, references, in this order. One a thread. */
 final class SheetReader implements AutoCloseable {
 
     private final ReferenceGrammar grammar;
@@ -58,15 +63,37 @@ final class SheetReader implements AutoCloseable {
         lettering = new StrokeLettering(letters, book);
     }
 
-    SheetReading read(PDPage page, PageKey key) throws IOException {
+    /** @param index of the page, from 0 */
+    SheetReading read(PDDocument document, int index, PageKey key) throws IOException {
+        PDPage page = document.getPage(index);
         PageGeometry geometry = PageGeometry.of(page);
         whole = true;
         try {
-            Lettered drawn = lettered(MarkCollector.collect(page, geometry), key);
+            Marks painted = MarkCollector.collect(page, geometry);
+            Optional<Double> pxPerPt = PageRaster.resolution(painted);
+            if (pxPerPt.isPresent()) {
+                return scan(PageRaster.of(document, index, pxPerPt.get()), geometry, key);
+            }
+            Lettered drawn = lettered(painted, key);
             return read(drawn, WholeStrokes.of(drawn.marks()), geometry, key);
-        } catch (MarkCollector.TooDense e) {
+        } catch (LetterReader.Missing e) {
+            whole = false;
+            return unread(geometry, key, e.getMessage());
+        } catch (MarkCollector.TooDense | ScanReader.Unreadable e) {
             return unread(geometry, key, e.getMessage());
         }
+    }
+
+    private SheetReading scan(PageRaster raster, PageGeometry geometry, PageKey key) throws ScanReader.Unreadable {
+        ScanReader.Upturned page = new ScanReader(raster.grey(), raster.pxPerPt(), letters, this::word).read();
+        Marks marks = page.marks();
+        PageGeometry upright = new PageGeometry(marks.widthPt(), marks.heightPt(), Affine.IDENTITY, Affine.IDENTITY);
+        SheetReading reading = read(new Lettered(marks, List.of()), WholeStrokes.of(marks), upright, key);
+        return new Moved(page.toDisplay(), geometry).of(reading);
+    }
+
+    private boolean word(String text) {
+        return Designations.looksLike(text) || grammar.parse(text).isPresent();
     }
 
     /** False where the last page was read without its letters, for want of what reads them: not to be kept. */
@@ -108,7 +135,7 @@ final class SheetReader implements AutoCloseable {
                 List.of(),
                 List.of(),
                 "this page was not read: " + why,
-                "export it again without pictures drawn as lines, or tag it by hand");
+                "export or scan it again, or tag it by hand");
         return new SheetReading(
                 key,
                 geometry.widthPt(),

@@ -1,6 +1,7 @@
 package linewalk.importer;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.RandomAccessFile;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -22,9 +23,12 @@ final class Source {
             throw new UserError("there is no file " + file + "; check the name and the folder");
         }
         if (Files.isDirectory(file)) {
-            throw new UserError(file + " is a folder; name the PDF file itself");
+            throw new UserError(file + " is a folder; name the file itself");
         }
         try {
+            if (isImage(file)) {
+                return ImageFile.open(file);
+            }
             checkEnds(file);
             PDDocument document = Loader.loadPDF(file.toFile());
             if (document.getNumberOfPages() == 0) {
@@ -36,7 +40,13 @@ final class Source {
             throw new UserError(
                     file + " is encrypted and wants a password; save a copy without one and import that", e);
         } catch (IOException e) {
-            throw new UserError(file + " cannot be read as a PDF (" + firstLine(e) + "); export or copy it again", e);
+            throw new UserError(file + " cannot be read (" + firstLine(e) + "); export or copy it again", e);
+        }
+    }
+
+    private static boolean isImage(Path file) throws IOException {
+        try (InputStream in = Files.newInputStream(file)) {
+            return ImageFile.is(in.readNBytes(4));
         }
     }
 
@@ -45,7 +55,9 @@ final class Source {
             byte[] head = new byte[(int) Math.min(1024, raw.length())];
             raw.readFully(head);
             if (!new String(head, StandardCharsets.ISO_8859_1).contains("%PDF-")) {
-                throw new UserError(file + " is not a PDF; export the drawing set as PDF and import that");
+                throw new UserError(
+                        file
+                                + " is not a PDF, nor a PNG, JPEG or TIFF image; export the drawing set as PDF and import that");
             }
             byte[] tail = new byte[(int) Math.min(TAIL, raw.length())];
             raw.seek(raw.length() - tail.length);

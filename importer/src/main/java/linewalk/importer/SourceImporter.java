@@ -22,7 +22,7 @@ import org.apache.pdfbox.pdmodel.PDPage;
 public final class SourceImporter {
 
     /** Part of every cache key: raised whenever readings change. */
-    private static final String READER_VERSION = "7";
+    private static final String READER_VERSION = "8";
 
     /** Told after each page; may be called from any thread. */
     @FunctionalInterface
@@ -97,14 +97,14 @@ public final class SourceImporter {
 
     private void work(Path file, String name, FileLetters letters, AtomicInteger next, AtomicInteger done, Read[] out) {
         PageDigest digest = new PageDigest(stamp);
-        try (PDDocument document = Source.open(file);
-                SheetReader reader = new SheetReader(settings, letters)) {
+        try (SheetReader reader = new SheetReader(settings, letters);
+                PDDocument document = Source.open(file)) {
             for (int i = next.getAndIncrement(); i < out.length; i = next.getAndIncrement()) {
                 PageKey page = new PageKey(name, i + 1);
                 PDPage drawn = page(document, i, file);
                 String key = digest.of(drawn);
                 Optional<SheetReading> known = cache.find(key, page);
-                SheetReading reading = known.isPresent() ? known.get() : reader.read(drawn, page);
+                SheetReading reading = known.isPresent() ? known.get() : reader.read(document, i, page);
                 boolean whole = known.isPresent() || reader.whole();
                 if (known.isEmpty() && whole) {
                     cache.keep(key, reading);

@@ -210,20 +210,24 @@ final class Drawn {
     }
 
     SheetReading read(SetSettings settings) {
-        return onPage(page -> new SheetReader(settings, Drawn::noBook).read(page, new PageKey("case.pdf", 1)));
+        return onPage((document, page) -> {
+            try (SheetReader reader = new SheetReader(settings, Drawn::noBook)) {
+                return reader.read(document, 0, new PageKey("case.pdf", 1));
+            }
+        });
     }
 
     Marks marks() {
-        return onPage(page -> MarkCollector.collect(page, PageGeometry.of(page)));
+        return onPage((document, page) -> MarkCollector.collect(page, PageGeometry.of(page)));
     }
 
     private interface PageRead<T> {
-        T of(PDPage page) throws IOException;
+        T of(PDDocument document, PDPage page) throws IOException;
     }
 
     private <T> T onPage(PageRead<T> read) {
         try (PDDocument document = Loader.loadPDF(pdf())) {
-            return read.of(document.getPage(0));
+            return read.of(document, document.getPage(0));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -108,7 +108,8 @@ final class PageDraft {
         if (grid == null) {
             return Optional.empty();
         }
-        return Optional.ofNullable(zones[nearest(grid.rows(), place.yPt())][nearest(grid.columns(), place.xPt())]);
+        Point on = grid.toGrid().apply(place);
+        return Optional.ofNullable(zones[nearest(grid.rows(), on.yPt())][nearest(grid.columns(), on.xPt())]);
     }
 
     boolean has(Zone zone) {

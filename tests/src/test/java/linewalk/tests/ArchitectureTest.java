@@ -93,6 +93,9 @@ class ArchitectureTest {
             .onlyDependOnClassesThat(resideInAnyPackage(
                     "java..",
                     "org.apache.pdfbox..",
+                    "boofcv..",
+                    "javax.imageio..",
+                    "org.w3c.dom..",
                     "org.locationtech.jts..",
                     "net.sourceforge.tess4j..",
                     "org.bytedeco..",

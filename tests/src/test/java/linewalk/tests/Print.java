@@ -41,7 +41,7 @@ record Print(int pages, String text, int pictures, long overlays, List<Double> c
             long overlays = 0;
             for (PDPage page : document.getPages()) {
                 Marks marks = MarkCollector.collect(page, PageGeometry.of(page));
-                pictures += marks.pictures();
+                pictures += marks.pictures().size();
                 overlays += marks.strokes().stream()
                         .filter(s -> Math.abs(s.widthPt() - BROAD_PEN_PT) < 0.01)
                         .count();

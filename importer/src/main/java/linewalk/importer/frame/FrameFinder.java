@@ -74,6 +74,7 @@ public final class FrameFinder {
                     }
                 }
             }
+            fillIn(at);
             List<Double> places = new ArrayList<>(at.keySet());
             List<String> names = new ArrayList<>(at.values());
             List<Double> limits = limits(places, segments);
@@ -82,6 +83,20 @@ public final class FrameFinder {
                 bands.add(new ZoneGrid.Band(names.get(i), limits.get(i), limits.get(i + 1)));
             }
             return bands;
+        }
+
+        /** Zones whose labels were read on neither edge. */
+        private static void fillIn(TreeMap<Double, String> at) {
+            for (Double from : List.copyOf(at.keySet())) {
+                Double to = at.higherKey(from);
+                String lost = to == null ? null : Series.between(at.get(from), at.get(to), 1);
+                if (to != null && lost == null) {
+                    lost = Series.between(at.get(from), at.get(to), -1);
+                }
+                if (lost != null) {
+                    at.put((from + to) / 2, lost);
+                }
+            }
         }
 
         private List<Double> limits(List<Double> places, List<Segment> segments) {

@@ -19,6 +19,9 @@ record Series(List<Label> labels, boolean horizontal) {
     /** Spacing may differ at the ends, where the rest of the sheet falls (ISO 5457). */
     private static final double SPACING = 0.45;
 
+    /** How nearly two spacings a gap must be to hold a label that was not read. */
+    private static final double ONE_LOST = 0.25;
+
     private static final double ALIGNED = 0.7;
     static final int SHORTEST = 2;
 
@@ -92,9 +95,9 @@ record Series(List<Label> labels, boolean horizontal) {
         for (int i = 0; i < n; i++) {
             List<Label> chain = new ArrayList<>();
             for (int j = 0; j < i; j++) {
-                if (follows(row.get(j), row.get(i), direction)
-                        && best.get(j).size() > chain.size()
-                        && even(best.get(j), row.get(i), horizontal)) {
+                boolean next = follows(row.get(j), row.get(i), direction) && even(best.get(j), row.get(i), horizontal);
+                if (best.get(j).size() > chain.size()
+                        && (next || skips(best.get(j), row.get(i), direction, horizontal))) {
                     chain = new ArrayList<>(best.get(j));
                 }
             }
@@ -118,8 +121,44 @@ record Series(List<Label> labels, boolean horizontal) {
         if (n < 2) {
             return true;
         }
-        double before = along(chain.get(n - 1), horizontal) - along(chain.get(n - 2), horizontal);
+        double before = lastGap(chain, horizontal);
         return Math.abs(gap - before) < SPACING * Math.max(gap, before);
+    }
+
+    /** From label to label, also where one between them was not read. */
+    private static double lastGap(List<Label> chain, boolean horizontal) {
+        Label a = chain.get(chain.size() - 2);
+        Label b = chain.get(chain.size() - 1);
+        double gap = along(b, horizontal) - along(a, horizontal);
+        boolean lost = between(a.text(), b.text(), 1) != null || between(a.text(), b.text(), -1) != null;
+        return lost ? gap / 2 : gap;
+    }
+
+    /** One label in between was not read: the place is there, and so is the letter's or number's own. */
+    private static boolean skips(List<Label> chain, Label to, int direction, boolean horizontal) {
+        int n = chain.size();
+        if (n < 2) {
+            return false;
+        }
+        double before = lastGap(chain, horizontal);
+        double gap = along(to, horizontal) - along(chain.get(n - 1), horizontal);
+        return Math.abs(gap - 2 * before) < ONE_LOST * before
+                && between(chain.get(n - 1).text(), to.text(), direction) != null;
+    }
+
+    /** The zone between two that are no neighbours, but both neighbours of it; null where there is none. */
+    static String between(String a, String b, int direction) {
+        String from = direction > 0 ? a : b;
+        String to = direction > 0 ? b : a;
+        if (from.length() == 1 && to.length() == 1 && Character.isLetter(from.charAt(0))) {
+            char c = (char) (from.charAt(0) + 1);
+            c += c == 'I' || c == 'O' ? 1 : 0;
+            return next(c, to.charAt(0)) ? String.valueOf(c) : null;
+        }
+        boolean numbers = Character.isDigit(from.charAt(0)) && Character.isDigit(to.charAt(0));
+        return numbers && Integer.parseInt(to) == Integer.parseInt(from) + 2
+                ? String.valueOf(Integer.parseInt(from) + 1)
+                : null;
     }
 
     private static boolean follows(Label a, Label b, int direction) {

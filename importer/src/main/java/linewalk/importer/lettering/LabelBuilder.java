@@ -26,6 +26,9 @@ public final class LabelBuilder {
     /** A designation and the smaller remark behind it are two labels. */
     private static final double SAME_SIZE = 0.9;
 
+    /** Height of capitals in common lettering, as a share of the font size. */
+    public static final double CAP_HEIGHT = 0.72;
+
     private LabelBuilder() {}
 
     /** A glyph seen along its own baseline. */
@@ -146,9 +149,9 @@ public final class LabelBuilder {
             double a = Math.toRadians(g.angleDeg());
             double upX = Math.sin(a);
             double upY = -Math.cos(a);
-            // cap height and descent of common lettering, as shares of the font size
+            // a little below the baseline too
             for (Point end : List.of(g.start(), g.end())) {
-                corners.add(end.plus(0.72 * g.sizePt() * upX, 0.72 * g.sizePt() * upY));
+                corners.add(end.plus(CAP_HEIGHT * g.sizePt() * upX, CAP_HEIGHT * g.sizePt() * upY));
                 corners.add(end.plus(-0.02 * g.sizePt() * upX, -0.02 * g.sizePt() * upY));
             }
         }

@@ -97,7 +97,7 @@ final class Chains {
     }
 
     private Stroke next(Stroke current, Point at) {
-        List<Stroke> there = ends.get(at);
+        List<Stroke> there = ends.getOrDefault(at, List.of());
         if (there.size() != 2) {
             return null;
         }

@@ -4,6 +4,7 @@ import java.awt.geom.Point2D;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import linewalk.drawing.Box;
 import linewalk.drawing.Point;
 import org.apache.pdfbox.contentstream.PDFGraphicsStreamEngine;
 import org.apache.pdfbox.cos.COSName;
@@ -42,7 +43,7 @@ public final class MarkCollector extends PDFGraphicsStreamEngine {
     private final List<Glyph> glyphs = new ArrayList<>();
     private final List<Subpath> path = new ArrayList<>();
     private Point2D.Float current = new Point2D.Float();
-    private int pictures;
+    private final List<Picture> pictures = new ArrayList<>();
     private int drawnPoints;
 
     private static final class Subpath {
@@ -241,7 +242,19 @@ public final class MarkCollector extends PDFGraphicsStreamEngine {
 
     @Override
     public void drawImage(PDImage image) {
-        pictures++;
+        Matrix m = getGraphicsState().getCurrentTransformationMatrix();
+        Box box = Box.around(List.of(corner(m, 0, 0), corner(m, 1, 0), corner(m, 0, 1), corner(m, 1, 1)));
+        double acrossPt = corner(m, 0, 0).distancePt(corner(m, 1, 0));
+        double downPt = corner(m, 0, 0).distancePt(corner(m, 0, 1));
+        if (acrossPt > 0 && downPt > 0) {
+            pictures.add(new Picture(box, Math.max(image.getWidth() / acrossPt, image.getHeight() / downPt)));
+        }
+    }
+
+    /** Where a corner of the unit square, on which images are painted, comes to lie. */
+    private Point corner(Matrix m, int x, int y) {
+        Point2D.Float p = m.transformPoint(x, y);
+        return geometry.display(p.x, p.y);
     }
 
     @Override

@@ -7,10 +7,15 @@ import java.util.List;
  * The one form that a page comes down to before it is understood.
  *
  * @param widthPt of the page as displayed
- * @param pictures how many images the page paints: a page with pictures and hardly anything else is a scan
+ * @param pictures images that the page paints; a page of pictures and hardly anything else is a scan
  */
 public record Marks(
-        double widthPt, double heightPt, List<Stroke> strokes, List<Fill> fills, List<Glyph> glyphs, int pictures) {
+        double widthPt,
+        double heightPt,
+        List<Stroke> strokes,
+        List<Fill> fills,
+        List<Glyph> glyphs,
+        List<Picture> pictures) {
 
     /** How near ends must be to touch: a little more than a usual line is wide, every line counted by its length. */
     public double tolerancePt() {
@@ -33,5 +38,6 @@ public record Marks(
         strokes = List.copyOf(strokes);
         fills = List.copyOf(fills);
         glyphs = List.copyOf(glyphs);
+        pictures = List.copyOf(pictures);
     }
 }

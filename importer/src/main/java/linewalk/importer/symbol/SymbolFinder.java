@@ -138,7 +138,12 @@ public final class SymbolFinder {
                 && b.y1Pt() > inner.y0Pt() + tolPt
                 && b.y0Pt() < inner.y1Pt() - tolPt;
         boolean border = s.closed() && b.widthPt() > 0.75 * marks.widthPt() && b.heightPt() > 0.7 * marks.heightPt();
-        return within && !border && s.lengthPt() > 0.3;
+        // a side of the frame is drawn on its own, or together with others
+        boolean onFrame = frame.grid() != null
+                && s.points().stream().noneMatch(inner.grow(-tolPt)::contains)
+                && Segment.straightOf(List.of(s)).stream().allMatch(x -> x.horizontal() || x.vertical())
+                && (b.widthPt() > 0.5 * marks.widthPt() || b.heightPt() > 0.5 * marks.heightPt());
+        return within && !border && !onFrame && s.lengthPt() > 0.3;
     }
 
     private List<Outline> closedOutlines() {

@@ -127,7 +127,7 @@ final class Written {
     }
 
     Marks marks() {
-        return new Marks(1684, 1190, strokes, fills, glyphs, 0);
+        return new Marks(1684, 1190, strokes, fills, glyphs, List.of());
     }
 
     Marks read() {

@@ -1,0 +1,121 @@
+package linewalk.importer.scan;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Rows of one dashed line put together: where a port's circle or a join dot stands between two that face each other, and
+ * around corners, where the pattern of a short side follows from the sides that it meets.
+ */
+final class Chained {
+
+    /** What may stand between two rows is at most this long, in dashes. */
+    private static final double WIDEST = 2.5;
+
+    private final List<Rounds.Curve> curves;
+    private final List<Solid> solids;
+
+    private Chained(List<Rounds.Curve> curves, List<Solid> solids) {
+        this.curves = curves;
+        this.solids = solids;
+    }
+
+    static List<DashRow> joined(List<DashRow> rows, List<Rounds.Curve> curves, List<Solid> solids) {
+        Chained c = new Chained(curves, solids);
+        List<DashRow> out = new ArrayList<>(rows);
+        for (int i = 0; i < out.size(); i++) {
+            for (int k = i + 1; k < out.size(); k++) {
+                if (c.goesOn(out.get(i), out.get(k))) {
+                    out.set(i, out.get(i).with(out.remove(k)));
+                    k = i;
+                }
+            }
+        }
+        return out.stream().map(r -> chainLike(r, out)).toList();
+    }
+
+    private boolean goesOn(DashRow a, DashRow b) {
+        double on = Math.max(a.onPx(), b.onPx());
+        boolean onePen = Math.abs(a.width() - b.width()) < 0.35 * a.width() + 0.5;
+        double along = Math.abs(a.straight().dx() * b.straight().dx()
+                + a.straight().dy() * b.straight().dy());
+        if (!onePen || along < 0.99 || a.chain() != b.chain()) {
+            return false;
+        }
+        double[][] ends = facing(a, b);
+        double gap = Math.hypot(ends[0][0] - ends[1][0], ends[0][1] - ends[1][1]);
+        double aside = a.straight().aside(ends[1][0], ends[1][1]);
+        return gap < WIDEST * on && aside < 1.5 + 0.4 * a.width() && (lost(a, b, gap) || filled(ends));
+    }
+
+    /** As far apart as if one dash between them had not been seen. */
+    private static boolean lost(DashRow a, DashRow b, double gap) {
+        double usual = (a.gapPx() + b.gapPx()) / 2;
+        return gap < 1.3 * usual + 2 && gap > 0.4 * usual;
+    }
+
+    private static double[][] facing(DashRow a, DashRow b) {
+        double[][] best = null;
+        double least = Double.MAX_VALUE;
+        for (boolean i : new boolean[] {false, true}) {
+            for (boolean k : new boolean[] {false, true}) {
+                double[] p = a.at(a.end(i));
+                double[] q = b.at(b.end(k));
+                double d = Math.hypot(p[0] - q[0], p[1] - q[1]);
+                if (d < least) {
+                    least = d;
+                    best = new double[][] {p, q};
+                }
+            }
+        }
+        return best;
+    }
+
+    /** A small circle or a dot between the ends. */
+    private boolean filled(double[][] ends) {
+        double mx = (ends[0][0] + ends[1][0]) / 2;
+        double my = (ends[0][1] + ends[1][1]) / 2;
+        double gap = Math.hypot(ends[0][0] - ends[1][0], ends[0][1] - ends[1][1]);
+        boolean circle = curves.stream()
+                .filter(Rounds.Curve::closed)
+                .map(c -> c.pieces().get(0).round)
+                .anyMatch(r -> Math.hypot(r.x() - mx, r.y() - my) < 0.35 * gap && r.r() < gap);
+        return circle
+                || solids.stream()
+                        .filter(Solid::dot)
+                        .anyMatch(s -> Math.hypot(s.middle()[0] - mx, s.middle()[1] - my) < 0.35 * gap);
+    }
+
+    /** A side of a chain outline may be too short to show its pattern. */
+    private static DashRow chainLike(DashRow row, List<DashRow> all) {
+        if (row.chain() || row.dashes().size() > 4) {
+            return row;
+        }
+        DashRow first = null;
+        for (boolean far : new boolean[] {false, true}) {
+            double[] end = row.at(row.end(far));
+            DashRow met = all.stream()
+                    .filter(o -> o.chain() && o != row && meets(row, o, end))
+                    .findFirst()
+                    .orElse(null);
+            if (met == null) {
+                return row;
+            }
+            first = met;
+        }
+        return new DashRow(row.dashes(), row.straight(), Math.max(row.gapPx(), first.gapPx()), true);
+    }
+
+    private static boolean meets(DashRow row, DashRow o, double[] end) {
+        double reach = 1.5 * Math.max(row.gapPx(), o.gapPx()) + 2 * row.width();
+        double across = Math.abs(row.straight().dx() * o.straight().dx()
+                + row.straight().dy() * o.straight().dy());
+        for (boolean far : new boolean[] {false, true}) {
+            double[] e = o.at(o.end(far));
+            if (across < 0.3 && Math.hypot(e[0] - end[0], e[1] - end[1]) < reach) {
+                return true;
+            }
+        }
+        return false;
+    }
+}

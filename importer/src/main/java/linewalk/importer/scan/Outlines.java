@@ -1,0 +1,326 @@
+package linewalk.importer.scan;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
+import linewalk.importer.scan.Piece.Joint;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.CoordinateList;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.polygonize.Polygonizer;
+import org.locationtech.jts.operation.union.UnaryUnionOp;
+
+/**
+ * Closed shapes among lines. On a vector page a box is drawn as a box; a scan only shows lines that meet. Small fields
+ * between lines of one pen that share a side are one figure; its outer ring is closed, and cut where a side goes on
+ * inside it from a corner that points inwards: a solenoid beside a valve's squares.
+ */
+final class Outlines {
+
+    /** Fields and figures are small against the sheet: larger ones are made by lines that meet again. */
+    private static final double LARGEST_FIELD = 0.07;
+
+    private static final double LARGEST_FIGURE = 0.16;
+
+    private static final double ONE_PEN = 1.25;
+
+    /** The width of a short side is known to a pixel. */
+    private static final double ONE_PEN_PX = 1.1;
+
+    private final GeometryFactory factory = new GeometryFactory();
+    private final Map<Set<Coordinate>, Piece> sides = new HashMap<>();
+    private final ToDoubleFunction<Piece> pen;
+    private final Map<Piece, Line> lineOf;
+    private final double sheetPx;
+    private final Predicate<Envelope> lettered;
+    private final List<Ring> rings = new ArrayList<>();
+
+    /** A closed shape: corners, whether it has round sides, and its pen; pixels. */
+    record Ring(List<double[]> points, boolean curved, double width) {}
+
+    /**
+     * @param pen width of the pen that drew a piece
+     * @param sheetPx the longer side of the sheet
+     * @param lettered whether text stands within a box
+     */
+    Outlines(
+            Collection<Piece> pieces,
+            Map<Piece, Line> lineOf,
+            ToDoubleFunction<Piece> pen,
+            double sheetPx,
+            Predicate<Envelope> lettered) {
+        this.pen = pen;
+        this.lineOf = lineOf;
+        this.sheetPx = sheetPx;
+        this.lettered = lettered;
+        Polygonizer polygonizer = new Polygonizer();
+        for (Piece p : pieces) {
+            if (!p.ring() && p.a != p.b) {
+                LineString side = factory.createLineString(course(p));
+                Coordinate[] c = side.getCoordinates();
+                for (int i = 1; i < c.length; i++) {
+                    sides.put(Set.of(c[i - 1], c[i]), p);
+                }
+                polygonizer.add(side);
+            }
+        }
+        figures(fields(polygonizer));
+    }
+
+    List<Ring> rings() {
+        return rings;
+    }
+
+    /** A joint that lies on a ring's side. */
+    boolean onRing(Joint j) {
+        return joints.contains(j);
+    }
+
+    /** A piece that is a side of a ring. */
+    boolean isSide(Piece p) {
+        return used.contains(p);
+    }
+
+    private final Set<Piece> used = java.util.Collections.newSetFromMap(new IdentityHashMap<>());
+    private final Set<Joint> joints = java.util.Collections.newSetFromMap(new IdentityHashMap<>());
+
+    private static Coordinate[] course(Piece p) {
+        CoordinateList c = new CoordinateList();
+        if (p.round != null) {
+            Rounds.arc(p).points().forEach(q -> c.add(new Coordinate(q[0], q[1]), false));
+        } else {
+            c.add(new Coordinate(p.a.x, p.a.y), false);
+            c.add(new Coordinate(p.b.x, p.b.y), false);
+        }
+        if (c.size() == 1) {
+            c.add(new Coordinate(p.b.x + 1e-3, p.b.y), false);
+        }
+        return c.toCoordinateArray();
+    }
+
+    private List<Polygon> fields(Polygonizer polygonizer) {
+        List<Polygon> fields = new ArrayList<>();
+        for (Object o : polygonizer.getPolygons()) {
+            Polygon p = (Polygon) o;
+            Envelope e = p.getEnvelopeInternal();
+            boolean small = Math.max(e.getWidth(), e.getHeight()) < LARGEST_FIELD * sheetPx;
+            if (small && p.getNumInteriorRing() == 0 && onePen(sidesOf(p))) {
+                fields.add(p);
+            }
+        }
+        return fields;
+    }
+
+    private Set<Piece> sidesOf(Polygon p) {
+        Coordinate[] c = p.getExteriorRing().getCoordinates();
+        Set<Piece> out = java.util.Collections.newSetFromMap(new IdentityHashMap<>());
+        for (int i = 1; i < c.length; i++) {
+            Piece side = sides.get(Set.of(c[i - 1], c[i]));
+            if (side != null) {
+                out.add(side);
+            }
+        }
+        return out;
+    }
+
+    /** Pieces hardly longer than wide do not tell their pen. */
+    private boolean onePen(Set<Piece> of) {
+        double[] pens = of.stream()
+                .filter(p -> p.length() > 4 * pen.applyAsDouble(p))
+                .mapToDouble(pen)
+                .sorted()
+                .toArray();
+        return pens.length == 0 || pens[pens.length - 1] <= Math.max(ONE_PEN * pens[0], pens[0] + ONE_PEN_PX);
+    }
+
+    /** Fields that share a side. */
+    private void figures(List<Polygon> fields) {
+        Map<Piece, List<Polygon>> beside = new IdentityHashMap<>();
+        for (Polygon p : fields) {
+            sidesOf(p).forEach(s -> beside.computeIfAbsent(s, k -> new ArrayList<>())
+                    .add(p));
+        }
+        Set<Polygon> seen = java.util.Collections.newSetFromMap(new IdentityHashMap<>());
+        for (Polygon start : fields) {
+            if (seen.add(start)) {
+                List<Polygon> figure = new ArrayList<>(List.of(start));
+                for (int i = 0; i < figure.size(); i++) {
+                    for (Piece s : sidesOf(figure.get(i))) {
+                        beside.get(s).stream().filter(seen::add).forEach(figure::add);
+                    }
+                }
+                figure(figure);
+            }
+        }
+    }
+
+    private void figure(List<Polygon> fields) {
+        Geometry whole = fields.size() == 1 ? fields.get(0) : UnaryUnionOp.union(fields);
+        Envelope e = whole.getEnvelopeInternal();
+        long texts = fields.stream()
+                .filter(f -> lettered.test(f.getEnvelopeInternal()))
+                .count();
+        boolean table = texts > 2 && 2 * texts > fields.size();
+        if (!(whole instanceof Polygon outer)
+                || Math.max(e.getWidth(), e.getHeight()) > LARGEST_FIGURE * sheetPx
+                || table
+                || goesOn(outer)) {
+            return;
+        }
+        for (Polygon part : cut(outer)) {
+            add(part);
+        }
+        sidesOf(outer).forEach(p -> {
+            used.add(p);
+            joints.add(p.a);
+            joints.add(p.b);
+        });
+    }
+
+    /** Lines that meet around nothing go on past the corners; the sides of a symbol end there. */
+    private boolean goesOn(Polygon ring) {
+        Set<Piece> own = sidesOf(ring);
+        Set<Joint> corners = new LinkedHashSet<>();
+        own.forEach(p -> {
+            corners.add(p.a);
+            corners.add(p.b);
+        });
+        int past = 0;
+        for (Joint j : corners) {
+            List<Piece> here = j.pieces.stream().filter(own::contains).toList();
+            boolean corner = here.size() == 2 && lineOf.get(here.get(0)) != lineOf.get(here.get(1));
+            boolean on = corner
+                    && j.pieces.stream()
+                            .filter(p -> !own.contains(p) && lineOf.get(p) != null && p.length() > 2 * j.thick)
+                            .filter(p -> !ring.covers(factory.createPoint(middle(p))))
+                            .anyMatch(p -> here.stream().anyMatch(h -> lineOf.get(h) == lineOf.get(p)));
+            past += on ? 1 : 0;
+        }
+        return past > 1;
+    }
+
+    private static Coordinate middle(Piece p) {
+        return new Coordinate((p.a.x + p.b.x) / 2, (p.a.y + p.b.y) / 2);
+    }
+
+    /** The ring cut by its own sides where they go on inside. */
+    private List<Polygon> cut(Polygon outer) {
+        List<double[]> corners = corners(outer);
+        Geometry net = outer.getExteriorRing();
+        int n = corners.size();
+        double turn = org.locationtech.jts.algorithm.Orientation.isCCW(
+                        outer.getExteriorRing().getCoordinates())
+                ? 1
+                : -1;
+        boolean any = false;
+        for (int i = 0; i < n; i++) {
+            double[] v = corners.get(i);
+            double[] before = corners.get((i + n - 1) % n);
+            double[] after = corners.get((i + 1) % n);
+            double cross = (v[0] - before[0]) * (after[1] - v[1]) - (v[1] - before[1]) * (after[0] - v[0]);
+            if (cross * turn < 0) {
+                for (double[] from : new double[][] {before, after}) {
+                    LineString inside = inside(from, v, outer);
+                    if (inside != null) {
+                        net = net.union(inside);
+                        any = true;
+                    }
+                }
+            }
+        }
+        if (!any) {
+            return List.of(outer);
+        }
+        Polygonizer parts = new Polygonizer();
+        parts.add(net);
+        List<Polygon> out = new ArrayList<>();
+        parts.getPolygons().forEach(p -> out.add((Polygon) p));
+        return out;
+    }
+
+    /** Where the side's line goes on past a corner, through the figure to its other side; null where it does not. */
+    private LineString inside(double[] from, double[] v, Polygon outer) {
+        double length = Math.hypot(v[0] - from[0], v[1] - from[1]);
+        double dx = (v[0] - from[0]) / length;
+        double dy = (v[1] - from[1]) / length;
+        double reach = outer.getEnvelopeInternal().getWidth()
+                + outer.getEnvelopeInternal().getHeight();
+        Geometry ray = factory.createLineString(new Coordinate[] {
+                    new Coordinate(v[0] + 0.01 * dx, v[1] + 0.01 * dy),
+                    new Coordinate(v[0] + reach * dx, v[1] + reach * dy)
+                })
+                .intersection(outer);
+        Geometry first = ray.getNumGeometries() == 0 ? null : ray.getGeometryN(0);
+        if (!(first instanceof LineString s) || s.isEmpty()) {
+            return null;
+        }
+        Coordinate end = s.getCoordinateN(s.getNumPoints() - 1);
+        double along = Math.hypot(end.x - v[0], end.y - v[1]);
+        double drawn = lineOf.values().stream()
+                .distinct()
+                .filter(l -> l.straight != null && Math.abs(l.straight.dx() * dx + l.straight.dy() * dy) > 0.999)
+                .filter(l -> l.straight.aside(v[0], v[1]) < 1.5 && l.spans(v[0], v[1]))
+                .mapToDouble(l -> l.reach(v[0], v[1], dx, dy))
+                .max()
+                .orElse(0);
+        return drawn < along - 2
+                ? null
+                : factory.createLineString(new Coordinate[] {
+                    new Coordinate(v[0], v[1]), new Coordinate(end.x + 0.01 * dx, end.y + 0.01 * dy)
+                });
+    }
+
+    private void add(Polygon part) {
+        Set<Piece> own = sidesOf(part);
+        boolean curved = own.stream().anyMatch(p -> p.round != null);
+        double width = own.stream().mapToDouble(pen).min().orElse(1);
+        List<double[]> points = new ArrayList<>();
+        if (curved) {
+            Coordinate[] c = part.getExteriorRing().getCoordinates();
+            for (int i = 1; i < c.length; i++) {
+                points.add(new double[] {c[i].x, c[i].y});
+            }
+        } else {
+            points.addAll(corners(part));
+        }
+        if (points.size() > 2) {
+            rings.add(new Ring(points, curved, width));
+        }
+    }
+
+    /** Without the places where something only meets a side. */
+    private static List<double[]> corners(Polygon p) {
+        Coordinate[] c = p.getExteriorRing().getCoordinates();
+        List<double[]> out = new ArrayList<>();
+        for (int i = 1; i < c.length; i++) {
+            out.add(new double[] {c[i].x, c[i].y});
+        }
+        for (boolean changed = true; changed && out.size() > 3; ) {
+            changed = false;
+            for (int i = 0; i < out.size() && out.size() > 3; i++) {
+                double[] a = out.get((i + out.size() - 1) % out.size());
+                double[] b = out.get(i);
+                double[] d = out.get((i + 1) % out.size());
+                double chord = Math.hypot(d[0] - a[0], d[1] - a[1]);
+                double off =
+                        Math.abs((b[0] - a[0]) * (d[1] - a[1]) - (b[1] - a[1]) * (d[0] - a[0])) / Math.max(1e-9, chord);
+                if (off < 1.2) {
+                    out.remove(i--);
+                    changed = true;
+                }
+            }
+        }
+        return out;
+    }
+}

@@ -1,0 +1,222 @@
+package linewalk.importer.scan;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * A way of pixels to the fewest straight and round pieces that stay within the raggedness of ink. Split where it strays
+ * furthest, then neighbours that are one after all are put together again.
+ */
+final class Pieces {
+
+    private static final int FEWEST_ROUND = 7;
+    private static final double LEAST_SWEEP = Math.toRadians(22);
+
+    private static final double LEAST_BOW = Math.toRadians(40);
+
+    /** Rounds larger than this, in widths of ink, are straight lines on a wavy scan. */
+    private static final double LARGEST_ROUND = 150;
+
+    /** A bow that rises less than this share of the ink's thickness is straight. */
+    private static final double FLAT = 0.6;
+
+    private final double[] xs;
+    private final double[] ys;
+    private final double strayPx;
+    private final double thick;
+    private final boolean free;
+
+    private record Fit(int from, int to, Straight straight, Round round) {}
+
+    private Pieces(double[] xs, double[] ys, double thick, boolean free) {
+        this.xs = xs;
+        this.ys = ys;
+        this.thick = thick;
+        this.free = free;
+        this.strayPx = Math.max(0.85, 0.2 * thick);
+    }
+
+    /**
+     * @param thick how thick the ink is along the way, in pixels
+     * @param free nothing meets the way at either end
+     */
+    static List<Piece> of(double[] xs, double[] ys, double thick, boolean free) {
+        Pieces p = new Pieces(xs, ys, thick, free);
+        List<Fit> fits = new ArrayList<>();
+        p.split(0, xs.length - 1, fits);
+        p.merge(fits);
+        p.dropTiny(fits);
+        return fits.stream().map(p::piece).toList();
+    }
+
+    private Piece piece(Fit f) {
+        return new Piece(
+                Arrays.copyOfRange(xs, f.from, f.to + 1),
+                Arrays.copyOfRange(ys, f.from, f.to + 1),
+                f.straight == null ? null : trimmed(f),
+                f.round);
+    }
+
+    /** Without the rounded corners. */
+    private Straight trimmed(Fit f) {
+        int trim = f.to - f.from > 3 * thick ? (int) Math.round(0.5 * thick) : 0;
+        return Straight.through(xs, ys, f.from + trim, f.to - trim);
+    }
+
+    private void split(int i, int j, List<Fit> out) {
+        Fit one = fit(i, j);
+        if (one != null || j - i < 3) {
+            out.add(one != null ? one : new Fit(i, j, Straight.through(xs, ys, i, j), null));
+            return;
+        }
+        int at = furthest(i, j);
+        split(i, at, out);
+        split(at, j, out);
+    }
+
+    private int furthest(int i, int j) {
+        double dx = xs[j] - xs[i];
+        double dy = ys[j] - ys[i];
+        double length = Math.hypot(dx, dy);
+        int best = (i + j) / 2;
+        double most = -1;
+        for (int k = i + 1; k < j; k++) {
+            double off = length < 2
+                    ? Math.hypot(xs[k] - xs[i], ys[k] - ys[i])
+                    : Math.abs((xs[k] - xs[i]) * dy - (ys[k] - ys[i]) * dx) / length;
+            if (off > most) {
+                most = off;
+                best = k;
+            }
+        }
+        return best;
+    }
+
+    private Fit fit(int i, int j) {
+        Straight line = Straight.through(xs, ys, i, j);
+        double worst = 0;
+        for (int k = i; k <= j && worst <= strayPx; k++) {
+            worst = Math.max(worst, line.aside(xs[k], ys[k]));
+        }
+        double run = Math.hypot(xs[j] - xs[i], ys[j] - ys[i]);
+        Round round = round(i, j);
+        if (worst <= strayPx && run > 0.8 * (j - i) / 1.45 && !bowed(i, j, round, worst)) {
+            return new Fit(i, j, line, null);
+        }
+        if (round != null && free && 2 * worstAside(line, i, j) < FLAT * thick) {
+            return new Fit(i, j, line, null);
+        }
+        return round == null ? null : new Fit(i, j, null, round);
+    }
+
+    /** Part of a small circle that others cut: short enough to pass for straight, but plainly rounder. */
+    private boolean bowed(int i, int j, Round round, double worstStraight) {
+        if (free || round == null || j - i > 3 * round.r() || (j - i) / round.r() < LEAST_BOW) {
+            return false;
+        }
+        double worst = 0;
+        for (int k = i; k <= j; k++) {
+            worst = Math.max(worst, round.off(xs[k], ys[k]));
+        }
+        return worst < 0.6 * worstStraight;
+    }
+
+    private double worstAside(Straight line, int i, int j) {
+        double worst = 0;
+        for (int k = i; k <= j; k++) {
+            worst = Math.max(worst, line.aside(xs[k], ys[k]));
+        }
+        return worst;
+    }
+
+    private Round round(int i, int j) {
+        if (j - i < FEWEST_ROUND) {
+            return null;
+        }
+        Round c = Round.through(xs, ys, i, j);
+        if (c == null || c.r() > LARGEST_ROUND * thick || c.r() < 0.8 * thick) {
+            return null;
+        }
+        for (int k = i; k <= j; k++) {
+            if (c.off(xs[k], ys[k]) > strayPx) {
+                return null;
+            }
+        }
+        double sweep = 0;
+        int step = Math.max(1, (j - i) / 8);
+        for (int k = i; k + step <= j; k += step) {
+            double turn = c.angle(xs[k + step], ys[k + step]) - c.angle(xs[k], ys[k]);
+            sweep += Math.atan2(Math.sin(turn), Math.cos(turn));
+        }
+        return Math.abs(sweep) < LEAST_SWEEP || corner(i, j, c, Math.abs(sweep)) ? null : c;
+    }
+
+    /** A corner with arms hardly longer than the ink is thick lies near a circle too. */
+    private boolean corner(int i, int j, Round c, double sweep) {
+        if (!free || c.r() > 3 * thick || sweep < Math.toRadians(55) || sweep > Math.toRadians(125)) {
+            return false;
+        }
+        int at = furthest(i, j);
+        return worstAside(Straight.through(xs, ys, i, at), i, at) <= strayPx
+                && worstAside(Straight.through(xs, ys, at, j), at, j) <= strayPx;
+    }
+
+    private void merge(List<Fit> fits) {
+        for (boolean changed = true; changed; ) {
+            changed = false;
+            for (int i = 0; i + 1 < fits.size(); i++) {
+                Fit whole = fit(fits.get(i).from, fits.get(i + 1).to);
+                if (whole != null && smooth(fits.get(i), fits.get(i + 1), whole)) {
+                    fits.set(i, whole);
+                    fits.remove(i + 1);
+                    changed = true;
+                    i--;
+                }
+            }
+        }
+    }
+
+    /** Two sides of a corner with short arms lie near some circle too: they stay two where they meet sharply. */
+    private boolean smooth(Fit a, Fit b, Fit whole) {
+        if (whole.straight != null || a.straight == null || b.straight == null) {
+            return true;
+        }
+        boolean sharp = Math.abs(a.straight.dx() * b.straight.dx() + a.straight.dy() * b.straight.dy())
+                < Math.cos(Math.toRadians(52));
+        int shorter = Math.min(a.to - a.from, b.to - b.from);
+        return !sharp && shorter < 0.9 * whole.round.r() + 2;
+    }
+
+    /** The ink's inner side rounds a corner; what lies between two sides there is no side. */
+    private void dropTiny(List<Fit> fits) {
+        dropHook(fits, 0, 1);
+        dropHook(fits, fits.size() - 1, fits.size() - 2);
+        for (int i = 1; i + 1 < fits.size(); i++) {
+            Fit f = fits.get(i);
+            Fit before = fits.get(i - 1);
+            Fit after = fits.get(i + 1);
+            boolean rounded = f.round != null
+                    && f.round.r() < 2.5 * thick
+                    && f.to - f.from < 4 * thick
+                    && before.straight != null
+                    && after.straight != null;
+            boolean tiny = f.to - f.from < 0.9 * thick && f.straight != null || rounded;
+            if (tiny && before.to - before.from > f.to - f.from && after.to - after.from > f.to - f.from) {
+                fits.remove(i--);
+            }
+        }
+    }
+
+    /** Thinning leaves a hook where a line ends or meets another. */
+    private void dropHook(List<Fit> fits, int end, int neighbour) {
+        if (fits.size() < 2) {
+            return;
+        }
+        Fit f = fits.get(end);
+        Fit n = fits.get(neighbour);
+        if (f.to - f.from < 0.9 * thick && n.to - n.from > 3 * (f.to - f.from) && n.straight != null) {
+            fits.remove(end);
+        }
+    }
+}

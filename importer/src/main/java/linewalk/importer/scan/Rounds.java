@@ -1,0 +1,139 @@
+package linewalk.importer.scan;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+
+/** Round pieces to whole circles, where lines that meet a circle cut it into arcs, and to arcs. */
+final class Rounds {
+
+    /** Arcs of one circle agree in middle and radius to this share of the radius. */
+    private static final double SAME = 0.14;
+
+    /** So much of the way around must have ink. */
+    private static final double CLOSED = 0.93;
+
+    /** An arc this long may be part of a circle that other lines meet. */
+    private static final double LEAST_ARC = 0.6;
+
+    private static final double STEP = Math.toRadians(12);
+
+    /** Points of a closed ring, or of an arc from joint to joint; registered pixels. */
+    record Curve(List<double[]> points, boolean closed, List<Piece> pieces) {}
+
+    private final Gauge gauge;
+    private final Upright upright;
+
+    private Rounds(Gauge gauge, Upright upright) {
+        this.gauge = gauge;
+        this.upright = upright;
+    }
+
+    static List<Curve> of(Collection<Piece> pieces, Gauge gauge, Upright upright) {
+        return new Rounds(gauge, upright).curves(pieces);
+    }
+
+    private List<Curve> curves(Collection<Piece> pieces) {
+        List<Piece> arcs = new ArrayList<>();
+        List<Curve> out = new ArrayList<>();
+        for (Piece p : pieces) {
+            if (p.round != null && p.ring()) {
+                out.add(ring(p.round, List.of(p)));
+            } else if (p.round != null) {
+                arcs.add(p);
+            }
+        }
+        arcs.sort((a, b) -> b.count() - a.count());
+        while (!arcs.isEmpty()) {
+            Piece first = arcs.remove(0);
+            List<Piece> same = new ArrayList<>(List.of(first));
+            Round round = gather(first, arcs, same);
+            if (first.count() > LEAST_ARC * round.r() && covered(round) > CLOSED) {
+                arcs.removeAll(same);
+                pieces.stream().filter(p -> p.straight != null && on(round, p)).forEach(same::add);
+                out.add(ring(round, same));
+            } else {
+                out.add(arc(first));
+            }
+        }
+        return out;
+    }
+
+    private static Round gather(Piece first, List<Piece> arcs, List<Piece> same) {
+        Round round = first.round;
+        Round.Sums sums = new Round.Sums(round.x(), round.y());
+        addTo(sums, first);
+        for (Piece p : arcs) {
+            boolean fits = true;
+            for (int i = 0; i < p.count() && fits; i++) {
+                fits = round.off(p.xs[i], p.ys[i]) < Math.max(1.5, SAME * round.r());
+            }
+            if (fits) {
+                same.add(p);
+                addTo(sums, p);
+                Round better = sums.circle();
+                round = better == null ? round : better;
+            }
+        }
+        return round;
+    }
+
+    private static void addTo(Round.Sums sums, Piece p) {
+        for (int i = 0; i < p.count(); i++) {
+            sums.add(p.xs[i], p.ys[i]);
+        }
+    }
+
+    /** A short straight piece that thinning made of the circle beside what meets it. */
+    private static boolean on(Round round, Piece p) {
+        for (int i = 0; i < p.count(); i++) {
+            if (round.off(p.xs[i], p.ys[i]) > 2) {
+                return false;
+            }
+        }
+        return p.length() < 1.2 * round.r();
+    }
+
+    /** Share of the way around that has ink. */
+    private double covered(Round round) {
+        int n = 72;
+        int seen = 0;
+        for (int i = 0; i < n; i++) {
+            double dx = Math.cos(2 * Math.PI * i / n);
+            double dy = Math.sin(2 * Math.PI * i / n);
+            boolean ink = false;
+            for (int off = -1; off <= 1; off++) {
+                ink |= gauge.ink(upright, round.x() + (round.r() + off) * dx, round.y() + (round.r() + off) * dy);
+            }
+            seen += ink ? 1 : 0;
+        }
+        return (double) seen / n;
+    }
+
+    private static Curve ring(Round round, List<Piece> pieces) {
+        List<double[]> points = new ArrayList<>();
+        for (double a = 0; a < 2 * Math.PI - 1e-6; a += Math.PI / 16) {
+            points.add(new double[] {round.x() + round.r() * Math.cos(a), round.y() + round.r() * Math.sin(a)});
+        }
+        return new Curve(points, true, pieces);
+    }
+
+    static Curve arc(Piece p) {
+        Round c = p.round;
+        double from = c.angle(p.xs[0], p.ys[0]);
+        double sweep = 0;
+        for (int i = 1; i < p.count(); i++) {
+            double turn = c.angle(p.xs[i], p.ys[i]) - c.angle(p.xs[i - 1], p.ys[i - 1]);
+            sweep += Math.atan2(Math.sin(turn), Math.cos(turn));
+        }
+        int n = Math.max(4, (int) Math.ceil(Math.abs(sweep) / STEP));
+        List<double[]> points = new ArrayList<>();
+        points.add(new double[] {p.a.x, p.a.y});
+        for (int i = 1; i < n; i++) {
+            double a = from + sweep * i / n;
+            points.add(new double[] {c.x() + c.r() * Math.cos(a), c.y() + c.r() * Math.sin(a)});
+        }
+        points.add(new double[] {p.b.x, p.b.y});
+        return new Curve(points, false, List.of(p));
+    }
+}

@@ -1,0 +1,38 @@
+package linewalk.importer.scan;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Blobs that may be the letters of one line of text.
+ *
+ * @param along letters follow one another along the rows of the scan; else along its columns
+ * @param x0 of the box around them, in pixels; x1 and y1 are just outside
+ */
+record TextRow(List<Blob> blobs, boolean along, int x0, int y0, int x1, int y1) {
+
+    TextRow(List<Blob> blobs, boolean along) {
+        this(
+                blobs,
+                along,
+                blobs.stream().mapToInt(Blob::x0).min().orElseThrow(),
+                blobs.stream().mapToInt(Blob::y0).min().orElseThrow(),
+                blobs.stream().mapToInt(Blob::x1).max().orElseThrow(),
+                blobs.stream().mapToInt(Blob::y1).max().orElseThrow());
+    }
+
+    /** Height of its capitals and figures: that of most of its larger letters. */
+    double capPx() {
+        double[] sizes = blobs.stream()
+                .mapToDouble(b -> along ? b.height() : b.width())
+                .sorted()
+                .toArray();
+        return sizes[(int) (sizes.length * 0.7)];
+    }
+
+    TextRow with(List<Blob> more) {
+        List<Blob> all = new ArrayList<>(blobs);
+        all.addAll(more);
+        return new TextRow(all, along);
+    }
+}

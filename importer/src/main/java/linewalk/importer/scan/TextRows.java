@@ -1,0 +1,173 @@
+package linewalk.importer.scan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import linewalk.drawing.Box;
+import linewalk.importer.page.Near;
+
+/**
+ * Finds what may be lettering by its rhythm: blobs of about one height side by side, with gaps of at most about a letter.
+ * Nothing is taken for text here; reading decides.
+ */
+final class TextRows {
+
+    /** Lettering on drawings is 1.8 to 10 mm high (ISO 3098: 2.5 to 5 mm), a little more room for bad scans. */
+    private static final double LEAST_MM = 0.9;
+
+    private static final double MOST_MM = 12;
+
+    private static final double SAME_HEIGHT = 0.62;
+    private static final double GAP = 1.0;
+
+    private final double pxPerMm;
+    private final Thickness thickness;
+    private final List<Blob> letters = new ArrayList<>();
+    private final List<Blob> small = new ArrayList<>();
+
+    TextRows(List<Blob> blobs, double pxPerMm, Thickness thickness) {
+        this.pxPerMm = pxPerMm;
+        this.thickness = thickness;
+        for (Blob b : blobs) {
+            if (letter(b)) {
+                letters.add(b);
+            } else if (b.longer() < LEAST_MM * 2 * pxPerMm && b.ink() >= 2) {
+                small.add(b);
+            }
+        }
+    }
+
+    private boolean letter(Blob b) {
+        double least = LEAST_MM * pxPerMm;
+        double most = MOST_MM * pxPerMm;
+        // a few letters that touch may be wide, and dense ink is no letter
+        return b.longer() > least && b.shorter() < most && b.longer() < 4 * most && b.shorter() > 1;
+    }
+
+    /** Rows of two letters or more, and after them each letter-like blob that stands alone. */
+    List<TextRow> find() {
+        List<TextRow> along = rows(true);
+        List<TextRow> down = rows(false);
+        Map<Blob, TextRow> taken = new IdentityHashMap<>();
+        List<TextRow> all = new ArrayList<>(along);
+        all.addAll(down);
+        all.sort(Comparator.comparingDouble(TextRows::badness));
+        List<TextRow> found = new ArrayList<>();
+        for (TextRow r : all) {
+            List<Blob> free =
+                    r.blobs().stream().filter(b -> !taken.containsKey(b)).toList();
+            if (free.size() == r.blobs().size()) {
+                found.add(r);
+                free.forEach(b -> taken.put(b, r));
+            }
+        }
+        for (Blob b : letters) {
+            double size = b.longer();
+            if (!taken.containsKey(b) && size < MOST_MM * pxPerMm && !bar(b) && !b.oneStroke()) {
+                found.add(new TextRow(List.of(b), b.height() >= 0.6 * b.width()));
+            }
+        }
+        // a long hyphen is as long as a small letter, but stands in no row by itself
+        letters.stream().filter(b -> !taken.containsKey(b) && bar(b)).forEach(small::add);
+        return withSmall(found);
+    }
+
+    /** Longer rows with tighter gaps first: letters of a column of figures also stand one above the other. */
+    private static double badness(TextRow r) {
+        double length = r.along() ? r.x1() - r.x0() : r.y1() - r.y0();
+        double ink = r.blobs().stream()
+                .mapToDouble(b -> r.along() ? b.width() : b.height())
+                .sum();
+        double gaps = Math.max(0, length - ink) / Math.max(1, r.blobs().size() - 1);
+        return gaps / r.capPx() - 0.05 * Math.min(8, r.blobs().size());
+    }
+
+    private List<TextRow> rows(boolean along) {
+        List<Blob> able = letters.stream().filter(b -> stands(b, along)).toList();
+        Near<Blob> near = new Near<>(able, TextRows::box);
+        Map<Blob, List<Blob>> group = new IdentityHashMap<>();
+        able.forEach(b -> group.put(b, new ArrayList<>(List.of(b))));
+        for (Blob b : able) {
+            for (Blob o : near.touching(reach(b, along))) {
+                if (o != b && group.get(o) != group.get(b) && beside(b, o, along)) {
+                    List<Blob> into = group.get(b);
+                    List<Blob> from = group.get(o);
+                    into.addAll(from);
+                    from.forEach(x -> group.put(x, into));
+                }
+            }
+        }
+        Set<List<Blob>> distinct = java.util.Collections.newSetFromMap(new IdentityHashMap<>());
+        distinct.addAll(group.values());
+        return distinct.stream()
+                .filter(g -> g.size() > 1 && g.stream().anyMatch(b -> !bar(b) && !b.oneStroke()))
+                .map(g -> new TextRow(List.copyOf(g), along))
+                .sorted(Comparator.comparingInt(TextRow::y0).thenComparingInt(TextRow::x0))
+                .toList();
+    }
+
+    /** High enough across the row; a bar lying along the row is a dash. */
+    private boolean stands(Blob b, boolean along) {
+        double height = along ? b.height() : b.width();
+        double length = along ? b.width() : b.height();
+        return height > LEAST_MM * pxPerMm && height < MOST_MM * pxPerMm && length < 12 * height;
+    }
+
+    private boolean bar(Blob b) {
+        return b.solid() > 0.75 && b.shorter() < 1.6 * thickness.thickPx() && b.longer() > 2.5 * b.shorter();
+    }
+
+    private static Box box(Blob b) {
+        return new Box(b.x0(), b.y0(), b.x1(), b.y1());
+    }
+
+    private static Box reach(Blob b, boolean along) {
+        double r = GAP * (along ? b.height() : b.width()) * 1.4;
+        return along
+                ? new Box(b.x0() - r, b.y0(), b.x1() + r, b.y1())
+                : new Box(b.x0(), b.y0() - r, b.x1(), b.y1() + r);
+    }
+
+    private static boolean beside(Blob a, Blob b, boolean along) {
+        double ha = along ? a.height() : a.width();
+        double hb = along ? b.height() : b.width();
+        if (Math.min(ha, hb) < SAME_HEIGHT * Math.max(ha, hb)) {
+            return false;
+        }
+        double overlap = along
+                ? Math.min(a.y1(), b.y1()) - Math.max(a.y0(), b.y0())
+                : Math.min(a.x1(), b.x1()) - Math.max(a.x0(), b.x0());
+        double gap = along
+                ? Math.max(a.x0(), b.x0()) - Math.min(a.x1(), b.x1())
+                : Math.max(a.y0(), b.y0()) - Math.min(a.y1(), b.y1());
+        return overlap > 0.7 * Math.min(ha, hb) && gap < GAP * Math.max(ha, hb) && gap > -0.5 * Math.min(ha, hb);
+    }
+
+    /** A bar beyond the row's ends may be a dash of a line that leads to the text. */
+    private static boolean between(Blob b, TextRow r) {
+        return r.along() ? b.x0() > r.x0() && b.x1() < r.x1() : b.y0() > r.y0() && b.y1() < r.y1();
+    }
+
+    /** Points, dashes, commas and accents go to the row that they stand in. */
+    private List<TextRow> withSmall(List<TextRow> rows) {
+        Near<Blob> near = new Near<>(small, TextRows::box);
+        List<TextRow> out = new ArrayList<>();
+        Set<Blob> used = java.util.Collections.newSetFromMap(new IdentityHashMap<>());
+        for (TextRow r : rows) {
+            double cap = r.capPx();
+            Box band = r.along()
+                    ? new Box(r.x0() - 0.6 * cap, r.y0() - 0.3 * cap, r.x1() + 0.6 * cap, r.y1() + 0.3 * cap)
+                    : new Box(r.x0() - 0.3 * cap, r.y0() - 0.6 * cap, r.x1() + 0.3 * cap, r.y1() + 0.6 * cap);
+            List<Blob> own = near.touching(band).stream()
+                    .filter(b -> band.contains(box(b)) && b.longer() < 0.75 * cap)
+                    .filter(b -> !bar(b) || between(b, r))
+                    .filter(used::add)
+                    .toList();
+            out.add(r.blobs().size() == 1 && own.isEmpty() ? r : r.with(own));
+        }
+        return out;
+    }
+}

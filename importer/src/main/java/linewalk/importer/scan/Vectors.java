@@ -1,0 +1,190 @@
+package linewalk.importer.scan;
+
+import boofcv.struct.image.GrayU8;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import linewalk.drawing.Point;
+import linewalk.importer.page.Dash;
+import linewalk.importer.page.Stroke;
+
+/** Line work to strokes: blobs thinned, followed, fitted with straight and round pieces, and these put together to lines. */
+final class Vectors {
+
+    /** Lines at least this many times longer than wide tell the pens. */
+    private static final double LONG = 12;
+
+    private final Bits all;
+    private final Bits ink;
+    private final Upright upright;
+    private final double pxPerPt;
+    private final Gauge gauge;
+
+    /**
+     * @param all ink, also lettering and what was taken for it
+     * @param ink line work alone
+     */
+    Vectors(Bits all, Bits ink, Upright upright, double pxPerPt) {
+        this.all = all;
+        this.ink = ink;
+        this.upright = upright;
+        this.pxPerPt = pxPerPt;
+        this.gauge = new Gauge(ink);
+    }
+
+    /**
+     * Strokes in points of the upright page. The raster is worked on; what it held is lost.
+     *
+     * @param text where lettering stands
+     */
+    List<Stroke> of(Collection<Blob> lineWork, List<Solid> solids, GrayU8 raster, TextPlaces text) {
+        Skeleton.draw(lineWork, raster);
+        Web web = Web.of(raster, gauge);
+        List<Piece> pieces = new ArrayList<>(Joints.of(web, upright, gauge));
+        pieces.removeIf(p -> solids.stream().anyMatch(s -> s.swallows(p)) && untied(p));
+        Map<Piece, Line> lines = Lines.of(pieces, gauge, upright);
+        Set<Line> whole = new LinkedHashSet<>(lines.values());
+        List<Rounds.Curve> curves = Rounds.of(pieces, gauge, upright);
+        List<DashRings.Ring> rings = DashRings.of(pieces);
+        drop(rings.stream().flatMap(r -> r.pieces().stream()).toList(), pieces, whole, curves);
+        Directions.even(whole);
+        List<DashRow> rows = new ArrayList<>(DashRows.of(whole, gauge, upright, curves));
+        drop(new Hops(lines, whole, rows, new Gauge(all), upright).join(pieces), pieces, whole, curves);
+        rows = Chained.joined(rows, curves, solids);
+        Set<Line> dashes = Collections.newSetFromMap(new IdentityHashMap<>());
+        rows.forEach(r -> dashes.addAll(r.dashes()));
+        whole.removeIf(dashes::contains);
+        whole.removeIf(l -> l.loose() && text.leadsOn(l));
+        Pens pens = pens(whole, rows);
+        List<Stroke> out = new ArrayList<>();
+        Set<Piece> circled = Collections.newSetFromMap(new IdentityHashMap<>());
+        for (Rounds.Curve c : curves) {
+            if (c.closed()) {
+                out.add(stroke(c.points(), true, true, pens.nearest(width(c))));
+                circled.addAll(c.pieces());
+            }
+        }
+        List<Piece> open = pieces.stream()
+                .filter(p -> !circled.contains(p) && !dashes.contains(lines.get(p)))
+                .toList();
+        Outlines outlines = new Outlines(
+                open,
+                lines,
+                p -> pens.nearest(p.round == null ? lines.get(p).width : width(Rounds.arc(p))),
+                Math.max(raster.width, raster.height),
+                text::within);
+        outlines.rings().forEach(r -> out.add(stroke(r.points(), true, r.curved(), r.width())));
+        for (Rounds.Curve c : curves) {
+            if (!c.closed() && !outlines.isSide(c.pieces().get(0))) {
+                out.add(stroke(c.points(), false, true, pens.nearest(width(c))));
+            }
+        }
+        for (Line l : whole) {
+            stretches(l, outlines, circled).forEach(t -> out.add(stroke(t, false, false, pens.nearest(l.width))));
+        }
+        for (DashRings.Ring r : rings) {
+            double width = r.pieces().get(r.pieces().size() / 2).a.thick;
+            List<Point> points = r.points().stream().map(this::point).toList();
+            Dash dash = new Dash(r.onPx() / pxPerPt, false);
+            out.add(new Stroke(points, true, true, pens.nearest(width) / pxPerPt, dash, false));
+        }
+        RowEnds rowEnds = new RowEnds(whole, rows, curves, solids);
+        for (DashRow r : rows) {
+            List<double[]> ends = rowEnds.of(r);
+            Dash dash = new Dash(r.onPx() / pxPerPt, r.chain());
+            List<Point> points = ends.stream().map(this::point).toList();
+            out.add(new Stroke(points, false, false, pens.nearest(r.width()) / pxPerPt, dash, false));
+        }
+        return out;
+    }
+
+    /** Pieces that other things were made of, and what they made up. */
+    private static void drop(Collection<Piece> taken, List<Piece> pieces, Set<Line> lines, List<Rounds.Curve> curves) {
+        Set<Piece> gone = Collections.newSetFromMap(new IdentityHashMap<>());
+        gone.addAll(taken);
+        pieces.removeIf(gone::contains);
+        curves.removeIf(c -> !c.closed() && gone.containsAll(c.pieces()));
+        lines.removeIf(l -> gone.containsAll(l.pieces));
+    }
+
+    private static boolean untied(Piece p) {
+        if (!p.ring()) {
+            p.untie();
+        }
+        return true;
+    }
+
+    private static Pens pens(Collection<Line> lines, List<DashRow> rows) {
+        Map<Double, Double> lengths = new TreeMap<>();
+        for (Line l : lines) {
+            if (l.length() > LONG * l.width) {
+                lengths.merge(l.width, l.length(), Double::sum);
+            }
+        }
+        rows.forEach(r -> lengths.merge(
+                r.width(), r.dashes().stream().mapToDouble(Line::span).sum(), Double::sum));
+        return new Pens(lengths);
+    }
+
+    /** The line's stretches between closed shapes, without what is a side of one. */
+    private static List<List<double[]>> stretches(Line l, Outlines outlines, Set<Piece> circled) {
+        List<Piece> sorted = new ArrayList<>(l.pieces);
+        sorted.sort(Comparator.comparingDouble(p -> Math.min(l.along(p.a), l.along(p.b))));
+        List<List<double[]>> out = new ArrayList<>();
+        double from = Double.NaN;
+        double to = Double.NaN;
+        for (Piece p : sorted) {
+            boolean side = outlines.isSide(p) || circled.contains(p);
+            Piece.Joint start = l.along(p.a) <= l.along(p.b) ? p.a : p.b;
+            boolean cut = outlines.onRing(start) || start.pieces.stream().anyMatch(circled::contains);
+            if (!Double.isNaN(from) && (side || cut)) {
+                stretch(l, from, to, out);
+                from = Double.NaN;
+            }
+            if (!side) {
+                from = Double.isNaN(from) ? l.along(start) : from;
+                to = l.along(p.other(start));
+            }
+        }
+        if (!Double.isNaN(from)) {
+            stretch(l, from, to, out);
+        }
+        return out;
+    }
+
+    private static void stretch(Line l, double from, double to, List<List<double[]>> out) {
+        if (to - from > 1) {
+            out.add(List.of(l.at(from), l.at(to)));
+        }
+    }
+
+    private double width(Rounds.Curve c) {
+        List<Double> all = new ArrayList<>();
+        for (Piece p : c.pieces()) {
+            for (int i = p.count() / 6; p.round != null && i < p.count(); i += Math.max(1, p.count() / 12)) {
+                double bx = upright.backX(p.xs[i], p.ys[i]);
+                double by = upright.backY(p.xs[i], p.ys[i]);
+                double a = p.round.angle(p.xs[i], p.ys[i]);
+                all.add(gauge.across(bx, by, -Math.sin(a), Math.cos(a)));
+            }
+        }
+        java.util.Collections.sort(all);
+        return all.get(all.size() / 2);
+    }
+
+    private Stroke stroke(List<double[]> points, boolean closed, boolean curved, double widthPx) {
+        return new Stroke(
+                points.stream().map(this::point).toList(), closed, curved, widthPx / pxPerPt, Dash.SOLID, false);
+    }
+
+    private Point point(double[] p) {
+        return new Point(p[0] / pxPerPt, p[1] / pxPerPt);
+    }
+}
