@@ -33,6 +33,9 @@ public final class Paging {
     private static final double TWO_COLUMNS = 1.7;
 
     private static final int MOST_COLUMNS = 3;
+    /** Each part is one more place where the eye must look for a letter: worth so many pages. */
+    private static final double PART_PAGES = 0.25;
+
     private static final double BETWEEN_COLUMNS_PT = 16;
     private static final double MARGIN_PT = 20;
     private static final String MATCH = "match";
@@ -56,25 +59,24 @@ public final class Paging {
     }
 
     /**
-     * On the fewest pages, at least one, in columns where that takes fewer; a single node that is larger than the paper
-     * has a page of its own.
+     * At least one page; in columns where that takes clearly fewer. A single node that is larger than the paper has a page
+     * of its own.
      *
      * @param widthPt of the picture's field on the paper
      */
     public static List<Layout> of(Scheme scheme, Pieces pieces, double widthPt, double heightPt, MatchMark marks) {
-        List<Layout> fewest = List.of();
-        for (int columns = 1; columns <= MOST_COLUMNS; columns++) {
+        List<Layout> best = List.of();
+        double least = Double.MAX_VALUE;
+        for (int columns = 1; columns <= MOST_COLUMNS && least > 1 + PART_PAGES; columns++) {
             Paging paging = new Paging(scheme, pieces, widthPt, heightPt, columns, marks);
-            double least = paging.covered(new HashSet<>(scheme.nodes()), widthPt);
             List<Layout> pages = paging.pages();
-            if (pages.size() <= Math.max(1, least)) {
-                return pages;
-            }
-            if (fewest.isEmpty() || pages.size() < fewest.size()) {
-                fewest = pages;
+            double cost = pages.size() + PART_PAGES * paging.parts.size();
+            if (cost < least) {
+                best = pages;
+                least = cost;
             }
         }
-        return fewest;
+        return best;
     }
 
     /** The page of a picture on one page only; empty where it does not fit. */
