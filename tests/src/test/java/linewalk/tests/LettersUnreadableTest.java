@@ -12,6 +12,8 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import linewalk.samples.DemoSet;
 import linewalk.samples.style.DraftingStyle;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -30,7 +32,14 @@ class LettersUnreadableTest {
     @BeforeAll
     static void draw() throws IOException {
         DemoSet.write(folder.resolve("drawn"), DraftingStyle.named("iso-part"));
-        pdf = folder.resolve("drawn/link-span.pdf");
+        pdf = folder.resolve("two.pdf");
+        try (PDDocument whole =
+                Loader.loadPDF(folder.resolve("drawn/link-span.pdf").toFile())) {
+            while (whole.getNumberOfPages() > 2) {
+                whole.removePage(2);
+            }
+            whole.save(pdf.toFile());
+        }
     }
 
     private record Ended(int status, String out, String err) {}
@@ -61,10 +70,10 @@ class LettersUnreadableTest {
 
     private static void saysOnce(Ended ended, String reason) {
         assertThat(ended.status()).isZero();
-        assertThat(ended.out()).contains("13 sheets").contains("66 components");
+        assertThat(ended.out()).contains("2 sheets, 0 references").doesNotContain(" 0 components");
         assertThat(ended.err().lines()).hasSize(1);
         assertThat(ended.err())
-                .startsWith("linewalk: 13 of 13 pages were not read to the end")
+                .startsWith("linewalk: 2 of 2 pages were not read to the end")
                 .contains(reason);
     }
 
@@ -74,7 +83,7 @@ class LettersUnreadableTest {
 
         assertThat(ended.status()).isZero();
         assertThat(ended.err()).isEmpty();
-        assertThat(ended.out()).contains("94 references");
+        assertThat(ended.out()).doesNotContain(" 0 references");
     }
 
     @Test
