@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import linewalk.drawing.DrawingSet;
+import linewalk.drawing.Finding;
+import linewalk.drawing.Rule;
 import linewalk.drawing.SetSettings;
 import linewalk.drawing.UserError;
 import linewalk.drawing.store.SetFolder;
@@ -72,5 +74,22 @@ final class ImportCommand implements Callable<Integer> {
                 set.lines().size(),
                 set.findings().size());
         System.out.println("See what does not agree with: linewalk check " + into);
+        printUnread(set);
+    }
+
+    /** Else pages without any letters would look like pages without anything on them. */
+    private static void printUnread(DrawingSet set) {
+        List<Finding> pages = set.findings().stream()
+                .filter(f -> f.rule() == Rule.UNREAD && f.page() != null && f.place() == null)
+                .toList();
+        if (!pages.isEmpty()) {
+            System.err.printf(
+                    "linewalk: %d of %d pages were not read to the end; page %d of %s: %s%n",
+                    pages.size(),
+                    set.sheets().size(),
+                    pages.get(0).page().page(),
+                    pages.get(0).page().source(),
+                    pages.get(0).message());
+        }
     }
 }

@@ -31,6 +31,11 @@ public record Segment(Point a, Point b) {
         return out;
     }
 
+    /** @param share 0 at one end, 1 at the other */
+    public Point at(double share) {
+        return new Point(a.xPt() + share * (b.xPt() - a.xPt()), a.yPt() + share * (b.yPt() - a.yPt()));
+    }
+
     public double lengthPt() {
         return a.distancePt(b);
     }

@@ -18,6 +18,9 @@ final class ArrowSign {
 
     private static final double LEVEL = 0.06;
 
+    private static final String RIGHT = "\u2192";
+    private static final String LEFT = "\u2190";
+
     private ArrowSign() {}
 
     /** The arrow's character, or null. */
@@ -25,6 +28,10 @@ final class ArrowSign {
         double width = sign.widthPt();
         if (width < SHORTEST * row.heightPt() || sign.heightPt() < 0.15 * row.heightPt()) {
             return null;
+        }
+        int way = ArrowProfile.of(sign, row);
+        if (way != 0) {
+            return way > 0 ? RIGHT : LEFT;
         }
         List<double[]> head = new ArrayList<>();
         double from = Double.MAX_VALUE;
@@ -47,9 +54,9 @@ final class ArrowSign {
             return null;
         }
         if (points(head, width, false)) {
-            return "\u2192";
+            return RIGHT;
         }
-        return points(head, width, true) ? "\u2190" : null;
+        return points(head, width, true) ? LEFT : null;
     }
 
     private static double[] seen(Point p, Placed sign, Row row, double middle) {

@@ -28,7 +28,12 @@ record Blob(List<Piece> pieces, Box box) {
         return Math.max(box.widthPt(), box.heightPt());
     }
 
-    /** All of it lies on one straight line: it may be an I or a hyphen, but as well a dash. */
+    /** Painted strokes have a width; this share of their length is that of a heavy I. */
+    private static final double PAINTED = 0.25;
+
+    private static final double DRAWN = 0.04;
+
+    /** All of it is one straight stroke: it may be an I or a hyphen, but as well a dash. */
     boolean straight() {
         Point a = pieces.get(0).points().get(0);
         Point far = a;
@@ -43,7 +48,7 @@ record Blob(List<Piece> pieces, Box box) {
         }
         double dx = (far.xPt() - a.xPt()) / length;
         double dy = (far.yPt() - a.yPt()) / length;
-        double reach = Math.max(0.04 * length, 0.05);
+        double reach = Math.max((pieces.get(0).painted() ? PAINTED : DRAWN) * length, 0.05);
         return pieces.stream().flatMap(p -> p.points().stream()).allMatch(q -> {
             double off = (q.xPt() - a.xPt()) * dy - (q.yPt() - a.yPt()) * dx;
             return Math.abs(off) <= reach;

@@ -35,8 +35,10 @@ final class BookMaker {
         for (PageInk page : pages) {
             double blank = Blanks.from(page.rows());
             for (Row r : page.rows()) {
-                lines.add(
-                        new Lines(r, r.signs().stream().map(s -> book.of(s, r)).toList(), blank));
+                List<ShapeClass> shapes =
+                        r.signs().stream().map(s -> book.of(s, r)).toList();
+                lines.add(new Lines(r, shapes, blank));
+                words(r, shapes, blank);
             }
         }
         lines.sort(Comparator.comparingInt((Lines l) -> -l.row().signs().size()));
@@ -52,6 +54,14 @@ final class BookMaker {
         book.blank(blanks.limit(
                 Blanks.from(pages.stream().flatMap(p -> p.rows().stream()).toList())));
         return book;
+    }
+
+    private static void words(Row r, List<ShapeClass> shapes, double blank) {
+        for (int i = 0; i < shapes.size(); i++) {
+            boolean last = i > 0 && r.gap(i - 1) < blank;
+            boolean next = i + 1 < shapes.size() && r.gap(i) < blank;
+            shapes.get(i).seen(last || next);
+        }
     }
 
     /** Shapes that no row has, of letters that have the size and pen of others. */

@@ -42,7 +42,7 @@ final class PageReader {
     List<ReadRow> read() {
         List<ReadRow> out = new ArrayList<>();
         for (Row r : page.rows()) {
-            ReadRow read = row(r).trimmed(blank);
+            ReadRow read = row(r);
             if (read.likelihood() > (ofUsualHeight(r) ? LETTERING : STRANGE)) {
                 out.add(read);
             }
@@ -81,7 +81,8 @@ final class PageReader {
                             : look.get(i).options()));
         }
         SmallLetters.mend(r, shapes, out, blank);
-        return new ReadRow(r, out);
+        return new ReadRow(r, out)
+                .trimmed(blank, i -> shapes.get(i) != null && shapes.get(i).strange());
     }
 
     private List<ReadLetter> look(Row r, List<ShapeClass> shapes) {

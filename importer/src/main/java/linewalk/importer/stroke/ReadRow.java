@@ -2,6 +2,7 @@ package linewalk.importer.stroke;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntPredicate;
 import linewalk.drawing.Point;
 import linewalk.importer.page.Glyph;
 
@@ -12,16 +13,23 @@ import linewalk.importer.page.Glyph;
  */
 record ReadRow(Row row, List<List<Option>> options) {
 
+    /** Whatever was read, it is a letter. */
+    private static final double SURE = 0.9;
+
     record Option(String text, double likelihood) {}
 
-    /** Without strokes at its ends that stand apart: they are line work beside a text. */
-    ReadRow trimmed(double blank) {
+    /**
+     * Without what stands apart at its ends and is line work beside a text.
+     *
+     * @param strange of each sign, whether its shape is often seen and part of no word
+     */
+    ReadRow trimmed(double blank, IntPredicate strange) {
         int from = 0;
         int to = options.size();
-        while (to - from > 1 && stray(from) && row.gap(from) >= blank) {
+        while (to - from > 1 && stray(from, strange) && row.gap(from) >= blank) {
             from++;
         }
-        while (to - from > 1 && stray(to - 1) && row.gap(to - 2) >= blank) {
+        while (to - from > 1 && stray(to - 1, strange) && row.gap(to - 2) >= blank) {
             to--;
         }
         return to - from == options.size()
@@ -31,9 +39,10 @@ record ReadRow(Row row, List<List<Option>> options) {
                         options.subList(from, to));
     }
 
-    private boolean stray(int i) {
-        String text = options.get(i).get(0).text();
-        return row.signs().get(i).straight() && !Character.isLetterOrDigit(text.charAt(0));
+    private boolean stray(int i, IntPredicate strange) {
+        Option o = options.get(i).get(0);
+        boolean letter = Character.isLetterOrDigit(o.text().charAt(0));
+        return row.signs().get(i).straight() && !letter || strange.test(i) && o.likelihood() < SURE;
     }
 
     double likelihood() {

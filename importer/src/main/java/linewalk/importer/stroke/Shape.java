@@ -39,10 +39,7 @@ final class Shape {
             for (Segment s : piece.segments()) {
                 int n = (int) Math.ceil(s.lengthPt() / step * 2) + 1;
                 for (int i = 0; i <= n; i++) {
-                    double t = (double) i / n;
-                    Point p = new Point(
-                            s.a().xPt() + t * (s.b().xPt() - s.a().xPt()),
-                            s.a().yPt() + t * (s.b().yPt() - s.a().yPt()));
+                    Point p = s.at((double) i / n);
                     double up = row.baselinePt() - row.turn().down(p);
                     set(row.turn().along(p) - row.lean() * up - sign.u0(), up, step);
                 }

@@ -23,11 +23,15 @@ final class ShapeClass {
     private static final double FAIR = 0.08;
     private static final double ENOUGH = 4;
 
+    private static final int OFTEN = 3;
+
     final int id;
     final Shape shape;
     private final Map<String, Double> votes = new TreeMap<>();
     private final List<String> candidates = new ArrayList<>();
     private double cast;
+    private int seen;
+    private boolean inWord;
 
     ShapeClass(int id, Shape shape) {
         this.id = id;
@@ -101,6 +105,17 @@ final class ShapeClass {
     /** Between 0 and 1; over all readings with votes it adds up to nearly 1. */
     double share(String text) {
         return (votes.getOrDefault(text, 0.0) + UNSEEN) / (cast + UNSEEN * (votes.size() + 1));
+    }
+
+    /** @param joined to another sign, without a blank between */
+    void seen(boolean joined) {
+        seen++;
+        inWord |= joined;
+    }
+
+    /** Often seen and never in a word: letters are. */
+    boolean strange() {
+        return seen >= OFTEN && !inWord;
     }
 
     String best() {

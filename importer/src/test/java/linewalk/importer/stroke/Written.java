@@ -118,6 +118,15 @@ final class Written {
         return this;
     }
 
+    Written fill(double... xy) {
+        List<Point> points = new ArrayList<>();
+        for (int i = 0; i < xy.length; i += 2) {
+            points.add(new Point(xy[i], xy[i + 1]));
+        }
+        fills.add(new Fill(points, true, false));
+        return this;
+    }
+
     Written told(double xPt, double yPt, double sizePt, String text) {
         for (int i = 0; i < text.length(); i++) {
             Point at = new Point(xPt + i * sizePt * 0.6, yPt);

@@ -116,7 +116,11 @@ final class Canvas implements Ink {
     }
 
     private void show(Lettering lettering, double size, Matrix start, String text) {
-        if (fonts.strokes() != null) {
+        if (fonts.outlined()) {
+            draw(() -> pens.painted(Outlines.of(fonts.font(lettering.bold()), text, size, start)));
+            return;
+        }
+        if (fonts.font(lettering.bold()) == null) {
             List<List<double[]>> letters = fonts.strokes().letters(text, size, start);
             draw(() -> pens.letters(
                     fonts.strokes().pen(size, lettering.bold()), fonts.strokes().onePath(), letters));

@@ -13,20 +13,22 @@ import org.apache.pdfbox.pdmodel.font.Standard14Fonts.FontName;
 /**
  * The two fonts of a style, and how wide they set a text.
  *
- * @param strokes what letters are drawn with instead, or null where they are a text layer
+ * @param strokes what letters are drawn with instead where there is no font, else null
+ * @param outlined letters are painted as the outlines of their font
  */
-record Fonts(PDFont regular, PDFont bold, double scale, StrokeFont strokes) {
+record Fonts(PDFont regular, PDFont bold, double scale, StrokeFont strokes, boolean outlined) {
     static Fonts of(PDDocument document, DraftingStyle style) throws IOException {
-        StrokeFont strokes =
-                switch (style.letters()) {
-                    case TEXT -> null;
-                    case NARROW -> StrokeFont.NARROW;
-                    case ROUND -> StrokeFont.ROUND;
-                };
-        if (strokes != null) {
-            return new Fonts(null, null, style.fontScale(), strokes);
-        }
-        return new Fonts(load(document, style.regular()), load(document, style.bold()), style.fontScale(), null);
+        double scale = style.fontScale();
+        return switch (style.letters()) {
+            case TEXT -> new Fonts(load(document, style.regular()), load(document, style.bold()), scale, null, false);
+            case NARROW -> new Fonts(null, null, scale, StrokeFont.NARROW, false);
+            case ROUND -> new Fonts(null, null, scale, StrokeFont.ROUND, false);
+            case OUTLINE -> {
+                PDFont face = embedded(document);
+                yield new Fonts(face, face, scale, null, true);
+            }
+            case PART -> new Fonts(null, load(document, style.bold()), scale, StrokeFont.ROUND, false);
+        };
     }
 
     private static PDFont load(PDDocument document, Typeface face) throws IOException {
@@ -56,7 +58,7 @@ record Fonts(PDFont regular, PDFont bold, double scale, StrokeFont strokes) {
 
     /** In the measure of {@code height}. */
     double width(String text, double height, boolean isBold) {
-        if (strokes != null) {
+        if (font(isBold) == null) {
             return strokes.width(text) * height * scale;
         }
         try {

@@ -1,5 +1,7 @@
 package linewalk.samples.sheet;
 
+import java.awt.geom.Path2D;
+import java.awt.geom.PathIterator;
 import java.io.IOException;
 import java.util.List;
 import linewalk.samples.style.DraftingStyle;
@@ -89,6 +91,23 @@ class Strokes {
         }
         if (onePath) {
             content.stroke();
+        }
+    }
+
+    /** Letters as the outlines of their faces, a path each. */
+    void painted(List<Path2D> letters) throws IOException {
+        for (Path2D letter : letters) {
+            double[] p = new double[6];
+            for (PathIterator it = letter.getPathIterator(null); !it.isDone(); it.next()) {
+                switch (it.currentSegment(p)) {
+                    case PathIterator.SEG_MOVETO -> content.moveTo((float) p[0], (float) p[1]);
+                    case PathIterator.SEG_LINETO -> content.lineTo((float) p[0], (float) p[1]);
+                    case PathIterator.SEG_CUBICTO -> curve(p[0], p[1], p[2], p[3], p[4], p[5]);
+                    case PathIterator.SEG_CLOSE -> content.closePath();
+                    default -> throw new IllegalArgumentException("outlines have no curves of second order");
+                }
+            }
+            content.fill();
         }
     }
 

@@ -207,9 +207,15 @@ public record DraftingStyle(
             .flatMap(s -> Stream.of(s.lettered(LetterForm.NARROW), s.lettered(LetterForm.ROUND)))
             .toList();
 
+    /** The styles whose letters are painted, or only in part a text layer. */
+    public static final List<DraftingStyle> OTHERWISE_LETTERED = ALL.stream()
+            .flatMap(s -> Stream.of(s.lettered(LetterForm.OUTLINE), s.lettered(LetterForm.PART)))
+            .toList();
+
     /** The style of that name; fails with the names there are. */
     public static DraftingStyle named(String name) {
-        return Stream.concat(ALL.stream(), STROKE_LETTERED.stream())
+        return Stream.of(ALL, STROKE_LETTERED, OTHERWISE_LETTERED)
+                .flatMap(List::stream)
                 .filter(style -> style.name.equals(name))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("no style " + name + "; there are "

@@ -7,5 +7,9 @@ public enum LetterForm {
     /** Strokes: narrow upright letters with cut corners, all letters of a text in one path. */
     NARROW,
     /** Strokes: round letters that lean by 15 degrees, as ISO 3098 permits; a path a letter. */
-    ROUND
+    ROUND,
+    /** Painted outlines of a text face. */
+    OUTLINE,
+    /** Round letters as strokes; bold ones are a text layer. */
+    PART
 }

@@ -29,11 +29,16 @@ class TruthTest {
             .map(DraftingStyle::named)
             .toList();
 
+    /** Painted letters, with arrows among them and beside painted lines; letters of which some are text. */
+    static final List<DraftingStyle> OTHERWISE_LETTERED = Stream.of("hops-outline", "bars-outline", "asme-part")
+            .map(DraftingStyle::named)
+            .toList();
+
     @TempDir
     Path folder;
 
     @ParameterizedTest
-    @FieldSource({"STYLES", "STROKE_LETTERED"})
+    @FieldSource({"STYLES", "STROKE_LETTERED", "OTHERWISE_LETTERED"})
     void demo(DraftingStyle style) throws IOException {
         Path drawn = folder.resolve("drawn");
         DemoSet.write(drawn, style);
