@@ -26,7 +26,7 @@ final class Checks {
         LooseEnds loose = new LooseEnds(pages);
         new TargetCheck(index, mates, loose).check(findings);
         MateLines lines = new MateLines(pages);
-        new PairCheck(mates, lines).check(findings);
+        new PairCheck(index, mates, lines).check(findings);
         lines.check(mates, findings);
         new FarPart(pages).check(index, mates, lines, findings);
         new PartsCheck(pages, parts).check(findings);

@@ -5,6 +5,7 @@ import java.util.Optional;
 import linewalk.drawing.Finding;
 import linewalk.drawing.Flow;
 import linewalk.drawing.Rule;
+import linewalk.drawing.Zone;
 
 /** Whether two mates agree on their line's number and on the way the oil goes. */
 final class PairCheck {
@@ -13,10 +14,12 @@ final class PairCheck {
 
     private static final int CLEARLY = 5;
 
+    private final RefIndex index;
     private final Mates mates;
     private final MateLines lines;
 
-    PairCheck(Mates mates, MateLines lines) {
+    PairCheck(RefIndex index, Mates mates, MateLines lines) {
+        this.index = index;
         this.mates = mates;
         this.lines = lines;
     }
@@ -51,13 +54,35 @@ final class PairCheck {
         }
     }
 
-    /** In a group of several ends one way may be drawn at two, as long as the oil goes the other way at a third. */
+    /**
+     * In a group of several ends one way may be drawn at two, as long as the oil goes the other way at a third: one of
+     * their mates, or one of the same name that leads to either place, though nothing there points back.
+     */
     private boolean fed(Pairing p) {
         Ref a = p.a().ref();
         Ref b = p.b().ref();
-        return mates.pairings.stream()
-                .filter(o -> o.touches(a) || o.touches(b))
-                .anyMatch(o -> o.a().ref().flow() != a.flow() || o.b().ref().flow() != a.flow());
+        boolean byName = !a.labelKey().isEmpty()
+                && index.refs.stream()
+                        .filter(r -> r != a && r != b && r.labelKey().equals(a.labelKey()))
+                        .filter(r -> r.flow() != Flow.UNKNOWN && r.flow() != a.flow())
+                        .anyMatch(r -> leadsTo(r, a) || leadsTo(r, b));
+        return byName
+                || mates.pairings.stream()
+                        .filter(o -> o.touches(a) || o.touches(b))
+                        .anyMatch(o ->
+                                o.a().ref().flow() != a.flow() || o.b().ref().flow() != a.flow());
+    }
+
+    private static boolean leadsTo(Ref r, Ref to) {
+        for (int i = 0; i < r.targets().size(); i++) {
+            Zone zone = r.targets().get(i).zone();
+            boolean isNear =
+                    zone == null || to.touched().isEmpty() || to.touched().contains(zone);
+            if (isNear && r.keys().targets().get(i).equals(to.sheetKey())) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Where most pairs clash, tips and arrows are this drafter's form of a flag and say nothing of the flow. */

@@ -98,6 +98,20 @@ class FindingTest {
     }
 
     @Test
+    void oilThatFlowsIntoTwoSheetsOutOfAThird() {
+        DrawingSet set = Drawn.of("""
+                        sheet 1
+                        ref a B4 > 2 L-1 out
+                        sheet 2
+                        ref b C1 > 3/D2 L-1 in
+                        sheet 3
+                        ref c D2 > 2/C1 L-1 in
+                        """).link();
+        assertThat(mates(set, "b")).containsExactly("c");
+        assertThat(findings(set)).doesNotContain("flow-clash b c");
+    }
+
+    @Test
     void aLineThatEndsInNothing() {
         DrawingSet set = Drawn.of("""
                         sheet 1
