@@ -80,7 +80,9 @@ final class SheetNaming {
         List<Choice> choices = new ArrayList<>();
         for (PageDraft p : pages) {
             if (p.name == null) {
-                names(p).forEach(n -> choices.add(new Choice(p, n.name(), score(n))));
+                names(p).stream()
+                        .filter(n -> !isBeyond(p, n))
+                        .forEach(n -> choices.add(new Choice(p, n.name(), score(n))));
             }
         }
         choices.sort(Comparator.comparingDouble(Choice::score)
@@ -94,6 +96,15 @@ final class SheetNaming {
             }
         }
         choices.stream().filter(c -> c.page.name == null).forEach(c -> give(c.page, c.name));
+    }
+
+    /** There is no sheet 61 of 6: a number that no reference uses either was misread. */
+    private boolean isBeyond(PageDraft p, SheetReading.Name n) {
+        Integer count = p.reading.sheetCount();
+        return count != null
+                && n.name().matches("\\d{1,6}")
+                && Integer.parseInt(n.name()) > count
+                && !used.containsKey(Names.sheetKey(n.name()));
     }
 
     private double score(SheetReading.Name n) {

@@ -48,6 +48,14 @@ class SheetNameTest {
     }
 
     @Test
+    void aNumberBeyondTheCountThatIsPrintedWithItIsNone() {
+        assertThat(names(Drawn.of("sheet 1 of=2\nsheet 21 of=2").link())).containsExactly("1", "2");
+        DrawingSet used = Drawn.of("sheet 1 of=2\nref a B1 > 21/C1\nsheet 21 of=2\nref b C1 > 1/B1")
+                .link();
+        assertThat(names(used)).containsExactly("1", "21");
+    }
+
+    @Test
     void oneSheetTwice() {
         DrawingSet set = Drawn.of("sheet 1\nsheet 2\nsheet 02").link();
         assertThat(findings(set)).containsExactly("sheet-twice");
