@@ -55,7 +55,10 @@ final class PdfLinks {
                 to.getY() - AROUND_PT,
                 to.getWidth() + 2 * AROUND_PT,
                 to.getHeight() + 2 * AROUND_PT);
-        PDRectangle up = upwards(page, room);
+        // within the page, and not at -1 of it, which PDFBox takes for no number at all
+        PDRectangle paper = page.getMediaBox();
+        PDRectangle up = upwards(
+                page, room.createIntersection(new Rectangle2D.Double(0, 0, paper.getWidth(), paper.getHeight())));
         PDPageFitRectangleDestination destination = new PDPageFitRectangleDestination();
         destination.setPage(page);
         destination.setLeft((int) Math.floor(up.getLowerLeftX()));

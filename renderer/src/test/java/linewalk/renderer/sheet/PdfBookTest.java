@@ -65,6 +65,20 @@ class PdfBookTest {
     }
 
     @Test
+    void theViewOfALinkKeepsToThePage() throws IOException {
+        Rectangle2D atTheCorner = new Rectangle2D.Double(2, 2, 30, 30);
+        try (PDDocument doc = made(book -> {
+            Page page = book.newPage();
+            page.link(ROW, page.number(), atTheCorner);
+            page.finish();
+        })) {
+            PDPageFitRectangleDestination there = only(doc, 0, ROW);
+            assertThat(there.getLeft()).isZero();
+            assertThat(there.getTop()).isEqualTo(300);
+        }
+    }
+
+    @Test
     void withLinksPassesAnIndependentCheck(@TempDir Path folder) throws Exception {
         Path file = folder.resolve("linked.pdf");
         try (PDDocument doc = made(PdfBookTest::linked)) {
