@@ -31,7 +31,8 @@ final class Chained {
                 }
             }
         }
-        return out.stream().map(r -> chainLike(r, out)).toList();
+        List<DashRow> told = out.stream().map(r -> chainLike(r, out)).toList();
+        return told.stream().map(r -> penLike(r, told)).toList();
     }
 
     private boolean goesOn(DashRow a, DashRow b) {
@@ -78,7 +79,7 @@ final class Chained {
         double gap = Math.hypot(ends[0][0] - ends[1][0], ends[0][1] - ends[1][1]);
         boolean circle = curves.stream()
                 .filter(Rounds.Curve::closed)
-                .map(c -> c.pieces().get(0).round)
+                .map(c -> c.round())
                 .anyMatch(r -> Math.hypot(r.x() - mx, r.y() - my) < 0.35 * gap && r.r() < gap);
         return circle
                 || solids.stream()
@@ -104,6 +105,21 @@ final class Chained {
             first = met;
         }
         return new DashRow(row.dashes(), row.straight(), Math.max(row.gapPx(), first.gapPx()), true);
+    }
+
+    /** Around a corner the pen stays the same: the longer row tells it. */
+    private static DashRow penLike(DashRow row, List<DashRow> all) {
+        DashRow best = row;
+        for (boolean far : new boolean[] {false, true}) {
+            double[] end = row.at(row.end(far));
+            for (DashRow o : all) {
+                boolean onePen = Math.abs(o.width() - row.width()) < 1.2 && o.chain() == row.chain();
+                if (o != row && onePen && o.dashes().size() > best.dashes().size() && meets(row, o, end)) {
+                    best = o;
+                }
+            }
+        }
+        return new DashRow(row.dashes(), row.straight(), row.gapPx(), row.chain(), best.width());
     }
 
     private static boolean meets(DashRow row, DashRow o, double[] end) {

@@ -27,6 +27,9 @@ final class Hops {
 
     private static final double DASHED = 0.5;
 
+    /** With so much ink on the other side too it is a circle. */
+    private static final double CIRCLE = 0.45;
+
     private final Gauge gauge;
     private final Upright upright;
     private final Map<Piece, Line> lineOf;
@@ -40,6 +43,10 @@ final class Hops {
 
     /** Half a circle over the gap: middle, radius, unit vectors along the line and to the side of the bow. */
     private record Bow(double x, double y, double r, double dx, double dy, double side) {
+
+        Bow other() {
+            return new Bow(x, y, r, dx, dy, -side);
+        }
 
         /** Middle of the pen at an angle from the line. */
         double[] at(double angle, double off) {
@@ -116,7 +123,7 @@ final class Hops {
                 for (double side : new double[] {-1, 1}) {
                     Bow bow = new Bow(e.x + at * dx, e.y + at * dy, r, dx, dy, side);
                     double inked = inked(bow, e.line.width);
-                    if (inked > most + 0.02) {
+                    if (inked > most + 0.02 && inked(bow.other(), e.line.width) < CIRCLE) {
                         most = inked;
                         best = bow;
                     }
@@ -143,7 +150,8 @@ final class Hops {
                 ink += here ? 1 : 0;
             }
         }
-        return ink <= 0.25 * outer && (inner > 0 || dashesCross(e, o));
+        boolean dashed = row(e.line) != null || row(o.line) != null;
+        return ink <= (dashed ? 0.5 : 0.25) * outer && (inner > 0 || dashesCross(e, o));
     }
 
     /** The gap of a dashed line may lie just there. */

@@ -95,7 +95,7 @@ final class Outlines {
     private final Set<Piece> used = java.util.Collections.newSetFromMap(new IdentityHashMap<>());
     private final Set<Joint> joints = java.util.Collections.newSetFromMap(new IdentityHashMap<>());
 
-    private static Coordinate[] course(Piece p) {
+    static Coordinate[] course(Piece p) {
         CoordinateList c = new CoordinateList();
         if (p.round != null) {
             Rounds.arc(p).points().forEach(q -> c.add(new Coordinate(q[0], q[1]), false));

@@ -13,6 +13,9 @@ final class Pieces {
     private static final int FEWEST_ROUND = 7;
     private static final double LEAST_SWEEP = Math.toRadians(22);
 
+    /** Sine of the least turn at a corner. */
+    private static final double CORNER = Math.sin(Math.toRadians(50));
+
     private static final double LEAST_BOW = Math.toRadians(40);
 
     /** Rounds larger than this, in widths of ink, are straight lines on a wavy scan. */
@@ -149,17 +152,21 @@ final class Pieces {
             double turn = c.angle(xs[k + step], ys[k + step]) - c.angle(xs[k], ys[k]);
             sweep += Math.atan2(Math.sin(turn), Math.cos(turn));
         }
-        return Math.abs(sweep) < LEAST_SWEEP || corner(i, j, c, Math.abs(sweep)) ? null : c;
+        return Math.abs(sweep) < LEAST_SWEEP || corner(i, j) ? null : c;
     }
 
-    /** A corner with arms hardly longer than the ink is thick lies near a circle too. */
-    private boolean corner(int i, int j, Round c, double sweep) {
-        if (!free || c.r() > 3 * thick || sweep < Math.toRadians(55) || sweep > Math.toRadians(125)) {
+    /** The corner of a dashed line, with arms hardly longer than the ink is thick, lies near a circle too. */
+    private boolean corner(int i, int j) {
+        if (!free || j - i < 4) {
             return false;
         }
         int at = furthest(i, j);
-        return worstAside(Straight.through(xs, ys, i, at), i, at) <= strayPx
-                && worstAside(Straight.through(xs, ys, at, j), at, j) <= strayPx;
+        Straight one = Straight.through(xs, ys, i, at);
+        Straight two = Straight.through(xs, ys, at, j);
+        return one.sine(two) > CORNER
+                && worstAside(one, i, at) <= strayPx
+                && worstAside(two, at, j) <= strayPx
+                && Math.min(at - i, j - at) > 0.8 * thick;
     }
 
     private void merge(List<Fit> fits) {

@@ -95,7 +95,7 @@ final class Vectors {
             Dash dash = new Dash(r.onPx() / pxPerPt, false);
             out.add(new Stroke(points, true, true, pens.nearest(width) / pxPerPt, dash, false));
         }
-        RowEnds rowEnds = new RowEnds(whole, rows, curves, solids);
+        RowEnds rowEnds = new RowEnds(whole, rows, curves, solids, new Gauge(all), upright);
         for (DashRow r : rows) {
             List<double[]> ends = rowEnds.of(r);
             Dash dash = new Dash(r.onPx() / pxPerPt, r.chain());
@@ -165,17 +165,18 @@ final class Vectors {
         }
     }
 
+    /** Middle width of the pen along the curve; nothing tells it where only a short bow is left. */
     private double width(Rounds.Curve c) {
         List<Double> all = new ArrayList<>();
         for (Piece p : c.pieces()) {
-            for (int i = p.count() / 6; p.round != null && i < p.count(); i += Math.max(1, p.count() / 12)) {
+            for (int i = p.count() / 6; i < p.count(); i += Math.max(1, p.count() / 12)) {
                 double bx = upright.backX(p.xs[i], p.ys[i]);
                 double by = upright.backY(p.xs[i], p.ys[i]);
-                double a = p.round.angle(p.xs[i], p.ys[i]);
+                double a = c.round().angle(p.xs[i], p.ys[i]);
                 all.add(gauge.across(bx, by, -Math.sin(a), Math.cos(a)));
             }
         }
-        java.util.Collections.sort(all);
+        Collections.sort(all);
         return all.get(all.size() / 2);
     }
 
