@@ -1,6 +1,7 @@
 package linewalk.importer.scan;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 
 /**
@@ -12,16 +13,20 @@ final class Chained {
     /** What may stand between two rows is at most this long, in dashes. */
     private static final double WIDEST = 2.5;
 
+    private final Collection<Line> lines;
     private final List<Rounds.Curve> curves;
     private final List<Solid> solids;
 
-    private Chained(List<Rounds.Curve> curves, List<Solid> solids) {
+    private Chained(Collection<Line> lines, List<Rounds.Curve> curves, List<Solid> solids) {
+        this.lines = lines;
         this.curves = curves;
         this.solids = solids;
     }
 
-    static List<DashRow> joined(List<DashRow> rows, List<Rounds.Curve> curves, List<Solid> solids) {
-        Chained c = new Chained(curves, solids);
+    /** @param lines that are not dashed */
+    static List<DashRow> joined(
+            List<DashRow> rows, Collection<Line> lines, List<Rounds.Curve> curves, List<Solid> solids) {
+        Chained c = new Chained(lines, curves, solids);
         List<DashRow> out = new ArrayList<>(rows);
         for (int i = 0; i < out.size(); i++) {
             for (int k = i + 1; k < out.size(); k++) {
@@ -46,13 +51,27 @@ final class Chained {
         double[][] ends = facing(a, b);
         double gap = Math.hypot(ends[0][0] - ends[1][0], ends[0][1] - ends[1][1]);
         double aside = a.straight().aside(ends[1][0], ends[1][1]);
-        return gap < WIDEST * on && aside < 1.5 + 0.4 * a.width() && (lost(a, b, gap) || filled(ends));
+        return gap < WIDEST * on && aside < 1.5 + 0.4 * a.width() && (lost(a, b, gap) || filled(ends) || crossed(a, b, ends, gap));
     }
 
     /** As far apart as if one dash between them had not been seen. */
     private static boolean lost(DashRow a, DashRow b, double gap) {
         double usual = (a.gapPx() + b.gapPx()) / 2;
         return gap < 1.3 * usual + 2 && gap > 0.4 * usual;
+    }
+
+    /** A dash lies under a line that crosses; hardly more of it is to be seen than the line is wide. */
+    private boolean crossed(DashRow a, DashRow b, double[][] ends, double gap) {
+        if (gap > Math.max(a.onPx(), b.onPx()) + 2.3 * Math.max(a.gapPx(), b.gapPx())) {
+            return false;
+        }
+        return lines.stream().anyMatch(l -> {
+            double[] x = a.straight().crossing(l.straight);
+            return x != null
+                    && l.spans(x[0], x[1])
+                    && Math.hypot(x[0] - ends[0][0], x[1] - ends[0][1]) < gap + l.width
+                    && Math.hypot(x[0] - ends[1][0], x[1] - ends[1][1]) < gap + l.width;
+        });
     }
 
     private static double[][] facing(DashRow a, DashRow b) {

@@ -138,7 +138,7 @@ final class Discs {
                 }
             }
         }
-        double off = 0.5 * thick + 2;
+        double off = best == null ? 0 : 0.5 * pen(best) + 2;
         if (most < CLOSED || inked(best, -off) > BESIDE || inked(best, off) > BESIDE) {
             return null;
         }
@@ -149,6 +149,23 @@ final class Discs {
             }
         }
         return along.size() < 2 ? null : Rounds.ring(best, along);
+    }
+
+    /** Across the ring where nothing meets it. */
+    private double pen(Round round) {
+        double[] all = new double[STEPS];
+        for (int i = 0; i < STEPS; i++) {
+            double a = 2 * Math.PI * i / STEPS;
+            double x = round.x() + round.r() * Math.cos(a);
+            double y = round.y() + round.r() * Math.sin(a);
+            double bx = upright.backX(x, y);
+            double by = upright.backY(x, y);
+            double dx = upright.backX(x - Math.sin(a), y + Math.cos(a)) - bx;
+            double dy = upright.backY(x - Math.sin(a), y + Math.cos(a)) - by;
+            all[i] = gauge.across(bx, by, dx, dy);
+        }
+        java.util.Arrays.sort(all);
+        return all[STEPS / 3];
     }
 
     private double inked(Round round, double off) {

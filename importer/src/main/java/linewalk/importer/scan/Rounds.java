@@ -59,7 +59,7 @@ final class Rounds {
             Piece first = arcs.remove(0);
             List<Piece> same = new ArrayList<>(List.of(first));
             Round round = gather(first, arcs, same);
-            boolean ring = round.r() > SMALLEST * first.a.thick && first.count() > LEAST_ARC * round.r();
+            boolean ring = round.r() > SMALLEST * thick(first) && first.count() > LEAST_ARC * round.r();
             if (ring && covered(round) > CLOSED) {
                 arcs.removeAll(same);
                 pieces.stream().filter(p -> p.straight != null && on(round, p)).forEach(same::add);
@@ -88,6 +88,11 @@ final class Rounds {
             }
         }
         return round;
+    }
+
+    private double thick(Piece p) {
+        int k = p.count() / 2;
+        return gauge.thickness((int) upright.backX(p.xs[k], p.ys[k]), (int) upright.backY(p.xs[k], p.ys[k]));
     }
 
     private static void addTo(Round.Sums sums, Piece p) {

@@ -51,13 +51,14 @@ final class Vectors {
         pieces.removeIf(p -> solids.stream().anyMatch(s -> s.swallows(p)) && untied(p));
         Map<Piece, Line> lines = Lines.of(pieces, gauge, upright);
         Set<Line> whole = new LinkedHashSet<>(lines.values());
+        new Onward(lines, gauge, upright).join(whole);
         List<Rounds.Curve> curves = Rounds.of(pieces, gauge, upright);
         List<DashRings.Ring> rings = DashRings.of(pieces);
         drop(rings.stream().flatMap(r -> r.pieces().stream()).toList(), pieces, whole, curves);
         Directions.even(whole);
         List<DashRow> rows = new ArrayList<>(DashRows.of(whole, gauge, upright, curves));
         drop(new Hops(lines, whole, rows, new Gauge(all), upright).join(pieces), pieces, whole, curves);
-        rows = Chained.joined(rows, curves, solids);
+        rows = Chained.joined(rows, whole, curves, solids);
         Set<Line> dashes = Collections.newSetFromMap(new IdentityHashMap<>());
         rows.forEach(r -> dashes.addAll(r.dashes()));
         whole.removeIf(dashes::contains);
@@ -86,8 +87,10 @@ final class Vectors {
                 out.add(stroke(c.points(), false, true, pens.nearest(width(c))));
             }
         }
+        Reach reach = new Reach(curves, gauge, upright);
         for (Line l : whole) {
-            stretches(l, outlines, circled).forEach(t -> out.add(stroke(t, false, false, pens.nearest(l.width))));
+            stretches(l, outlines, circled)
+                    .forEach(t -> out.add(stroke(reach.of(t), false, false, pens.nearest(l.width))));
         }
         for (DashRings.Ring r : rings) {
             double width = r.pieces().get(r.pieces().size() / 2).a.thick;
