@@ -36,11 +36,12 @@ final class Outlines {
     private static final double ONE_PEN = 1.25;
 
     /** The width of a short side is known to a pixel. */
-    private static final double ONE_PEN_PX = 1.1;
+    private static final double ONE_PEN_PX = 0.9;
 
     private final GeometryFactory factory = new GeometryFactory();
     private final Map<Set<Coordinate>, Piece> sides = new HashMap<>();
     private final ToDoubleFunction<Piece> pen;
+    private final Pens pens;
     private final Map<Piece, Line> lineOf;
     private final double sheetPx;
     private final Predicate<Envelope> lettered;
@@ -50,7 +51,8 @@ final class Outlines {
     record Ring(List<double[]> points, boolean curved, double width) {}
 
     /**
-     * @param pen width of the pen that drew a piece
+     * @param pen width of a piece as measured
+     * @param pens that the sheet was drawn with
      * @param sheetPx the longer side of the sheet
      * @param lettered whether text stands within a box
      */
@@ -58,9 +60,11 @@ final class Outlines {
             Collection<Piece> pieces,
             Map<Piece, Line> lineOf,
             ToDoubleFunction<Piece> pen,
+            Pens pens,
             double sheetPx,
             Predicate<Envelope> lettered) {
         this.pen = pen;
+        this.pens = pens;
         this.lineOf = lineOf;
         this.sheetPx = sheetPx;
         this.lettered = lettered;
@@ -284,7 +288,8 @@ final class Outlines {
     private void add(Polygon part) {
         Set<Piece> own = sidesOf(part);
         boolean curved = own.stream().anyMatch(p -> p.round != null);
-        double width = own.stream().mapToDouble(pen).min().orElse(1);
+        double[] widths = own.stream().mapToDouble(pen).sorted().toArray();
+        double width = widths.length == 0 ? 1 : pens.nearest(widths[widths.length / 2]);
         List<double[]> points = new ArrayList<>();
         if (curved) {
             Coordinate[] c = part.getExteriorRing().getCoordinates();

@@ -61,6 +61,27 @@ final class Pieces {
                 f.round);
     }
 
+    /** Of a closed way that starts at a corner: what lies around the start is part of the two sides that meet there. */
+    static List<Piece> ofRing(double[] xs, double[] ys, double thick) {
+        Pieces p = new Pieces(xs, ys, thick, false);
+        List<Fit> fits = new ArrayList<>();
+        p.split(0, xs.length - 1, fits);
+        p.merge(fits);
+        p.dropTiny(fits);
+        p.dropStart(fits, 0);
+        p.dropStart(fits, fits.size() - 1);
+        return fits.stream().map(p::piece).toList();
+    }
+
+    private void dropStart(List<Fit> fits, int end) {
+        int n = fits.size();
+        Fit before = fits.get((end + n - 1) % n);
+        Fit after = fits.get((end + 1) % n);
+        if (n > 3 && rounded(before, fits.get(end), after)) {
+            fits.remove(end);
+        }
+    }
+
     /** Without the rounded corners. */
     private Straight trimmed(Fit f) {
         int trim = f.to - f.from > 3 * thick ? (int) Math.round(0.5 * thick) : 0;
@@ -161,12 +182,15 @@ final class Pieces {
             return false;
         }
         int at = furthest(i, j);
-        Straight one = Straight.through(xs, ys, i, at);
-        Straight two = Straight.through(xs, ys, at, j);
+        int inner = (int) Math.round(0.5 * thick);
+        if (Math.min(at - i, j - at) < 0.8 * thick + inner) {
+            return false;
+        }
+        Straight one = Straight.through(xs, ys, i, at - inner);
+        Straight two = Straight.through(xs, ys, at + inner, j);
         return one.sine(two) > CORNER
-                && worstAside(one, i, at) <= strayPx
-                && worstAside(two, at, j) <= strayPx
-                && Math.min(at - i, j - at) > 0.8 * thick;
+                && worstAside(one, i, at - inner) <= strayPx
+                && worstAside(two, at + inner, j) <= strayPx;
     }
 
     private void merge(List<Fit> fits) {
@@ -203,16 +227,24 @@ final class Pieces {
             Fit f = fits.get(i);
             Fit before = fits.get(i - 1);
             Fit after = fits.get(i + 1);
-            boolean rounded = f.round != null
-                    && f.round.r() < 2.5 * thick
-                    && f.to - f.from < 4 * thick
-                    && before.straight != null
-                    && after.straight != null;
-            boolean tiny = f.to - f.from < 0.9 * thick && f.straight != null || rounded;
+            boolean tiny = f.to - f.from < 0.9 * thick && f.straight != null || rounded(before, f, after);
             if (tiny && before.to - before.from > f.to - f.from && after.to - after.from > f.to - f.from) {
                 fits.remove(i--);
             }
         }
+    }
+
+    /** Both sides, led on, cross within the ink of the bow between them. */
+    private boolean rounded(Fit before, Fit f, Fit after) {
+        if (f.round == null || before.straight == null || after.straight == null || f.round.r() > 4 * thick) {
+            return false;
+        }
+        double[] x = trimmed(before).crossing(trimmed(after));
+        double least = Double.MAX_VALUE;
+        for (int k = f.from; x != null && k <= f.to; k++) {
+            least = Math.min(least, Math.hypot(xs[k] - x[0], ys[k] - x[1]));
+        }
+        return least < 0.7 * thick + 1.2;
     }
 
     /** Thinning leaves a hook where a line ends or meets another. */

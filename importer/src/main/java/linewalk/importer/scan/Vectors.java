@@ -78,7 +78,8 @@ final class Vectors {
         Outlines outlines = new Outlines(
                 open,
                 lines,
-                p -> pens.nearest(p.round == null ? lines.get(p).width : width(Rounds.arc(p))),
+                p -> p.round == null ? lines.get(p).width : width(Rounds.arc(p)),
+                pens,
                 Math.max(raster.width, raster.height),
                 text::within);
         outlines.rings().forEach(r -> out.add(stroke(r.points(), true, r.curved(), r.width())));
