@@ -33,10 +33,13 @@ final class Outlines {
 
     private static final double LARGEST_FIGURE = 0.16;
 
-    private static final double ONE_PEN = 1.25;
+    private static final double ONE_PEN = 1.1;
 
-    /** The width of a short side is known to a pixel. */
-    private static final double ONE_PEN_PX = 0.9;
+    /** How well the width of a long side is known, and how much less that of a short one, in pixels. */
+    private static final double KNOWN_PX = 0.25;
+
+    private static final double UNSURE_PX = 0.7;
+    private static final double UNSURE_LENGTH_PX = 20;
 
     private final GeometryFactory factory = new GeometryFactory();
     private final Map<Set<Coordinate>, Piece> sides = new HashMap<>();
@@ -138,14 +141,19 @@ final class Outlines {
         return out;
     }
 
-    /** Pieces hardly longer than wide do not tell their pen. */
+    /** The shorter a side, the less is its width known: pixels count whole. */
     private boolean onePen(Set<Piece> of) {
-        double[] pens = of.stream()
-                .filter(p -> p.length() > 4 * pen.applyAsDouble(p))
-                .mapToDouble(pen)
-                .sorted()
-                .toArray();
-        return pens.length == 0 || pens[pens.length - 1] <= Math.max(ONE_PEN * pens[0], pens[0] + ONE_PEN_PX);
+        double least = Double.MAX_VALUE;
+        double most = 0;
+        for (Piece p : of) {
+            double width = pen.applyAsDouble(p);
+            if (p.length() > 4 * width) {
+                double unsure = KNOWN_PX + Math.min(UNSURE_PX, UNSURE_LENGTH_PX / p.length());
+                least = Math.min(least, width + unsure);
+                most = Math.max(most, width - unsure);
+            }
+        }
+        return most <= ONE_PEN * least;
     }
 
     /** Fields that share a side. */

@@ -75,6 +75,10 @@ final class Vectors {
         List<Piece> open = pieces.stream()
                 .filter(p -> !circled.contains(p) && !dashes.contains(lines.get(p)))
                 .toList();
+        RowEnds rowEnds = new RowEnds(whole, rows, curves, solids, new Gauge(all), upright);
+        OnRows onRows = new OnRows(rows, rowEnds);
+        curves.removeIf(c -> !c.closed() && onRows.covers(c.points(), c.pieces().get(0).a.thick));
+        whole.removeIf(l -> l.span() < LONG * l.width && onRows.covers(List.of(l.end(false), l.end(true)), l.width));
         Outlines outlines = new Outlines(
                 open,
                 lines,
@@ -99,7 +103,6 @@ final class Vectors {
             Dash dash = new Dash(r.onPx() / pxPerPt, false);
             out.add(new Stroke(points, true, true, pens.nearest(width) / pxPerPt, dash, false));
         }
-        RowEnds rowEnds = new RowEnds(whole, rows, curves, solids, new Gauge(all), upright);
         for (DashRow r : rows) {
             List<double[]> ends = rowEnds.of(r);
             Dash dash = new Dash(r.onPx() / pxPerPt, r.chain());
