@@ -36,8 +36,7 @@ final class Chained {
                 }
             }
         }
-        List<DashRow> told = out.stream().map(r -> chainLike(r, out)).toList();
-        return told.stream().map(r -> penLike(r, told)).toList();
+        return onePen(out.stream().map(r -> chainLike(r, out)).toList());
     }
 
     private boolean goesOn(DashRow a, DashRow b) {
@@ -126,19 +125,42 @@ final class Chained {
         return new DashRow(row.dashes(), row.straight(), Math.max(row.gapPx(), first.gapPx()), true);
     }
 
-    /** Around a corner the pen stays the same: the longer row tells it. */
-    private static DashRow penLike(DashRow row, List<DashRow> all) {
-        DashRow best = row;
-        for (boolean far : new boolean[] {false, true}) {
-            double[] end = row.at(row.end(far));
-            for (DashRow o : all) {
+    /** Around corners the pen stays the same: all rows that meet tell it together, each by its length. */
+    private static List<DashRow> onePen(List<DashRow> rows) {
+        List<DashRow> out = new ArrayList<>(rows);
+        boolean[] seen = new boolean[rows.size()];
+        for (int i = 0; i < rows.size(); i++) {
+            List<Integer> group = seen[i] ? List.of() : group(rows, i, seen);
+            double length = 0;
+            double sum = 0;
+            for (int k : group) {
+                double own = rows.get(k).dashes().stream().mapToDouble(Line::span).sum();
+                length += own;
+                sum += own * rows.get(k).width();
+            }
+            for (int k : group) {
+                DashRow r = rows.get(k);
+                out.set(k, new DashRow(r.dashes(), r.straight(), r.gapPx(), r.chain(), sum / length));
+            }
+        }
+        return out;
+    }
+
+    private static List<Integer> group(List<DashRow> rows, int start, boolean[] seen) {
+        List<Integer> group = new ArrayList<>(List.of(start));
+        seen[start] = true;
+        for (int i = 0; i < group.size(); i++) {
+            DashRow row = rows.get(group.get(i));
+            for (int k = 0; k < rows.size(); k++) {
+                DashRow o = rows.get(k);
                 boolean onePen = Math.abs(o.width() - row.width()) < 1.2 && o.chain() == row.chain();
-                if (o != row && onePen && o.dashes().size() > best.dashes().size() && meets(row, o, end)) {
-                    best = o;
+                if (!seen[k] && onePen && (meets(row, o, row.at(row.end(false))) || meets(row, o, row.at(row.end(true))))) {
+                    seen[k] = true;
+                    group.add(k);
                 }
             }
         }
-        return new DashRow(row.dashes(), row.straight(), row.gapPx(), row.chain(), best.width());
+        return group;
     }
 
     private static boolean meets(DashRow row, DashRow o, double[] end) {

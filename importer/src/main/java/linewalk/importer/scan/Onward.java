@@ -79,9 +79,14 @@ final class Onward {
                 && ahead > -0.6 * wide
                 && Math.max(off, offMiddle) < 1 + 0.25 * wide
                 && shorter > 0.6 * wide
-                && Math.abs(e.line.width - o.line.width) < 0.15 * wide + (shorter < 8 * wide ? 1.2 : 0.6)
+                && Math.abs(e.line.width - o.line.width) < 0.15 * wide + unsure(shorter / wide)
                 && !penChanges(e.line, o.line)
                 && inked(e.at, o.at, gap);
+    }
+
+    /** How little is known of the width of a piece so many times longer than wide, in pixels. */
+    private static double unsure(double lengths) {
+        return lengths < 3 ? 3 : lengths < 8 ? 1.2 : 0.6;
     }
 
     /** Where two alone meet in one straight line, they were parted because the pen changes. */
