@@ -16,6 +16,9 @@ final class Pieces {
     /** Sine of the least turn at a corner. */
     private static final double CORNER = Math.sin(Math.toRadians(50));
 
+    /** Tighter bows, in widths of ink, are corners that thinning rounded. */
+    private static final double SMALLEST_ROUND = 1.5;
+
     private static final double LEAST_BOW = Math.toRadians(40);
 
     /** Rounds larger than this, in widths of ink, are straight lines on a wavy scan. */
@@ -136,7 +139,8 @@ final class Pieces {
 
     /** Part of a small circle that others cut: short enough to pass for straight, but plainly rounder. */
     private boolean bowed(int i, int j, Round round, double worstStraight) {
-        if (free || round == null || j - i > 3 * round.r() || (j - i) / round.r() < LEAST_BOW) {
+        boolean whole = i == 0 && j == xs.length - 1;
+        if (free || !whole || round == null || j - i > 3 * round.r() || (j - i) / round.r() < LEAST_BOW) {
             return false;
         }
         double worst = 0;
@@ -159,7 +163,7 @@ final class Pieces {
             return null;
         }
         Round c = Round.through(xs, ys, i, j);
-        if (c == null || c.r() > LARGEST_ROUND * thick || c.r() < 0.8 * thick) {
+        if (c == null || c.r() > LARGEST_ROUND * thick || c.r() < SMALLEST_ROUND * thick) {
             return null;
         }
         for (int k = i; k <= j; k++) {
@@ -227,8 +231,9 @@ final class Pieces {
             Fit f = fits.get(i);
             Fit before = fits.get(i - 1);
             Fit after = fits.get(i + 1);
-            boolean tiny = f.to - f.from < 0.9 * thick && f.straight != null || rounded(before, f, after);
-            if (tiny && before.to - before.from > f.to - f.from && after.to - after.from > f.to - f.from) {
+            int shorter = Math.min(before.to - before.from, after.to - after.from);
+            boolean tiny = f.to - f.from < 0.9 * thick && f.straight != null && shorter > f.to - f.from;
+            if (tiny || shorter > 2 && rounded(before, f, after)) {
                 fits.remove(i--);
             }
         }
@@ -244,7 +249,17 @@ final class Pieces {
         for (int k = f.from; x != null && k <= f.to; k++) {
             least = Math.min(least, Math.hypot(xs[k] - x[0], ys[k] - x[1]));
         }
-        return least < 0.7 * thick + 1.2;
+        // thinning cuts a sharp corner further off
+        return least < 0.6 * thick / Math.max(0.3, Math.cos(turn(before, after) / 2)) + 1.2;
+    }
+
+    /** By how much the way turns from one to the other, 0 to pi. */
+    private double turn(Fit before, Fit after) {
+        double ax = xs[before.to] - xs[before.from];
+        double ay = ys[before.to] - ys[before.from];
+        double bx = xs[after.to] - xs[after.from];
+        double by = ys[after.to] - ys[after.from];
+        return Math.abs(Math.atan2(ax * by - ay * bx, ax * bx + ay * by));
     }
 
     /** Thinning leaves a hook where a line ends or meets another. */
