@@ -45,6 +45,11 @@ public final class ReferenceFinder {
     /** How far a line may stop short of a reference that stands right ahead of it, in text sizes: an arrow may be between. */
     private static final double SHORT_OF = 3.2;
 
+    /** An arrow drawn as an outline is at most this large, in text sizes. */
+    private static final double TIP = 2;
+
+    private static final int TIP_CORNERS = 5;
+
     /** The same for a reference beside its end. */
     private static final double BESIDE = 1.8;
 
@@ -218,11 +223,11 @@ public final class ReferenceFinder {
 
     private void atLineEnds() {
         List<Match> matches = new ArrayList<>();
-        List<Node> free = nodes.stream().filter(Node::free).toList();
+        List<Node> free = nodes.stream().filter(n -> n.free() || atTip(n)).toList();
         for (Candidate c : candidates()) {
             Label text = c.text();
             for (Node n : free) {
-                double cost = cost(text, n);
+                double cost = n.free() || small(tip(n), text) ? cost(text, n) : Double.MAX_VALUE;
                 if (cost < Double.MAX_VALUE) {
                     // two lines read together beat one of them alone
                     matches.add(new Match(c, n, cost - 3 * (c.lines().size() - 1)));
@@ -230,6 +235,11 @@ public final class ReferenceFinder {
             }
         }
         matches.sort(Comparator.comparingDouble(Match::cost));
+        Map<Label, Node> own = new IdentityHashMap<>();
+        matches.stream()
+                .filter(m -> m.candidate().lines().size() == 1)
+                .forEach(m -> own.putIfAbsent(m.candidate().lines().get(0), m.end()));
+        matches.removeIf(m -> eachItsOwn(m.candidate(), own));
         for (Match m : matches) {
             if (!at.containsKey(m.end()) && m.candidate().lines().stream().noneMatch(used::contains)) {
                 Label text = m.candidate().text();
@@ -238,6 +248,43 @@ public final class ReferenceFinder {
                 used.addAll(m.candidate().lines());
             }
         }
+    }
+
+    /** References side by side, each at a line end of its own, are no text of several lines. */
+    private static boolean eachItsOwn(Candidate c, Map<Label, Node> own) {
+        Set<Node> ends = Collections.newSetFromMap(new IdentityHashMap<>());
+        for (Label l : c.lines()) {
+            Node end = own.get(l);
+            if (end == null) {
+                return false;
+            }
+            ends.add(end);
+        }
+        return ends.size() == c.lines().size() && c.lines().size() > 1;
+    }
+
+    /** A line that ends at a lone, empty triangle or the like, where no other line does: an arrow drawn as an outline. */
+    private boolean atTip(Node n) {
+        Outline tip = tip(n);
+        return n.runs().size() == 1
+                && tip != null
+                && tip.corners() <= TIP_CORNERS
+                && FlagTest.inside(tip, labels).isEmpty()
+                && nodes.stream().noneMatch(o -> o != n && tip(o) == tip);
+    }
+
+    private static Outline tip(Node n) {
+        if (n.flag() != null) {
+            return n.flag();
+        }
+        boolean lone = n.body() != null
+                && n.body().outlines().size() == 1
+                && n.body().marks().isEmpty();
+        return lone ? n.body().outlines().get(0) : null;
+    }
+
+    private static boolean small(Outline tip, Label text) {
+        return Math.max(tip.box().widthPt(), tip.box().heightPt()) < TIP * text.sizePt();
     }
 
     private List<Candidate> candidates() {

@@ -1,6 +1,7 @@
 package linewalk.importer.scan;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 
 /**
@@ -12,16 +13,20 @@ final class Chained {
     /** What may stand between two rows is at most this long, in dashes. */
     private static final double WIDEST = 2.5;
 
+    private final Collection<Line> lines;
     private final List<Rounds.Curve> curves;
     private final List<Solid> solids;
 
-    private Chained(List<Rounds.Curve> curves, List<Solid> solids) {
+    private Chained(Collection<Line> lines, List<Rounds.Curve> curves, List<Solid> solids) {
+        this.lines = lines;
         this.curves = curves;
         this.solids = solids;
     }
 
-    static List<DashRow> joined(List<DashRow> rows, List<Rounds.Curve> curves, List<Solid> solids) {
-        Chained c = new Chained(curves, solids);
+    /** @param lines that are not dashed */
+    static List<DashRow> joined(
+            List<DashRow> rows, Collection<Line> lines, List<Rounds.Curve> curves, List<Solid> solids) {
+        Chained c = new Chained(lines, curves, solids);
         List<DashRow> out = new ArrayList<>(rows);
         for (int i = 0; i < out.size(); i++) {
             for (int k = i + 1; k < out.size(); k++) {
@@ -31,7 +36,7 @@ final class Chained {
                 }
             }
         }
-        return out.stream().map(r -> chainLike(r, out)).toList();
+        return onePen(out.stream().map(r -> chainLike(r, out)).toList());
     }
 
     private boolean goesOn(DashRow a, DashRow b) {
@@ -45,13 +50,27 @@ final class Chained {
         double[][] ends = facing(a, b);
         double gap = Math.hypot(ends[0][0] - ends[1][0], ends[0][1] - ends[1][1]);
         double aside = a.straight().aside(ends[1][0], ends[1][1]);
-        return gap < WIDEST * on && aside < 1.5 + 0.4 * a.width() && (lost(a, b, gap) || filled(ends));
+        return gap < WIDEST * on && aside < 1.5 + 0.4 * a.width() && (lost(a, b, gap) || filled(ends) || crossed(a, b, ends, gap));
     }
 
     /** As far apart as if one dash between them had not been seen. */
     private static boolean lost(DashRow a, DashRow b, double gap) {
         double usual = (a.gapPx() + b.gapPx()) / 2;
         return gap < 1.3 * usual + 2 && gap > 0.4 * usual;
+    }
+
+    /** A dash lies under a line that crosses; hardly more of it is to be seen than the line is wide. */
+    private boolean crossed(DashRow a, DashRow b, double[][] ends, double gap) {
+        if (gap > Math.max(a.onPx(), b.onPx()) + 2.3 * Math.max(a.gapPx(), b.gapPx())) {
+            return false;
+        }
+        return lines.stream().anyMatch(l -> {
+            double[] x = a.straight().crossing(l.straight);
+            return x != null
+                    && l.spans(x[0], x[1])
+                    && Math.hypot(x[0] - ends[0][0], x[1] - ends[0][1]) < gap + l.width
+                    && Math.hypot(x[0] - ends[1][0], x[1] - ends[1][1]) < gap + l.width;
+        });
     }
 
     private static double[][] facing(DashRow a, DashRow b) {
@@ -78,7 +97,7 @@ final class Chained {
         double gap = Math.hypot(ends[0][0] - ends[1][0], ends[0][1] - ends[1][1]);
         boolean circle = curves.stream()
                 .filter(Rounds.Curve::closed)
-                .map(c -> c.pieces().get(0).round)
+                .map(c -> c.round())
                 .anyMatch(r -> Math.hypot(r.x() - mx, r.y() - my) < 0.35 * gap && r.r() < gap);
         return circle
                 || solids.stream()
@@ -104,6 +123,44 @@ final class Chained {
             first = met;
         }
         return new DashRow(row.dashes(), row.straight(), Math.max(row.gapPx(), first.gapPx()), true);
+    }
+
+    /** Around corners the pen stays the same: all rows that meet tell it together, each by its length. */
+    private static List<DashRow> onePen(List<DashRow> rows) {
+        List<DashRow> out = new ArrayList<>(rows);
+        boolean[] seen = new boolean[rows.size()];
+        for (int i = 0; i < rows.size(); i++) {
+            List<Integer> group = seen[i] ? List.of() : group(rows, i, seen);
+            double length = 0;
+            double sum = 0;
+            for (int k : group) {
+                double own = rows.get(k).dashes().stream().mapToDouble(Line::span).sum();
+                length += own;
+                sum += own * rows.get(k).width();
+            }
+            for (int k : group) {
+                DashRow r = rows.get(k);
+                out.set(k, new DashRow(r.dashes(), r.straight(), r.gapPx(), r.chain(), sum / length));
+            }
+        }
+        return out;
+    }
+
+    private static List<Integer> group(List<DashRow> rows, int start, boolean[] seen) {
+        List<Integer> group = new ArrayList<>(List.of(start));
+        seen[start] = true;
+        for (int i = 0; i < group.size(); i++) {
+            DashRow row = rows.get(group.get(i));
+            for (int k = 0; k < rows.size(); k++) {
+                DashRow o = rows.get(k);
+                boolean onePen = Math.abs(o.width() - row.width()) < 1.2 && o.chain() == row.chain();
+                if (!seen[k] && onePen && (meets(row, o, row.at(row.end(false))) || meets(row, o, row.at(row.end(true))))) {
+                    seen[k] = true;
+                    group.add(k);
+                }
+            }
+        }
+        return group;
     }
 
     private static boolean meets(DashRow row, DashRow o, double[] end) {

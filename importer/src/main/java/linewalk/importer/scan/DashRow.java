@@ -8,9 +8,10 @@ import java.util.List;
  *
  * @param dashes in order
  * @param gapPx the usual one
+ * @param width of its pen, in pixels
  * @param chain long and short pieces alternate
  */
-record DashRow(List<Line> dashes, Straight straight, double gapPx, boolean chain) {
+record DashRow(List<Line> dashes, Straight straight, double gapPx, boolean chain, double width) {
 
     /** Length of its usual dash: the first and the last may be cut short. */
     double onPx() {
@@ -18,7 +19,11 @@ record DashRow(List<Line> dashes, Straight straight, double gapPx, boolean chain
         return chain ? spans[spans.length - 1] : spans[(3 * spans.length) / 4];
     }
 
-    double width() {
+    DashRow(List<Line> dashes, Straight straight, double gapPx, boolean chain) {
+        this(dashes, straight, gapPx, chain, middle(dashes));
+    }
+
+    private static double middle(List<Line> dashes) {
         double[] widths = dashes.stream().mapToDouble(l -> l.width).sorted().toArray();
         return widths[widths.length / 2];
     }

@@ -149,7 +149,7 @@ final class DashRows {
         double length = Math.hypot(n[0] - m[0], n[1] - m[1]);
         Straight row = new Straight(m[0], m[1], (n[0] - m[0]) / length, (n[1] - m[1]) / length);
         for (Rounds.Curve c : circles) {
-            Round r = c.pieces().get(0).round;
+            Round r = c.round();
             double t = row.along(r.x(), r.y());
             if (c.closed() && row.aside(r.x(), r.y()) < 0.3 * r.r() && t > 0 && t < length) {
                 return gap - 2 * r.r() < 2 * GAP * longer && 2 * r.r() < 3 * longer;

@@ -9,7 +9,7 @@ import java.util.List;
  */
 final class Directions {
 
-    private static final double MOST_PX = 2.5;
+    private static final double MOST_PX = 0.8;
     private static final double STEP_PX = 0.1;
 
     /** Lines at least this many times longer than wide tell. */

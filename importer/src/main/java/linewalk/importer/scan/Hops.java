@@ -22,10 +22,16 @@ final class Hops {
 
     private static final double MOST = 20;
 
+    /** The dashes beside it may end a gap before it. */
+    private static final double MOST_DASHED = 32;
+
     /** Share of the half circle that has ink, of solid lines and of dashed ones. */
     private static final double SOLID = 0.85;
 
     private static final double DASHED = 0.5;
+
+    /** With so much ink on the other side too it is a circle. */
+    private static final double CIRCLE = 0.45;
 
     private final Gauge gauge;
     private final Upright upright;
@@ -40,6 +46,10 @@ final class Hops {
 
     /** Half a circle over the gap: middle, radius, unit vectors along the line and to the side of the bow. */
     private record Bow(double x, double y, double r, double dx, double dy, double side) {
+
+        Bow other() {
+            return new Bow(x, y, r, dx, dy, -side);
+        }
 
         /** Middle of the pen at an angle from the line. */
         double[] at(double angle, double off) {
@@ -73,7 +83,7 @@ final class Hops {
         Near<End> near = new Near<>(ends, e -> Box.around(new Point(e.x, e.y)));
         Set<End> done = Collections.newSetFromMap(new IdentityHashMap<>());
         for (End e : ends) {
-            double reach = MOST * e.line.width;
+            double reach = most(e) * e.line.width;
             for (End o : near.within(new Point(e.x, e.y), reach)) {
                 Bow bow = done.contains(e) || done.contains(o) || !facing(e, o) ? null : bow(e, o);
                 if (bow != null) {
@@ -87,14 +97,18 @@ final class Hops {
         return arcs;
     }
 
-    private static boolean facing(End e, End o) {
+    private double most(End e) {
+        return row(e.line) == null ? MOST : MOST_DASHED;
+    }
+
+    private boolean facing(End e, End o) {
         double gap = Math.hypot(o.x - e.x, o.y - e.y);
         double wide = Math.max(e.line.width, o.line.width);
         double aside = Math.abs((o.x - e.x) * e.dy - (o.y - e.y) * e.dx);
         return e.line != o.line
                 && e.dx * o.dx + e.dy * o.dy < -0.98
                 && (o.x - e.x) * e.dx + (o.y - e.y) * e.dy > LEAST * wide
-                && gap < MOST * wide
+                && gap < Math.max(most(e), most(o)) * wide
                 && aside < 1 + 0.4 * wide
                 && Math.abs(e.line.width - o.line.width) < 0.35 * wide + 0.5;
     }
@@ -116,7 +130,7 @@ final class Hops {
                 for (double side : new double[] {-1, 1}) {
                     Bow bow = new Bow(e.x + at * dx, e.y + at * dy, r, dx, dy, side);
                     double inked = inked(bow, e.line.width);
-                    if (inked > most + 0.02) {
+                    if (inked > most + 0.02 && inked(bow.other(), e.line.width) < CIRCLE) {
                         most = inked;
                         best = bow;
                     }
@@ -138,12 +152,13 @@ final class Hops {
             double clear = Math.min(t, gap - t);
             if (clear > 0.3 * gap) {
                 inner += here ? 1 : 0;
-            } else if (clear > Math.max(0.8 * e.line.width, 0.1 * gap)) {
+            } else if (clear > Math.max(1.2 * e.line.width, 0.1 * gap)) {
                 outer++;
                 ink += here ? 1 : 0;
             }
         }
-        return ink <= 0.25 * outer && (inner > 0 || dashesCross(e, o));
+        boolean dashed = row(e.line) != null || row(o.line) != null;
+        return ink <= (dashed ? 0.5 : 0.4) * outer && (inner > 0 || dashesCross(e, o));
     }
 
     /** The gap of a dashed line may lie just there. */

@@ -111,7 +111,7 @@ final class Joints {
             ry[i] = ys[(start + i) % xs.length];
         }
         Joint first = new Joint(rx[0], ry[0], thick);
-        chain(Pieces.of(rx, ry, thick, false), first, first, thick);
+        chain(Pieces.ofRing(rx, ry, thick), first, first, thick);
     }
 
     /** The place furthest from the middle is a corner. */

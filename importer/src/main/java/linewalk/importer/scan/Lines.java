@@ -131,8 +131,11 @@ final class Lines {
         }
         double wp = lineOf.get(p).width;
         double wq = lineOf.get(q).width;
-        boolean samePen = Math.abs(wp - wq) < 0.2 * Math.max(wp, wq) + 0.3;
         double shorter = Math.min(p.length(), q.length());
+        // the width of a few pixels' length is known to a pixel
+        boolean branch = j.pieces.size() > 2;
+        double known = branch && shorter < 8 * Math.max(wp, wq) ? 1.2 : 0.3;
+        boolean samePen = Math.abs(wp - wq) < 0.2 * Math.max(wp, wq) + known;
         Straight longer = p.length() >= q.length() ? p.straight : q.straight;
         Piece other = p.length() >= q.length() ? q : p;
         double apart = longer.aside(other.xs[other.count() / 2], other.ys[other.count() / 2]);

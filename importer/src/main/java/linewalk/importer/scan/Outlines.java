@@ -33,14 +33,18 @@ final class Outlines {
 
     private static final double LARGEST_FIGURE = 0.16;
 
-    private static final double ONE_PEN = 1.25;
+    private static final double ONE_PEN = 1.1;
 
-    /** The width of a short side is known to a pixel. */
-    private static final double ONE_PEN_PX = 1.1;
+    /** How well the width of a long side is known, and how much less that of a short one, in pixels. */
+    private static final double KNOWN_PX = 0.25;
+
+    private static final double UNSURE_PX = 0.7;
+    private static final double UNSURE_LENGTH_PX = 20;
 
     private final GeometryFactory factory = new GeometryFactory();
     private final Map<Set<Coordinate>, Piece> sides = new HashMap<>();
     private final ToDoubleFunction<Piece> pen;
+    private final Pens pens;
     private final Map<Piece, Line> lineOf;
     private final double sheetPx;
     private final Predicate<Envelope> lettered;
@@ -50,7 +54,8 @@ final class Outlines {
     record Ring(List<double[]> points, boolean curved, double width) {}
 
     /**
-     * @param pen width of the pen that drew a piece
+     * @param pen width of a piece as measured
+     * @param pens that the sheet was drawn with
      * @param sheetPx the longer side of the sheet
      * @param lettered whether text stands within a box
      */
@@ -58,9 +63,11 @@ final class Outlines {
             Collection<Piece> pieces,
             Map<Piece, Line> lineOf,
             ToDoubleFunction<Piece> pen,
+            Pens pens,
             double sheetPx,
             Predicate<Envelope> lettered) {
         this.pen = pen;
+        this.pens = pens;
         this.lineOf = lineOf;
         this.sheetPx = sheetPx;
         this.lettered = lettered;
@@ -95,7 +102,7 @@ final class Outlines {
     private final Set<Piece> used = java.util.Collections.newSetFromMap(new IdentityHashMap<>());
     private final Set<Joint> joints = java.util.Collections.newSetFromMap(new IdentityHashMap<>());
 
-    private static Coordinate[] course(Piece p) {
+    static Coordinate[] course(Piece p) {
         CoordinateList c = new CoordinateList();
         if (p.round != null) {
             Rounds.arc(p).points().forEach(q -> c.add(new Coordinate(q[0], q[1]), false));
@@ -134,14 +141,19 @@ final class Outlines {
         return out;
     }
 
-    /** Pieces hardly longer than wide do not tell their pen. */
+    /** The shorter a side, the less is its width known: pixels count whole. */
     private boolean onePen(Set<Piece> of) {
-        double[] pens = of.stream()
-                .filter(p -> p.length() > 4 * pen.applyAsDouble(p))
-                .mapToDouble(pen)
-                .sorted()
-                .toArray();
-        return pens.length == 0 || pens[pens.length - 1] <= Math.max(ONE_PEN * pens[0], pens[0] + ONE_PEN_PX);
+        double least = Double.MAX_VALUE;
+        double most = 0;
+        for (Piece p : of) {
+            double width = pen.applyAsDouble(p);
+            if (p.length() > 4 * width) {
+                double unsure = KNOWN_PX + Math.min(UNSURE_PX, UNSURE_LENGTH_PX / p.length());
+                least = Math.min(least, width + unsure);
+                most = Math.max(most, width - unsure);
+            }
+        }
+        return most <= ONE_PEN * least;
     }
 
     /** Fields that share a side. */
@@ -284,7 +296,8 @@ final class Outlines {
     private void add(Polygon part) {
         Set<Piece> own = sidesOf(part);
         boolean curved = own.stream().anyMatch(p -> p.round != null);
-        double width = own.stream().mapToDouble(pen).min().orElse(1);
+        double[] widths = own.stream().mapToDouble(pen).sorted().toArray();
+        double width = widths.length == 0 ? 1 : pens.nearest(widths[widths.length / 2]);
         List<double[]> points = new ArrayList<>();
         if (curved) {
             Coordinate[] c = part.getExteriorRing().getCoordinates();

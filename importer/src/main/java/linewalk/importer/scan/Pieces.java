@@ -13,6 +13,12 @@ final class Pieces {
     private static final int FEWEST_ROUND = 7;
     private static final double LEAST_SWEEP = Math.toRadians(22);
 
+    /** Sine of the least turn at a corner. */
+    private static final double CORNER = Math.sin(Math.toRadians(50));
+
+    /** Tighter bows, in widths of ink, are corners that thinning rounded. */
+    private static final double SMALLEST_ROUND = 1.5;
+
     private static final double LEAST_BOW = Math.toRadians(40);
 
     /** Rounds larger than this, in widths of ink, are straight lines on a wavy scan. */
@@ -56,6 +62,27 @@ final class Pieces {
                 Arrays.copyOfRange(ys, f.from, f.to + 1),
                 f.straight == null ? null : trimmed(f),
                 f.round);
+    }
+
+    /** Of a closed way that starts at a corner: what lies around the start is part of the two sides that meet there. */
+    static List<Piece> ofRing(double[] xs, double[] ys, double thick) {
+        Pieces p = new Pieces(xs, ys, thick, false);
+        List<Fit> fits = new ArrayList<>();
+        p.split(0, xs.length - 1, fits);
+        p.merge(fits);
+        p.dropTiny(fits);
+        p.dropStart(fits, 0);
+        p.dropStart(fits, fits.size() - 1);
+        return fits.stream().map(p::piece).toList();
+    }
+
+    private void dropStart(List<Fit> fits, int end) {
+        int n = fits.size();
+        Fit before = fits.get((end + n - 1) % n);
+        Fit after = fits.get((end + 1) % n);
+        if (n > 3 && rounded(before, fits.get(end), after)) {
+            fits.remove(end);
+        }
     }
 
     /** Without the rounded corners. */
@@ -112,7 +139,8 @@ final class Pieces {
 
     /** Part of a small circle that others cut: short enough to pass for straight, but plainly rounder. */
     private boolean bowed(int i, int j, Round round, double worstStraight) {
-        if (free || round == null || j - i > 3 * round.r() || (j - i) / round.r() < LEAST_BOW) {
+        boolean whole = i == 0 && j == xs.length - 1;
+        if (free || !whole || round == null || j - i > 3 * round.r() || (j - i) / round.r() < LEAST_BOW) {
             return false;
         }
         double worst = 0;
@@ -135,7 +163,7 @@ final class Pieces {
             return null;
         }
         Round c = Round.through(xs, ys, i, j);
-        if (c == null || c.r() > LARGEST_ROUND * thick || c.r() < 0.8 * thick) {
+        if (c == null || c.r() > LARGEST_ROUND * thick || c.r() < SMALLEST_ROUND * thick) {
             return null;
         }
         for (int k = i; k <= j; k++) {
@@ -149,17 +177,24 @@ final class Pieces {
             double turn = c.angle(xs[k + step], ys[k + step]) - c.angle(xs[k], ys[k]);
             sweep += Math.atan2(Math.sin(turn), Math.cos(turn));
         }
-        return Math.abs(sweep) < LEAST_SWEEP || corner(i, j, c, Math.abs(sweep)) ? null : c;
+        return Math.abs(sweep) < LEAST_SWEEP || corner(i, j) ? null : c;
     }
 
-    /** A corner with arms hardly longer than the ink is thick lies near a circle too. */
-    private boolean corner(int i, int j, Round c, double sweep) {
-        if (!free || c.r() > 3 * thick || sweep < Math.toRadians(55) || sweep > Math.toRadians(125)) {
+    /** The corner of a dashed line, with arms hardly longer than the ink is thick, lies near a circle too. */
+    private boolean corner(int i, int j) {
+        if (!free || j - i < 4) {
             return false;
         }
         int at = furthest(i, j);
-        return worstAside(Straight.through(xs, ys, i, at), i, at) <= strayPx
-                && worstAside(Straight.through(xs, ys, at, j), at, j) <= strayPx;
+        int inner = (int) Math.round(0.5 * thick);
+        if (Math.min(at - i, j - at) < 0.8 * thick + inner) {
+            return false;
+        }
+        Straight one = Straight.through(xs, ys, i, at - inner);
+        Straight two = Straight.through(xs, ys, at + inner, j);
+        return one.sine(two) > CORNER
+                && worstAside(one, i, at - inner) <= strayPx
+                && worstAside(two, at + inner, j) <= strayPx;
     }
 
     private void merge(List<Fit> fits) {
@@ -196,16 +231,35 @@ final class Pieces {
             Fit f = fits.get(i);
             Fit before = fits.get(i - 1);
             Fit after = fits.get(i + 1);
-            boolean rounded = f.round != null
-                    && f.round.r() < 2.5 * thick
-                    && f.to - f.from < 4 * thick
-                    && before.straight != null
-                    && after.straight != null;
-            boolean tiny = f.to - f.from < 0.9 * thick && f.straight != null || rounded;
-            if (tiny && before.to - before.from > f.to - f.from && after.to - after.from > f.to - f.from) {
+            int shorter = Math.min(before.to - before.from, after.to - after.from);
+            boolean tiny = f.to - f.from < 0.9 * thick && f.straight != null && shorter > f.to - f.from;
+            if (tiny || shorter > 2 && rounded(before, f, after)) {
                 fits.remove(i--);
             }
         }
+    }
+
+    /** Both sides, led on, cross within the ink of the bow between them. */
+    private boolean rounded(Fit before, Fit f, Fit after) {
+        if (f.round == null || before.straight == null || after.straight == null || f.round.r() > 4 * thick) {
+            return false;
+        }
+        double[] x = trimmed(before).crossing(trimmed(after));
+        double least = Double.MAX_VALUE;
+        for (int k = f.from; x != null && k <= f.to; k++) {
+            least = Math.min(least, Math.hypot(xs[k] - x[0], ys[k] - x[1]));
+        }
+        // thinning cuts a sharp corner further off
+        return least < 0.6 * thick / Math.max(0.3, Math.cos(turn(before, after) / 2)) + 1.2;
+    }
+
+    /** By how much the way turns from one to the other, 0 to pi. */
+    private double turn(Fit before, Fit after) {
+        double ax = xs[before.to] - xs[before.from];
+        double ay = ys[before.to] - ys[before.from];
+        double bx = xs[after.to] - xs[after.from];
+        double by = ys[after.to] - ys[after.from];
+        return Math.abs(Math.atan2(ax * by - ay * bx, ax * bx + ay * by));
     }
 
     /** Thinning leaves a hook where a line ends or meets another. */

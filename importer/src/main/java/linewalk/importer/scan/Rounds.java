@@ -2,7 +2,10 @@ package linewalk.importer.scan;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Set;
 
 /** Round pieces to whole circles, where lines that meet a circle cut it into arcs, and to arcs. */
 final class Rounds {
@@ -16,10 +19,13 @@ final class Rounds {
     /** An arc this long may be part of a circle that other lines meet. */
     private static final double LEAST_ARC = 0.6;
 
+    /** Smallest radius, in widths of the ink. */
+    private static final double SMALLEST = 1.6;
+
     private static final double STEP = Math.toRadians(12);
 
     /** Points of a closed ring, or of an arc from joint to joint; registered pixels. */
-    record Curve(List<double[]> points, boolean closed, List<Piece> pieces) {}
+    record Curve(List<double[]> points, boolean closed, List<Piece> pieces, Round round) {}
 
     private final Gauge gauge;
     private final Upright upright;
@@ -35,8 +41,13 @@ final class Rounds {
 
     private List<Curve> curves(Collection<Piece> pieces) {
         List<Piece> arcs = new ArrayList<>();
-        List<Curve> out = new ArrayList<>();
+        List<Curve> out = new ArrayList<>(Discs.of(pieces, gauge, upright));
+        Set<Piece> taken = Collections.newSetFromMap(new IdentityHashMap<>());
+        out.forEach(c -> taken.addAll(c.pieces()));
         for (Piece p : pieces) {
+            if (taken.contains(p)) {
+                continue;
+            }
             if (p.round != null && p.ring()) {
                 out.add(ring(p.round, List.of(p)));
             } else if (p.round != null) {
@@ -48,7 +59,8 @@ final class Rounds {
             Piece first = arcs.remove(0);
             List<Piece> same = new ArrayList<>(List.of(first));
             Round round = gather(first, arcs, same);
-            if (first.count() > LEAST_ARC * round.r() && covered(round) > CLOSED) {
+            boolean ring = round.r() > SMALLEST * thick(first) && first.count() > LEAST_ARC * round.r();
+            if (ring && covered(round) > CLOSED) {
                 arcs.removeAll(same);
                 pieces.stream().filter(p -> p.straight != null && on(round, p)).forEach(same::add);
                 out.add(ring(round, same));
@@ -76,6 +88,11 @@ final class Rounds {
             }
         }
         return round;
+    }
+
+    private double thick(Piece p) {
+        int k = p.count() / 2;
+        return gauge.thickness((int) upright.backX(p.xs[k], p.ys[k]), (int) upright.backY(p.xs[k], p.ys[k]));
     }
 
     private static void addTo(Round.Sums sums, Piece p) {
@@ -110,12 +127,12 @@ final class Rounds {
         return (double) seen / n;
     }
 
-    private static Curve ring(Round round, List<Piece> pieces) {
+    static Curve ring(Round round, List<Piece> pieces) {
         List<double[]> points = new ArrayList<>();
         for (double a = 0; a < 2 * Math.PI - 1e-6; a += Math.PI / 16) {
             points.add(new double[] {round.x() + round.r() * Math.cos(a), round.y() + round.r() * Math.sin(a)});
         }
-        return new Curve(points, true, pieces);
+        return new Curve(points, true, pieces, round);
     }
 
     static Curve arc(Piece p) {
@@ -134,6 +151,6 @@ final class Rounds {
             points.add(new double[] {c.x() + c.r() * Math.cos(a), c.y() + c.r() * Math.sin(a)});
         }
         points.add(new double[] {p.b.x, p.b.y});
-        return new Curve(points, false, List.of(p));
+        return new Curve(points, false, List.of(p), c);
     }
 }

@@ -19,12 +19,19 @@ final class Solids {
     private final int square;
     private final double[] discs;
 
-    /** A shape and whether any line meets it. */
-    record Found(Solid solid, int[] box, int inkPx) {
+    /**
+     * A shape and whether any line meets it.
+     *
+     * @param stubPx what sticks out further belongs to a line
+     */
+    record Found(Solid solid, int[] box, int inkPx, double stubPx) {
 
         /** No line meets the shape: the blob is hardly more than it. */
         boolean isAllOf(Blob b) {
-            return b.x0() <= box[0]
+            double beyond = Math.max(
+                    Math.max(box[0] - b.x0(), b.x1() - box[2]), Math.max(box[1] - b.y0(), b.y1() - box[3]));
+            return beyond < stubPx
+                    && b.x0() <= box[0]
                     && b.y0() <= box[1]
                     && b.x1() >= box[2]
                     && b.y1() >= box[3]
@@ -166,6 +173,6 @@ final class Solids {
         List<double[]> registered = outline.stream()
                 .map(p -> new double[] {upright.x(p[0], p[1]), upright.y(p[0], p[1])})
                 .toList();
-        return new Found(new Solid(registered, dot), opened.boxOf(region), area);
+        return new Found(new Solid(registered, dot), opened.boxOf(region), area, 2 * disc + 2);
     }
 }

@@ -51,13 +51,14 @@ final class Vectors {
         pieces.removeIf(p -> solids.stream().anyMatch(s -> s.swallows(p)) && untied(p));
         Map<Piece, Line> lines = Lines.of(pieces, gauge, upright);
         Set<Line> whole = new LinkedHashSet<>(lines.values());
+        new Onward(lines, gauge, upright).join(whole);
         List<Rounds.Curve> curves = Rounds.of(pieces, gauge, upright);
         List<DashRings.Ring> rings = DashRings.of(pieces);
         drop(rings.stream().flatMap(r -> r.pieces().stream()).toList(), pieces, whole, curves);
         Directions.even(whole);
         List<DashRow> rows = new ArrayList<>(DashRows.of(whole, gauge, upright, curves));
         drop(new Hops(lines, whole, rows, new Gauge(all), upright).join(pieces), pieces, whole, curves);
-        rows = Chained.joined(rows, curves, solids);
+        rows = Chained.joined(rows, whole, curves, solids);
         Set<Line> dashes = Collections.newSetFromMap(new IdentityHashMap<>());
         rows.forEach(r -> dashes.addAll(r.dashes()));
         whole.removeIf(dashes::contains);
@@ -74,10 +75,15 @@ final class Vectors {
         List<Piece> open = pieces.stream()
                 .filter(p -> !circled.contains(p) && !dashes.contains(lines.get(p)))
                 .toList();
+        RowEnds rowEnds = new RowEnds(whole, rows, curves, solids, new Gauge(all), upright);
+        OnRows onRows = new OnRows(rows, rowEnds);
+        curves.removeIf(c -> !c.closed() && onRows.covers(c.points(), c.pieces().get(0).a.thick));
+        whole.removeIf(l -> l.span() < LONG * l.width && onRows.covers(List.of(l.end(false), l.end(true)), l.width));
         Outlines outlines = new Outlines(
                 open,
                 lines,
-                p -> pens.nearest(p.round == null ? lines.get(p).width : width(Rounds.arc(p))),
+                p -> p.round == null ? lines.get(p).width : width(Rounds.arc(p)),
+                pens,
                 Math.max(raster.width, raster.height),
                 text::within);
         outlines.rings().forEach(r -> out.add(stroke(r.points(), true, r.curved(), r.width())));
@@ -86,8 +92,10 @@ final class Vectors {
                 out.add(stroke(c.points(), false, true, pens.nearest(width(c))));
             }
         }
+        Reach reach = new Reach(curves, gauge, upright);
         for (Line l : whole) {
-            stretches(l, outlines, circled).forEach(t -> out.add(stroke(t, false, false, pens.nearest(l.width))));
+            stretches(l, outlines, circled)
+                    .forEach(t -> out.add(stroke(reach.of(t), false, false, pens.nearest(l.width))));
         }
         for (DashRings.Ring r : rings) {
             double width = r.pieces().get(r.pieces().size() / 2).a.thick;
@@ -95,7 +103,6 @@ final class Vectors {
             Dash dash = new Dash(r.onPx() / pxPerPt, false);
             out.add(new Stroke(points, true, true, pens.nearest(width) / pxPerPt, dash, false));
         }
-        RowEnds rowEnds = new RowEnds(whole, rows, curves, solids);
         for (DashRow r : rows) {
             List<double[]> ends = rowEnds.of(r);
             Dash dash = new Dash(r.onPx() / pxPerPt, r.chain());
@@ -165,17 +172,18 @@ final class Vectors {
         }
     }
 
+    /** Middle width of the pen along the curve; nothing tells it where only a short bow is left. */
     private double width(Rounds.Curve c) {
         List<Double> all = new ArrayList<>();
         for (Piece p : c.pieces()) {
-            for (int i = p.count() / 6; p.round != null && i < p.count(); i += Math.max(1, p.count() / 12)) {
+            for (int i = p.count() / 6; i < p.count(); i += Math.max(1, p.count() / 12)) {
                 double bx = upright.backX(p.xs[i], p.ys[i]);
                 double by = upright.backY(p.xs[i], p.ys[i]);
-                double a = p.round.angle(p.xs[i], p.ys[i]);
+                double a = c.round().angle(p.xs[i], p.ys[i]);
                 all.add(gauge.across(bx, by, -Math.sin(a), Math.cos(a)));
             }
         }
-        java.util.Collections.sort(all);
+        Collections.sort(all);
         return all.get(all.size() / 2);
     }
 
