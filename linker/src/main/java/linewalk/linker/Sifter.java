@@ -31,6 +31,7 @@ final class Sifter {
     private static final double SURE_READING = 0.9;
     private static final double LIKELY_ENOUGH = 0.08;
     private static final double STRONG = 0.8;
+    private static final int SEVERAL = 3;
 
     /** Odds by what the set says. */
     private static final double ANSWERED = 20;
@@ -48,6 +49,9 @@ final class Sifter {
     private final FarPart farParts;
     private final Map<String, List<PageDraft>> sheets = new HashMap<>();
     private final Map<String, Integer> strongForms = new HashMap<>();
+    /** How many of them lead to a sheet and zone that the set has. */
+    private final Map<String, Integer> knownForms = new HashMap<>();
+
     /** "from sheet > to sheet @ zone" of every likely reading, by the place it stands. */
     private final Map<String, Integer> pointing = new HashMap<>();
 
@@ -127,6 +131,9 @@ final class Sifter {
         if (strong(page, placing, r)) {
             strong.add(r);
             strongForms.merge(String.valueOf(r.form()), 1, Integer::sum);
+            boolean known =
+                    likely(r).stream().anyMatch(s -> s.targets().stream().anyMatch(this::known));
+            knownForms.merge(String.valueOf(r.form()), known ? 1 : 0, Integer::sum);
         }
     }
 
@@ -219,7 +226,7 @@ final class Sifter {
         double odds = p / (1 - p);
         int like = strongForms.getOrDefault(String.valueOf(r.form()), 0) - (strong.contains(r) ? 1 : 0);
         boolean known = s.targets().stream().anyMatch(this::known);
-        double form = form(like, known);
+        double form = isForeign(r.form()) && !known ? RARE_AND_STRANGE : form(like, known);
         if (form == RARE_AND_STRANGE) {
             strange.add(r.id());
         }
@@ -229,10 +236,30 @@ final class Sifter {
         return odds / (1 + odds);
     }
 
+    /**
+     * Of what is printed in this form hardly anything leads into the set, while another form does: {@code X1:26} is then a
+     * clamp of a device, not zone X1 of sheet 26.
+     */
+    private boolean isForeign(String form) {
+        int strongOnes = strongForms.getOrDefault(String.valueOf(form), 0);
+        int knownOnes = knownForms.getOrDefault(String.valueOf(form), 0);
+        return strongOnes >= SEVERAL
+                && knownOnes * 4 <= strongOnes
+                && knownForms.values().stream().anyMatch(n -> n >= SEVERAL && n > knownOnes);
+    }
+
+    /** A sheet without a grid of its own has the zones of its fellows. */
     private boolean known(Target t) {
         List<PageDraft> there = sheets.getOrDefault(Names.sheetKey(t.sheet()), List.of());
-        return !there.isEmpty()
-                && (t.zone() == null || there.stream().allMatch(p -> p.grid() == null || p.has(t.zone())));
+        if (there.isEmpty() || t.zone() == null) {
+            return !there.isEmpty();
+        }
+        return there.stream().allMatch(p -> p.grid() == null ? isZone(t.zone()) : p.has(t.zone()));
+    }
+
+    private boolean isZone(Zone zone) {
+        return pages.stream().allMatch(p -> p.grid() == null)
+                || pages.stream().anyMatch(p -> p.grid() != null && p.has(zone));
     }
 
     /** @param like how many others of the set are printed in this form */

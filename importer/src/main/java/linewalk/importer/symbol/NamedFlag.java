@@ -22,7 +22,8 @@ public record NamedFlag(Outline flag, Label name, Label list) {
     private static final Pattern NAME = Pattern.compile("(?=.*\\p{L})\\S{2,}");
     private static final Pattern LIST = Pattern.compile("[\\[{(]?\\d{1,4}(?:,\\d{1,4})*[\\]})]?");
 
-    private static final Pattern GLUED = Pattern.compile("(.+\\p{L})(\\d{1,2})");
+    /** A name that says something: {@code 3-G1} is an address, not the name 3-G with a list behind it. */
+    private static final Pattern GLUED = Pattern.compile("((?=.*\\p{L}{2}).+\\p{L})(\\d{1,2})");
 
     /** How far a name may stand from its flag, in text sizes. */
     private static final double BESIDE = 3;
