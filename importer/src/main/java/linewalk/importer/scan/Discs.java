@@ -138,6 +138,7 @@ final class Discs {
                 }
             }
         }
+        best = best == null ? null : centred(best);
         double off = best == null ? 0 : 0.5 * pen(best) + 2;
         if (most < CLOSED || inked(best, -off) > BESIDE || inked(best, off) > BESIDE) {
             return null;
@@ -149,6 +150,20 @@ final class Discs {
             }
         }
         return along.size() < 2 ? null : Rounds.ring(best, along);
+    }
+
+    /** In the middle of the pen: the search stops at its inner edge. */
+    private Round centred(Round round) {
+        double sum = 0;
+        int n = 0;
+        for (double r = round.r() - 6; r <= round.r() + 6; r += 0.5) {
+            Round other = new Round(round.x(), round.y(), r);
+            if (inked(other, 0) >= CLOSED) {
+                sum += r;
+                n++;
+            }
+        }
+        return n == 0 ? round : new Round(round.x(), round.y(), sum / n);
     }
 
     /** Across the ring where nothing meets it. */

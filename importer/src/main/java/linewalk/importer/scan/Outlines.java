@@ -33,6 +33,9 @@ final class Outlines {
 
     private static final double LARGEST_FIGURE = 0.16;
 
+    /** A side this short, in widths of the pen, is a corner. */
+    private static final double CUT = 1.2;
+
     private static final double ONE_PEN = 1.1;
 
     /** How well the width of a long side is known, and how much less that of a short one, in pixels. */
@@ -305,11 +308,34 @@ final class Outlines {
                 points.add(new double[] {c[i].x, c[i].y});
             }
         } else {
-            points.addAll(corners(part));
+            points.addAll(sharp(corners(part), width));
         }
         if (points.size() > 2) {
             rings.add(new Ring(points, curved, width));
         }
+    }
+
+    /** Thinning cuts corners: a side no longer than the pen is wide gives way to the place where its neighbours cross. */
+    private static List<double[]> sharp(List<double[]> corners, double width) {
+        List<double[]> out = new ArrayList<>(corners);
+        for (int i = 0; i < out.size() && out.size() > 3; i++) {
+            int n = out.size();
+            double[] a = out.get(i);
+            double[] b = out.get((i + 1) % n);
+            if (Math.hypot(b[0] - a[0], b[1] - a[1]) < CUT * width + 1) {
+                double[] x = line(out.get((i + n - 1) % n), a).crossing(line(b, out.get((i + 2) % n)));
+                if (x != null && Math.hypot(x[0] - a[0], x[1] - a[1]) < 3 * width + 2) {
+                    out.set(i, x);
+                    out.remove((i + 1) % n);
+                }
+            }
+        }
+        return out;
+    }
+
+    private static Straight line(double[] a, double[] b) {
+        double length = Math.max(1e-9, Math.hypot(b[0] - a[0], b[1] - a[1]));
+        return new Straight(a[0], a[1], (b[0] - a[0]) / length, (b[1] - a[1]) / length);
     }
 
     /** Without the places where something only meets a side. */

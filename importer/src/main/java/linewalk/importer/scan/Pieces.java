@@ -24,8 +24,10 @@ final class Pieces {
     /** Rounds larger than this, in widths of ink, are straight lines on a wavy scan. */
     private static final double LARGEST_ROUND = 150;
 
-    /** A bow that rises less than this share of the ink's thickness is straight. */
-    private static final double FLAT = 0.6;
+    /** A dash that strays less than this share of the ink's thickness, or these pixels, from a line is straight. */
+    private static final double FLAT = 0.3;
+
+    private static final double FLAT_PX = 1.4;
 
     private final double[] xs;
     private final double[] ys;
@@ -131,7 +133,7 @@ final class Pieces {
         if (worst <= strayPx && run > 0.8 * (j - i) / 1.45 && !bowed(i, j, round, worst)) {
             return new Fit(i, j, line, null);
         }
-        if (round != null && free && 2 * worstAside(line, i, j) < FLAT * thick) {
+        if (round != null && free && worstAside(line, i, j) < Math.max(FLAT * thick, FLAT_PX)) {
             return new Fit(i, j, line, null);
         }
         return round == null ? null : new Fit(i, j, null, round);

@@ -30,10 +30,10 @@ class ScanMarksTest {
                 inside(new Sketch(skewDeg).line(6, 300, 400, 900, 400).marks());
         assertThat(drawn).hasSize(1);
         assertThat(drawn.get(0).points()).hasSize(2);
-        assertThat(drawn.get(0).first().distancePt(px(300, 400))).isLessThan(0.6);
-        assertThat(drawn.get(0).last().distancePt(px(900, 400))).isLessThan(0.6);
+        assertThat(drawn.get(0).first().distancePt(px(300, 400))).isLessThan(0.4);
+        assertThat(drawn.get(0).last().distancePt(px(900, 400))).isLessThan(0.4);
         assertThat(drawn.get(0).first().yPt()).isCloseTo(drawn.get(0).last().yPt(), within(1e-9));
-        assertThat(drawn.get(0).widthPt()).isCloseTo(6 / Sketch.PX_PER_PT, within(0.35));
+        assertThat(drawn.get(0).widthPt()).isCloseTo(6 / Sketch.PX_PER_PT, within(0.32));
     }
 
     @Test
@@ -78,7 +78,7 @@ class ScanMarksTest {
                 .marks();
         List<Stroke> closed = inside(m).stream().filter(Stroke::closed).toList();
         assertThat(closed).hasSize(1);
-        assertThat(closed.get(0).box().widthPt()).isCloseTo(120 / Sketch.PX_PER_PT, within(0.6));
+        assertThat(closed.get(0).box().widthPt()).isCloseTo(120 / Sketch.PX_PER_PT, within(0.4));
     }
 
     @Test
@@ -105,7 +105,7 @@ class ScanMarksTest {
         Fill head = m.fills().get(0);
         assertThat(head.outline()).hasSize(3);
         assertThat(head.outline())
-                .anySatisfy(p -> assertThat(p.distancePt(px(900, 400))).isLessThan(1.2));
+                .anySatisfy(p -> assertThat(p.distancePt(px(900, 400))).isLessThan(0.8));
     }
 
     @Test

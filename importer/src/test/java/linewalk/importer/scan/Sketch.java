@@ -46,6 +46,11 @@ final class Sketch {
         return this;
     }
 
+    Sketch fill(Shape shape) {
+        pen.fill(shape);
+        return this;
+    }
+
     Sketch line(double width, double x0, double y0, double x1, double y1) {
         return stroke(width, new Line2D.Double(x0, y0, x1, y1));
     }

@@ -1,0 +1,127 @@
+package linewalk.importer.scan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.BasicStroke;
+import java.awt.Shape;
+import java.awt.geom.Arc2D;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import linewalk.drawing.Point;
+import linewalk.importer.page.Marks;
+import linewalk.importer.page.Stroke;
+import linewalk.importer.page.WholeStrokes;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Dashed lines, hops and rings come back as the one stroke that they were drawn as. */
+class DashesTest {
+
+    private static final float[] DASHES = {36, 16};
+    private static final float[] CHAIN = {60, 14, 8, 14};
+
+    private static Shape dashed(double width, float[] pattern, Shape s) {
+        return new BasicStroke((float) width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, pattern, 0)
+                .createStrokedShape(s);
+    }
+
+    /** Dashes as shapes, since the sketch's own pen draws whole lines. */
+    private static Sketch with(Sketch sketch, Shape dashes) {
+        return sketch.fill(dashes);
+    }
+
+    private static Shape line(double x0, double y0, double x1, double y1) {
+        return new Line2D.Double(x0, y0, x1, y1);
+    }
+
+    private static List<Stroke> dashedOf(Sketch s) {
+        return WholeStrokes.of(s.marks()).strokes().stream()
+                .filter(x -> !x.dash().solid())
+                .toList();
+    }
+
+    private static double px(double pt) {
+        return pt * Sketch.PX_PER_PT;
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0, -1.3, 0.6})
+    void aRowOfDashesIsOneDashedStroke(double skewDeg) {
+        List<Stroke> found = dashedOf(with(new Sketch(skewDeg), dashed(4, DASHES, line(200, 400, 1190, 400))));
+        assertThat(found).hasSize(1);
+        assertThat(found.get(0).dash().chain()).isFalse();
+        assertThat(px(found.get(0).lengthPt())).isBetween(960.0, 1000.0);
+        assertThat(px(found.get(0).dash().onPt())).isBetween(33.0, 40.0);
+    }
+
+    @Test
+    void aDashedLinePassesUnderASolidOne() {
+        Sketch s = with(new Sketch(), dashed(4, DASHES, line(200, 400, 1190, 400)));
+        assertThat(dashedOf(s.line(7, 640, 200, 640, 700))).hasSize(1);
+    }
+
+    @Test
+    void dashesAroundACornerMeet() {
+        Path2D corner = new Path2D.Double();
+        corner.moveTo(200, 300);
+        corner.lineTo(700, 300);
+        corner.lineTo(700, 800);
+        List<Stroke> found = dashedOf(with(new Sketch(), dashed(4, DASHES, corner)));
+        Point at = new Point(700 / Sketch.PX_PER_PT, 300 / Sketch.PX_PER_PT);
+        assertThat(found).isNotEmpty();
+        assertThat(found)
+                .allSatisfy(x -> assertThat(x.points().stream()
+                                .mapToDouble(at::distancePt)
+                                .min()
+                                .orElseThrow())
+                        .isLessThan(0.6));
+    }
+
+    @Test
+    void aChainOutlineIsClosed() {
+        Sketch s = with(new Sketch(), dashed(4, CHAIN, new Rectangle2D.Double(300, 250, 700, 400)));
+        assertThat(dashedOf(s)).singleElement().satisfies(x -> {
+            assertThat(x.dash().chain()).isTrue();
+            assertThat(x.first().distancePt(x.last())).isLessThan(0.1);
+        });
+    }
+
+    @Test
+    void aDashedCircleIsOneRing() {
+        Sketch s = with(new Sketch(), dashed(4, new float[] {26, 14}, new Ellipse2D.Double(500, 300, 240, 240)));
+        assertThat(dashedOf(s)).singleElement().satisfies(x -> {
+            assertThat(x.closed()).isTrue();
+            assertThat(px(x.box().widthPt())).isBetween(234.0, 246.0);
+        });
+    }
+
+    @Test
+    void aHopIsPartOfItsLine() {
+        Marks m = new Sketch()
+                .line(7, 300, 400, 614, 400)
+                .stroke(7, new Arc2D.Double(614, 374, 52, 52, 0, 180, Arc2D.OPEN))
+                .line(7, 666, 400, 1000, 400)
+                .line(7, 640, 200, 640, 700)
+                .marks();
+        List<Stroke> inside =
+                m.strokes().stream().filter(s -> s.lengthPt() < 200).toList();
+        assertThat(inside).hasSize(2);
+        assertThat(inside).anySatisfy(s -> assertThat(px(s.lengthPt())).isBetween(690.0, 710.0));
+    }
+
+    @Test
+    void aPortOnALineIsARing() {
+        Marks m = new Sketch()
+                .line(7, 300, 400, 1000, 400)
+                .line(4, 640, 200, 640, 700)
+                .circle(4, 640, 400, 18)
+                .marks();
+        assertThat(m.strokes().stream().filter(s -> s.closed() && s.lengthPt() < 100))
+                .singleElement()
+                .satisfies(s -> assertThat(px(s.box().widthPt())).isBetween(33.0, 39.0));
+    }
+}
