@@ -44,6 +44,9 @@ final class Sifter {
     /** {@code 24.9K} at a line's end, among references of another form and beyond the set's sheets, is rather a value. */
     private static final double RARE_AND_STRANGE = 0.2;
 
+    /** Nor does any grid of the set have such a zone. */
+    private static final double FOREIGN_NOWHERE = 0.05;
+
     private final List<PageDraft> pages;
     private final List<Finding> findings;
     private final FarPart farParts;
@@ -130,10 +133,10 @@ final class Sifter {
     private void noteAnswered(PageDraft page, Placing placing, ReferenceReading r) {
         if (strong(page, placing, r)) {
             strong.add(r);
-            strongForms.merge(String.valueOf(r.form()), 1, Integer::sum);
+            strongForms.merge(one(r.form()), 1, Integer::sum);
             boolean known =
                     likely(r).stream().anyMatch(s -> s.targets().stream().anyMatch(this::known));
-            knownForms.merge(String.valueOf(r.form()), known ? 1 : 0, Integer::sum);
+            knownForms.merge(one(r.form()), known ? 1 : 0, Integer::sum);
         }
     }
 
@@ -224,10 +227,10 @@ final class Sifter {
     private double posterior(PageDraft page, Placing placing, ReferenceReading r, Says s) {
         double p = Math.min(Math.max(r.confidence(), 0.001), 0.999);
         double odds = p / (1 - p);
-        int like = strongForms.getOrDefault(String.valueOf(r.form()), 0) - (strong.contains(r) ? 1 : 0);
+        int like = strongForms.getOrDefault(one(r.form()), 0) - (strong.contains(r) ? 1 : 0);
         boolean known = s.targets().stream().anyMatch(this::known);
-        double form = isForeign(r.form()) && !known ? RARE_AND_STRANGE : form(like, known);
-        if (form == RARE_AND_STRANGE) {
+        double form = isForeign(r.form()) && !known ? foreign(s) : form(like, known);
+        if (form <= RARE_AND_STRANGE) {
             strange.add(r.id());
         }
         odds *= form;
@@ -241,11 +244,28 @@ final class Sifter {
      * clamp of a device, not zone X1 of sheet 26.
      */
     private boolean isForeign(String form) {
-        int strongOnes = strongForms.getOrDefault(String.valueOf(form), 0);
-        int knownOnes = knownForms.getOrDefault(String.valueOf(form), 0);
+        int strongOnes = strongForms.getOrDefault(one(form), 0);
+        int knownOnes = knownForms.getOrDefault(one(form), 0);
         return strongOnes >= SEVERAL
                 && knownOnes * 4 <= strongOnes
                 && knownForms.values().stream().anyMatch(n -> n >= SEVERAL && n > knownOnes);
+    }
+
+    private double foreign(Says s) {
+        boolean nowhere = s.targets().stream().allMatch(t -> t.zone() != null && !isZone(t.zone()));
+        return nowhere ? FOREIGN_NOWHERE : RARE_AND_STRANGE;
+    }
+
+    /** Several of one form behind one another are of that form. */
+    private static String one(String form) {
+        String all = String.valueOf(form);
+        for (int n = 1; n <= all.length() / 2; n++) {
+            if (all.length() % n == 0
+                    && all.substring(0, n).repeat(all.length() / n).equals(all)) {
+                return all.substring(0, n);
+            }
+        }
+        return all;
     }
 
     /** A sheet without a grid of its own has the zones of its fellows. */

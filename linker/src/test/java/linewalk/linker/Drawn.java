@@ -39,7 +39,7 @@ import linewalk.drawing.ZoneGrid;
  *
  * <pre>
  * sheet 1                           also: sheet 1|UER-77 (two names), sheet ? (none), of=11, nogrid
- * ref a B4 > 2/C1 L-101 out         also: two targets 3/H1,6/K1; p=0.6; or=2/C7:0.3 another reading; ocr
+ * ref a B4 > 2/C1 L-101 out         also: two targets 3/H1,6/K1; p=0.6; or=2/C7:0.3 another reading; form=AN:N; ocr
  * part P1 pump B2 P S               a port -x has the id x and no name
  * pos V1 Y1A P-A B>T                 by, then passages in the notation of hand tags
  * line P1:P a                       also: drain, pilot, p=0.5, size=DN25, L-101 first; open@B2 a loose end
@@ -152,6 +152,7 @@ final class Drawn {
         String p = option(words, "p");
         String or = option(words, "or");
         Origin origin = words.remove("ocr") ? Origin.OCR : Origin.TEXT;
+        String form = option(words, "form");
         Flow flow = words.remove("out") ? Flow.OUT : words.remove("in") ? Flow.IN : Flow.UNKNOWN;
         Point place = place(words.get(1));
         String text = words.get(3);
@@ -169,7 +170,7 @@ final class Drawn {
                                 place,
                                 Box.around(place).grow(5),
                                 text,
-                                "N/AN",
+                                form == null ? "N/AN" : form,
                                 says,
                                 words.size() > 4 ? words.get(4) : null,
                                 flow,

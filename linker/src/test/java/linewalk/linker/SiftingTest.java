@@ -45,6 +45,33 @@ class SiftingTest {
     }
 
     @Test
+    void clampsOfDevicesAreNoZonesOfSheets() {
+        String references = """
+                        sheet 1
+                        ref a B4 > 2/C1
+                        ref b B3 > 2/C2
+                        ref c B2 > 2/C3
+                        ref x1 D1 > 26/X1 form=AN:N
+                        ref x2 D2 > 27/X1 form=AN:N
+                        ref x3 D3 > 3/X2 form=AN:NAN:N
+                        sheet 2
+                        ref d C1 > 1/B4
+                        ref e C2 > 1/B3
+                        ref f C3 > 1/B2
+                        """;
+        assertThat(Drawn.of(references).link().references())
+                .extracting(r -> r.id())
+                .containsExactly("1:a", "1:b", "1:c", "2:d", "2:e", "2:f");
+    }
+
+    @Test
+    void oneOfThemMayStillBeAnErrorOfTheUsualForm() {
+        DrawingSet set = Drawn.of("sheet 1\nref a B4 > 2/C1\nref b B3 > 8/C2\nsheet 2\nref d C1 > 1/B4")
+                .link();
+        assertThat(findings(set)).containsExactly("no-such-sheet b");
+    }
+
+    @Test
     void aTextLayerIsNeverTalkedOutOfADraftingError() {
         DrawingSet set = Drawn.of("""
                         sheet 1
