@@ -50,7 +50,9 @@ final class Chained {
         double[][] ends = facing(a, b);
         double gap = Math.hypot(ends[0][0] - ends[1][0], ends[0][1] - ends[1][1]);
         double aside = a.straight().aside(ends[1][0], ends[1][1]);
-        return gap < WIDEST * on && aside < 1.5 + 0.4 * a.width() && (outline(a, b, gap) || lost(a, b, gap) || filled(ends) || crossed(a, b, ends, gap));
+        return gap < WIDEST * on
+                && aside < 1.5 + 0.4 * a.width()
+                && (outline(a, b, gap) || lost(a, b, gap) || filled(ends) || crossed(a, b, ends, gap));
     }
 
     /** A chain line is no pipe: whatever stands on an outline's side, the side goes on behind it. */
@@ -139,7 +141,8 @@ final class Chained {
             double length = 0;
             double sum = 0;
             for (int k : group) {
-                double own = rows.get(k).dashes().stream().mapToDouble(Line::span).sum();
+                double own =
+                        rows.get(k).dashes().stream().mapToDouble(Line::span).sum();
                 length += own;
                 sum += own * rows.get(k).width();
             }
@@ -159,7 +162,9 @@ final class Chained {
             for (int k = 0; k < rows.size(); k++) {
                 DashRow o = rows.get(k);
                 boolean onePen = Math.abs(o.width() - row.width()) < 1.2 && o.chain() == row.chain();
-                if (!seen[k] && onePen && (meets(row, o, row.at(row.end(false))) || meets(row, o, row.at(row.end(true))))) {
+                if (!seen[k]
+                        && onePen
+                        && (meets(row, o, row.at(row.end(false))) || meets(row, o, row.at(row.end(true))))) {
                     seen[k] = true;
                     group.add(k);
                 }

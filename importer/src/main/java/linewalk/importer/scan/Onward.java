@@ -70,9 +70,8 @@ final class Onward {
         double[] m = DashRows.middle(e.line);
         double[] n = DashRows.middle(o.line);
         double off = Math.max(e.line.straight.aside(o.at[0], o.at[1]), o.line.straight.aside(e.at[0], e.at[1]));
-        double offMiddle = e.line.span() > o.line.span()
-                ? e.line.straight.aside(n[0], n[1])
-                : o.line.straight.aside(m[0], m[1]);
+        double offMiddle =
+                e.line.span() > o.line.span() ? e.line.straight.aside(n[0], n[1]) : o.line.straight.aside(m[0], m[1]);
         return now(e.line) != now(o.line)
                 && e.dx * o.dx + e.dy * o.dy < -0.9
                 && turn < Math.min(0.3, 0.03 + 2 / shorter)

@@ -28,8 +28,8 @@ final class Solids {
 
         /** No line meets the shape: the blob is hardly more than it. */
         boolean isAllOf(Blob b) {
-            double beyond = Math.max(
-                    Math.max(box[0] - b.x0(), b.x1() - box[2]), Math.max(box[1] - b.y0(), b.y1() - box[3]));
+            double beyond =
+                    Math.max(Math.max(box[0] - b.x0(), b.x1() - box[2]), Math.max(box[1] - b.y0(), b.y1() - box[3]));
             return beyond < stubPx
                     && b.x0() <= box[0]
                     && b.y0() <= box[1]

@@ -73,12 +73,9 @@ class DashesTest {
         List<Stroke> found = dashedOf(with(new Sketch(), dashed(4, DASHES, corner)));
         Point at = new Point(700 / Sketch.PX_PER_PT, 300 / Sketch.PX_PER_PT);
         assertThat(found).isNotEmpty();
-        assertThat(found)
-                .allSatisfy(x -> assertThat(x.points().stream()
-                                .mapToDouble(at::distancePt)
-                                .min()
-                                .orElseThrow())
-                        .isLessThan(0.6));
+        assertThat(found).allSatisfy(x -> assertThat(
+                        x.points().stream().mapToDouble(at::distancePt).min().orElseThrow())
+                .isLessThan(0.6));
     }
 
     @Test

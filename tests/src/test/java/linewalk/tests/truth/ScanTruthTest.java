@@ -95,8 +95,8 @@ class ScanTruthTest {
         Point p = to.apply(new Point(thing.get("x").asDouble(), thing.get("y").asDouble()));
         thing.put("x", p.xPt()).put("y", p.yPt());
         thing.path("ports").properties().forEach(e -> {
-            Point port = to.apply(
-                    new Point(e.getValue().get(0).asDouble(), e.getValue().get(1).asDouble()));
+            Point port = to.apply(new Point(
+                    e.getValue().get(0).asDouble(), e.getValue().get(1).asDouble()));
             e.setValue(new ObjectMapper().createArrayNode().add(port.xPt()).add(port.yPt()));
         });
     }
