@@ -62,7 +62,9 @@ record ReadRow(TextRow row, Upright upright, int turn, double cap, double baseli
                     .filter(o -> o.text().equalsIgnoreCase(l.text()))
                     .count();
             if (three.size() <= 4 && agree >= 2) {
-                double likelihood = l.likelihood() * Math.min(1, agree / 3 + 0.1);
+                boolean unanimous = three.size() == 3 && agree == 3 && l.text().matches("[A-Z0-9]");
+                double likelihood =
+                        unanimous ? Math.sqrt(l.likelihood()) : l.likelihood() * Math.min(1, agree / 3 + 0.1);
                 return List.of(new ReadLetter(
                         0, 0, image.crop().widthPx(), 0, false, List.of(new ReadLetter.Option(l.text(), likelihood))));
             }

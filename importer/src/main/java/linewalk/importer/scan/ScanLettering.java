@@ -17,7 +17,7 @@ final class ScanLettering {
     private static final double READ = 0.5;
 
     /** A letter alone has no neighbours to bear it out. */
-    private static final double ALONE = 0.6;
+    private static final double ALONE = 0.55;
 
     private final GrayU8 grey;
     private final Upright registered;
