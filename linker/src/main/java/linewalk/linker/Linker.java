@@ -80,6 +80,7 @@ public final class Linker {
         SheetTags sheets = new SheetTags(board);
         each(tags, HandTag.OfSheet.class, sheets::place);
         SheetNaming.name(pages, findings);
+        GridFellows.mend(pages);
         if (settings.standardGrid() != null && !settings.standardGrid().isBlank()) {
             for (PageDraft p : pages) {
                 if (p.grid() == null) {

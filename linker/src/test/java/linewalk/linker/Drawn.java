@@ -38,7 +38,7 @@ import linewalk.drawing.ZoneGrid;
  * each zone is 100 points wide; things stand in the middle of their zone, or {@code B4+20,0} beside it.
  *
  * <pre>
- * sheet 1                           also: sheet 1|UER-77 (two names), sheet ? (none), of=11, nogrid
+ * sheet 1                           also: sheet 1|UER-77 (two names), sheet ? (none), of=11, nogrid, from=2 (first column)
  * ref a B4 > 2/C1 L-101 out         also: two targets 3/H1,6/K1; p=0.6; or=2/C7:0.3 another reading; form=AN:N; ocr
  * part P1 pump B2 P S               a port -x has the id x and no name
  * pos V1 Y1A P-A B>T                 by, then passages in the notation of hand tags
@@ -51,7 +51,7 @@ final class Drawn {
         final int number;
         List<SheetReading.Name> names = new ArrayList<>();
         Integer sheetCount;
-        boolean grid = true;
+        ZoneGrid grid;
         final Map<String, ReferenceReading> references = new LinkedHashMap<>();
         final Map<String, Component> components = new LinkedHashMap<>();
         final List<Line> lines = new ArrayList<>();
@@ -127,7 +127,8 @@ final class Drawn {
         pages.add(p);
         String of = option(words, "of");
         p.sheetCount = of == null ? null : Integer.valueOf(of);
-        p.grid = !words.remove("nogrid");
+        String from = option(words, "from");
+        p.grid = words.remove("nogrid") ? null : from == null ? GRID : from(Integer.parseInt(from));
         double likelihood = 0.95;
         for (String name : words.get(0).split("\\|")) {
             if (!name.equals("?")) {
@@ -135,6 +136,10 @@ final class Drawn {
                 likelihood -= 0.3;
             }
         }
+    }
+
+    private static ZoneGrid from(int column) {
+        return new ZoneGrid(GRID.columns().subList(column - 1, 4), GRID.rows(), true);
     }
 
     private static Point place(String word) {
@@ -269,7 +274,7 @@ final class Drawn {
                 null,
                 null,
                 null,
-                p.grid ? GRID : null,
+                p.grid,
                 List.copyOf(p.references.values()),
                 List.copyOf(p.components.values()),
                 List.of(),
