@@ -30,6 +30,9 @@ final class Hops {
 
     private static final double DASHED = 0.5;
 
+    /** How finely a dashed line's bow is searched for. */
+    private static final double SEARCH_PX = 2;
+
     /** With so much ink on the other side too it is a circle. */
     private static final double CIRCLE = 0.45;
 
@@ -126,7 +129,7 @@ final class Hops {
         double most = least;
         // a dashed line's last dash may end a gap before the bow begins
         for (double r = gap / 2; r > (dashed ? 0.28 : 0.45) * gap && r > LEAST / 2 * e.line.width; r -= 1) {
-            for (double at = r; at <= gap - r + 0.5; at += 1) {
+            for (double at = r; at <= gap - r + 0.5; at += SEARCH_PX) {
                 for (double side : new double[] {-1, 1}) {
                     Bow bow = new Bow(e.x + at * dx, e.y + at * dy, r, dx, dy, side);
                     double inked = inked(bow, e.line.width);
