@@ -26,13 +26,22 @@ final class TargetCheck {
     }
 
     void check(List<Finding> findings) {
+        SilentSheet silent = new SilentSheet(index);
         for (Ref r : index.refs) {
             // one that is perhaps none has its own finding
             boolean doubtful = r.confidence() < Sifter.DOUBTFUL && index.strange.contains(r.id());
             for (int i = 0; !doubtful && i < r.targets().size(); i++) {
-                check(new Slot(r, i)).ifPresent(findings::add);
+                Slot s = new Slot(r, i);
+                check(s).ifPresent(f -> {
+                    if (f.rule() == Rule.NOTHING_THERE) {
+                        silent.add(s, f);
+                    } else {
+                        findings.add(f);
+                    }
+                });
             }
         }
+        findings.addAll(silent.findings());
     }
 
     private Optional<Finding> check(Slot s) {

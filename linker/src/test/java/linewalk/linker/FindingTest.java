@@ -44,6 +44,20 @@ class FindingTest {
     }
 
     @Test
+    void aSheetThatAnswersNoneOfManyIsToldOnce() {
+        DrawingSet set = Drawn.of("""
+                        sheet 3
+                        sheet 4
+                        ref a B1 > 3/A1
+                        ref b B2 > 3/A2
+                        ref c B3 > 3/A3
+                        ref d B4 > 3/A4
+                        """).link();
+        assertThat(findings(set)).containsExactly("nothing-there a b c d");
+        assertThat(finding(set, Rule.NOTHING_THERE).message()).contains("4 references on sheet 4 lead to sheet 3");
+    }
+
+    @Test
     void somethingThatPointsElsewhere() {
         DrawingSet set = Drawn.of("""
                         sheet 1
