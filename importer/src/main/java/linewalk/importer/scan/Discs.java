@@ -2,9 +2,9 @@ package linewalk.importer.scan;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Collections;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -101,7 +101,7 @@ final class Discs {
     }
 
     private Set<Piece> sidesOf(Polygon p) {
-        Set<Piece> out = Collections.newSetFromMap(new IdentityHashMap<>());
+        Set<Piece> out = new LinkedHashSet<>();
         Coordinate[] c = p.getExteriorRing().getCoordinates();
         for (int i = 1; i < c.length; i++) {
             Piece side = sides.get(Set.of(c[i - 1], c[i]));
@@ -114,7 +114,7 @@ final class Discs {
 
     private Rounds.Curve ring(Geometry whole, List<Polygon> fields) {
         Envelope e = whole.getEnvelopeInternal();
-        Set<Piece> near = Collections.newSetFromMap(new IdentityHashMap<>());
+        Set<Piece> near = new LinkedHashSet<>();
         fields.forEach(f -> near.addAll(sidesOf(f)));
         double thick = near.stream().mapToDouble(p -> p.a.thick).min().orElse(1);
         double size = Math.max(e.getWidth(), e.getHeight());

@@ -102,7 +102,7 @@ final class Outlines {
         return used.contains(p);
     }
 
-    private final Set<Piece> used = java.util.Collections.newSetFromMap(new IdentityHashMap<>());
+    private final Set<Piece> used = new LinkedHashSet<>();
     private final Set<Joint> joints = java.util.Collections.newSetFromMap(new IdentityHashMap<>());
 
     static Coordinate[] course(Piece p) {
@@ -134,7 +134,7 @@ final class Outlines {
 
     private Set<Piece> sidesOf(Polygon p) {
         Coordinate[] c = p.getExteriorRing().getCoordinates();
-        Set<Piece> out = java.util.Collections.newSetFromMap(new IdentityHashMap<>());
+        Set<Piece> out = new LinkedHashSet<>();
         for (int i = 1; i < c.length; i++) {
             Piece side = sides.get(Set.of(c[i - 1], c[i]));
             if (side != null) {

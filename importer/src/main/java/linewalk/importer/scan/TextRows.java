@@ -101,8 +101,9 @@ final class TextRows {
             }
         }
         Set<List<Blob>> distinct = java.util.Collections.newSetFromMap(new IdentityHashMap<>());
-        distinct.addAll(group.values());
-        return distinct.stream()
+        return able.stream()
+                .map(group::get)
+                .filter(distinct::add)
                 .filter(g -> g.size() > 1 && g.stream().anyMatch(b -> !bar(b) && !b.oneStroke()))
                 .map(g -> new TextRow(List.copyOf(g), along))
                 .sorted(Comparator.comparingInt(TextRow::y0).thenComparingInt(TextRow::x0))

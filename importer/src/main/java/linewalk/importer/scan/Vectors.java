@@ -9,6 +9,7 @@ import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import linewalk.drawing.Point;
@@ -50,7 +51,8 @@ final class Vectors {
         List<Piece> pieces = new ArrayList<>(Joints.of(web, upright, gauge));
         pieces.removeIf(p -> solids.stream().anyMatch(s -> s.swallows(p)) && untied(p));
         Map<Piece, Line> lines = Lines.of(pieces, gauge, upright);
-        Set<Line> whole = new LinkedHashSet<>(lines.values());
+        Set<Line> whole = new LinkedHashSet<>();
+        pieces.stream().map(lines::get).filter(Objects::nonNull).forEach(whole::add);
         new Onward(lines, gauge, upright).join(whole);
         List<Rounds.Curve> curves = Rounds.of(pieces, gauge, upright);
         List<DashRings.Ring> rings = DashRings.of(pieces);
