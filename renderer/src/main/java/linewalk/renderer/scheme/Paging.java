@@ -32,6 +32,7 @@ public final class Paging {
     /** What covers more than so many columns does not come in two. */
     private static final double TWO_COLUMNS = 1.7;
 
+    private static final double JOINED = 1.2;
     private static final int MOST_COLUMNS = 3;
     /** Each part is one more place where the eye must look for a letter: worth so many pages. */
     private static final double PART_PAGES = 0.25;
@@ -71,10 +72,11 @@ public final class Paging {
             Paging paging = new Paging(scheme, pieces, widthPt, heightPt, columns, marks);
             List<Layout> pages = paging.pages();
             double cost = pages.size() + PART_PAGES * paging.parts.size();
-            if (cost < least) {
-                best = pages;
-                least = cost;
+            if (cost >= least) {
+                return best;
             }
+            best = pages;
+            least = cost;
         }
         return best;
     }
@@ -115,8 +117,7 @@ public final class Paging {
     private boolean fitsBeside(Set<Node> part, List<Set<Node>> page) {
         List<Set<Node>> both = new ArrayList<>(page);
         both.add(part);
-        double covered = both.stream().mapToDouble(p -> covered(p, widthPt)).sum();
-        return covered <= 1 && fits(pieces.layOut(on(both, List.of(both, elsewhere(both))), widthPt), widthPt);
+        return fits(Pieces.onShelves(both.stream().map(this::alone).toList(), widthPt), widthPt);
     }
 
     /** Match marks grow with the number of pages that they name: a page that no longer fits is divided once more. */
@@ -193,7 +194,7 @@ public final class Paging {
             for (Pair p : pairs) {
                 Set<Node> both = new HashSet<>(p.one);
                 both.addAll(p.two);
-                if (covered(both) <= 1 && !failed.contains(both) && fits(both)) {
+                if (covered(both) <= 1 && mayFit(p.one, p.two) && !failed.contains(both) && fits(both)) {
                     parts.set(parts.indexOf(p.one), both);
                     parts.remove(p.two);
                     joined = true;
@@ -204,6 +205,15 @@ public final class Paging {
         }
     }
 
+    /** Two layouts hardly become smaller by being one. */
+    private boolean mayFit(Set<Node> one, Set<Node> two) {
+        return areaPt(alone(one)) + areaPt(alone(two)) <= JOINED * columnPt * heightPt;
+    }
+
+    private static double areaPt(Layout l) {
+        return l.widthPt() * l.heightPt();
+    }
+
     private long shared(Set<Node> one, Set<Node> two) {
         return scheme.nets().stream()
                 .filter(n -> n.meetings().stream().anyMatch(m -> one.contains(m.node()))
@@ -212,21 +222,23 @@ public final class Paging {
     }
 
     private double covered(Set<Node> nodes) {
-        return covered(nodes, columnPt);
-    }
-
-    private double covered(Set<Node> nodes, double acrossPt) {
-        return nodes.stream().mapToDouble(Paging::area).sum() / (acrossPt * heightPt * MOST_COVERED);
+        return nodes.stream().mapToDouble(Paging::area).sum() / (columnPt * heightPt * MOST_COVERED);
     }
 
     private static double area(Node n) {
         return (n.figure().widthPt() + MARGIN_PT) * (n.figure().heightPt() + MARGIN_PT);
     }
 
-    /** In a column, with its match marks, whatever pages the others stand on. */
     private boolean fits(Set<Node> nodes) {
-        List<Set<Node>> part = List.of(nodes);
-        return fits(pieces.layOut(on(part, List.of(part, elsewhere(part))), columnPt), columnPt);
+        return fits(alone(nodes), columnPt);
+    }
+
+    /** A part with its match marks, as if all others stood on one other page. */
+    private Layout alone(Set<Node> nodes) {
+        return pieces.alone(nodes, () -> {
+            List<Set<Node>> part = List.of(nodes);
+            return pieces.layOut(on(part, List.of(part, elsewhere(part))), widthPt);
+        });
     }
 
     private boolean fits(Layout l, double acrossPt) {

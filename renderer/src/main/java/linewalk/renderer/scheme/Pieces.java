@@ -7,6 +7,8 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.Supplier;
 
 /**
  * Lays schemes out piece by piece, a piece being what nets join, and sets the pieces on shelves. A piece that was laid out
@@ -17,6 +19,7 @@ public final class Pieces {
     private static final double BETWEEN_PT = 16;
 
     private final Map<Scheme, Layout> laidOut = new HashMap<>();
+    private final Map<Set<Node>, Layout> alone = new HashMap<>();
 
     /** A row of pieces that stand on one level: pumps and tanks are in line. */
     private static final class Shelf {
@@ -43,8 +46,18 @@ public final class Pieces {
         return pieces.size() == 1 ? pieces.get(0) : onShelves(pieces, mostPt);
     }
 
+    /** The layout of a part of the picture, made once. */
+    Layout alone(Set<Node> part, Supplier<Layout> made) {
+        Layout known = alone.get(part);
+        if (known == null) {
+            known = made.get();
+            alone.put(Set.copyOf(part), known);
+        }
+        return known;
+    }
+
     /** The tallest first, each on the first shelf that has room; on a shelf they keep the order of the scheme. */
-    private static Layout onShelves(List<Layout> pieces, double mostPt) {
+    static Layout onShelves(List<Layout> pieces, double mostPt) {
         List<Integer> tallest = new ArrayList<>();
         pieces.forEach(p -> tallest.add(tallest.size()));
         tallest.sort(Comparator.comparingDouble(i -> -pieces.get(i).heightPt()));
