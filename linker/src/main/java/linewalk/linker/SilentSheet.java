@@ -10,12 +10,13 @@ import linewalk.drawing.Rule;
 
 /**
  * Where a sheet answers none of the references from another, its ends are rather written in a form that is not known (the
- * clamp of a device) than all missing: told once, not reference by reference.
+ * clamp of a device) than all missing: told together, not reference by reference.
  */
 final class SilentSheet {
 
     private static final int SEVERAL = 4;
-    private static final int NAMED = 6;
+    /** A longer list is not looked through. */
+    private static final int A_FINDING = 8;
 
     private record Way(String from, String to) {}
 
@@ -37,7 +38,9 @@ final class SilentSheet {
         List<Finding> all = new ArrayList<>();
         unanswered.forEach((way, slots) -> {
             if (slots.size() >= SEVERAL && isSilent(way)) {
-                all.add(once(slots));
+                for (int i = 0; i < slots.size(); i += A_FINDING) {
+                    all.add(once(slots.subList(i, Math.min(slots.size(), i + A_FINDING))));
+                }
             } else {
                 all.addAll(told.get(way));
             }
@@ -54,17 +57,15 @@ final class SilentSheet {
     private static Finding once(List<Slot> slots) {
         Ref first = slots.get(0).ref();
         String to = slots.get(0).target().sheet();
-        String said =
-                slots.stream().limit(NAMED).map(s -> "'" + s.ref().text() + "'").collect(Collectors.joining(", "));
+        String said = slots.stream().map(s -> "'" + s.ref().text() + "'").collect(Collectors.joining(", "));
         return new Finding(
                 Rule.NOTHING_THERE,
                 first.page().page,
                 first.place(),
                 slots.stream().map(s -> s.ref().id()).distinct().toList(),
                 List.of(),
-                slots.size() + " references on sheet " + first.page().name + " lead to sheet " + to + " (" + said
-                        + (slots.size() > NAMED ? " and others" : "") + "), where no reference names sheet "
-                        + first.page().name + ".",
+                "References on sheet " + first.page().name + " lead to sheet " + to + " (" + said
+                        + "), where no reference names sheet " + first.page().name + ".",
                 "if sheet " + to + " names these ends in a form of its own, give it in set.json (patterns) or as tags;"
                         + " else they are missing there");
     }
