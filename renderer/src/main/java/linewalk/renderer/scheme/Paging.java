@@ -72,11 +72,10 @@ public final class Paging {
             Paging paging = new Paging(scheme, pieces, widthPt, heightPt, columns, marks);
             List<Layout> pages = paging.pages();
             double cost = pages.size() + PART_PAGES * paging.parts.size();
-            if (cost >= least) {
-                return best;
+            if (cost < least) {
+                best = pages;
+                least = cost;
             }
-            best = pages;
-            least = cost;
         }
         return best;
     }
@@ -117,7 +116,8 @@ public final class Paging {
     private boolean fitsBeside(Set<Node> part, List<Set<Node>> page) {
         List<Set<Node>> both = new ArrayList<>(page);
         both.add(part);
-        return fits(Pieces.onShelves(both.stream().map(this::alone).toList(), widthPt), widthPt);
+        List<Layout> all = both.stream().flatMap(p -> alone(p).stream()).toList();
+        return fits(Pieces.onShelves(all, widthPt), widthPt);
     }
 
     /** Match marks grow with the number of pages that they name: a page that no longer fits is divided once more. */
@@ -207,11 +207,13 @@ public final class Paging {
 
     /** Two layouts hardly become smaller by being one. */
     private boolean mayFit(Set<Node> one, Set<Node> two) {
-        return areaPt(alone(one)) + areaPt(alone(two)) <= JOINED * columnPt * heightPt;
+        return areaPt(one) + areaPt(two) <= JOINED * columnPt * heightPt;
     }
 
-    private static double areaPt(Layout l) {
-        return l.widthPt() * l.heightPt();
+    private double areaPt(Set<Node> nodes) {
+        return alone(nodes).stream()
+                .mapToDouble(l -> l.widthPt() * l.heightPt())
+                .sum();
     }
 
     private long shared(Set<Node> one, Set<Node> two) {
@@ -230,14 +232,14 @@ public final class Paging {
     }
 
     private boolean fits(Set<Node> nodes) {
-        return fits(alone(nodes), columnPt);
+        return fits(Pieces.onShelves(alone(nodes), columnPt), columnPt);
     }
 
     /** A part with its match marks, as if all others stood on one other page. */
-    private Layout alone(Set<Node> nodes) {
+    private List<Layout> alone(Set<Node> nodes) {
         return pieces.alone(nodes, () -> {
             List<Set<Node>> part = List.of(nodes);
-            return pieces.layOut(on(part, List.of(part, elsewhere(part))), widthPt);
+            return on(part, List.of(part, elsewhere(part)));
         });
     }
 

@@ -19,7 +19,7 @@ public final class Pieces {
     private static final double BETWEEN_PT = 16;
 
     private final Map<Scheme, Layout> laidOut = new HashMap<>();
-    private final Map<Set<Node>, Layout> alone = new HashMap<>();
+    private final Map<Set<Node>, List<Layout>> alone = new HashMap<>();
 
     /** A row of pieces that stand on one level: pumps and tanks are in line. */
     private static final class Shelf {
@@ -40,20 +40,24 @@ public final class Pieces {
 
     /** @param mostPt width that shelves may take; a piece that is wider has one of its own */
     Layout layOut(Scheme scheme, double mostPt) {
-        List<Layout> pieces = of(scheme).stream()
-                .map(s -> laidOut.computeIfAbsent(s, Layering::of))
-                .toList();
+        List<Layout> pieces = each(scheme);
         return pieces.size() == 1 ? pieces.get(0) : onShelves(pieces, mostPt);
     }
 
-    /** The layout of a part of the picture, made once. */
-    Layout alone(Set<Node> part, Supplier<Layout> made) {
-        Layout known = alone.get(part);
+    /** The pieces of a part of the picture, laid out once. */
+    List<Layout> alone(Set<Node> part, Supplier<Scheme> scheme) {
+        List<Layout> known = alone.get(part);
         if (known == null) {
-            known = made.get();
+            known = each(scheme.get());
             alone.put(Set.copyOf(part), known);
         }
         return known;
+    }
+
+    private List<Layout> each(Scheme scheme) {
+        return of(scheme).stream()
+                .map(s -> laidOut.computeIfAbsent(s, Layering::of))
+                .toList();
     }
 
     /** The tallest first, each on the first shelf that has room; on a shelf they keep the order of the scheme. */
