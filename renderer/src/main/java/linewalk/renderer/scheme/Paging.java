@@ -32,10 +32,16 @@ public final class Paging {
     /** What covers more than so many columns does not come in two. */
     private static final double TWO_COLUMNS = 1.7;
 
-    private static final double JOINED = 1.2;
+    /** Of a column's area: what covers more in two layouts does not come in one. */
+    private static final double JOINED = 1.0;
+    /** Of a column's sides. */
+    private static final double TOUCHING = 1.1;
+
     private static final int MOST_COLUMNS = 3;
     /** Each part is one more place where the eye must look for a letter: worth so many pages. */
     private static final double PART_PAGES = 0.25;
+    /** Two parts on one page: nothing that is divided costs less. */
+    private static final double LEAST_DIVIDED = 1 + 2 * PART_PAGES;
 
     private static final double BETWEEN_COLUMNS_PT = 16;
     private static final double MARGIN_PT = 20;
@@ -45,12 +51,12 @@ public final class Paging {
     private final double widthPt;
     private final double heightPt;
     private final double columnPt;
-    private final MatchMark marks;
+    private final MatchNodes marks;
     private final Pieces pieces;
     private final List<Set<Node>> parts = new ArrayList<>();
     private final List<List<Set<Node>>> pages = new ArrayList<>();
 
-    private Paging(Scheme scheme, Pieces pieces, double widthPt, double heightPt, int columns, MatchMark marks) {
+    private Paging(Scheme scheme, Pieces pieces, double widthPt, double heightPt, int columns, MatchNodes marks) {
         this.scheme = scheme;
         this.pieces = pieces;
         this.widthPt = widthPt;
@@ -66,10 +72,11 @@ public final class Paging {
      * @param widthPt of the picture's field on the paper
      */
     public static List<Layout> of(Scheme scheme, Pieces pieces, double widthPt, double heightPt, MatchMark marks) {
+        MatchNodes known = new MatchNodes(marks);
         List<Layout> best = List.of();
         double least = Double.MAX_VALUE;
-        for (int columns = 1; columns <= MOST_COLUMNS && least > 1 + PART_PAGES; columns++) {
-            Paging paging = new Paging(scheme, pieces, widthPt, heightPt, columns, marks);
+        for (int columns = 1; columns <= MOST_COLUMNS && least > LEAST_DIVIDED; columns++) {
+            Paging paging = new Paging(scheme, pieces, widthPt, heightPt, columns, known);
             List<Layout> pages = paging.pages();
             double cost = pages.size() + PART_PAGES * paging.parts.size();
             if (cost < least) {
@@ -207,7 +214,11 @@ public final class Paging {
 
     /** Two layouts hardly become smaller by being one. */
     private boolean mayFit(Set<Node> one, Set<Node> two) {
-        return areaPt(one) + areaPt(two) <= JOINED * columnPt * heightPt;
+        Layout a = column(one);
+        Layout b = column(two);
+        return areaPt(one) + areaPt(two) <= JOINED * columnPt * heightPt
+                && (a.widthPt() + b.widthPt() <= TOUCHING * columnPt
+                        || a.heightPt() + b.heightPt() <= TOUCHING * heightPt);
     }
 
     private double areaPt(Set<Node> nodes) {
@@ -232,7 +243,11 @@ public final class Paging {
     }
 
     private boolean fits(Set<Node> nodes) {
-        return fits(Pieces.onShelves(alone(nodes), columnPt), columnPt);
+        return fits(column(nodes), columnPt);
+    }
+
+    private Layout column(Set<Node> nodes) {
+        return Pieces.onShelves(alone(nodes), columnPt);
     }
 
     /** A part with its match marks, as if all others stood on one other page. */
@@ -288,8 +303,7 @@ public final class Paging {
         }
         boolean onThisPage = page.stream().anyMatch(p -> p != part && meets(net, p));
         boolean above = here.stream().anyMatch(m -> Net.leavesUpwards(m, net.height()));
-        Figure figure = marks.mark(net, onThisPage, others, above);
-        return new Node(MATCH + " " + net.name() + " " + page.indexOf(part), figure, net.height());
+        return marks.of(net, onThisPage, others, above, page.indexOf(part));
     }
 
     private static boolean meets(Net net, Set<Node> part) {
