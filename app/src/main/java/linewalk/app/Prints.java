@@ -87,8 +87,8 @@ record Prints(LoadedSet loaded, PrintForm form) {
         }
         List<CycleChart.Step> all = loaded.chart().steps();
         Steps steps = loaded.steps();
-        int at = all.indexOf(loaded.chart().find(step).orElse(null));
         StepState now = steps.get(step);
+        int at = all.indexOf(now.step());
         return Moment.of(now, all.size() < 2 ? null : steps.all().get((at + all.size() - 1) % all.size()));
     }
 

@@ -39,9 +39,19 @@ class BadQuestionTest {
     }
 
     @Test
+    void anUnknownStepOfACircuitToo() {
+        Refusal.isWrongUse(
+                linewalk("circuit", set, "--step", "Extent", "--out", folder.resolve("print.pdf")),
+                "no step Extent",
+                "Extend");
+    }
+
+    @Test
     void aStepWithoutACycleChart() {
         set.resolve("cycle.csv").toFile().delete();
         Refusal.isWrongUse(linewalk("trace", set, "--from", "P1", "--step", "Extend"), "no cycle chart");
+        Path print = folder.resolve("print.pdf");
+        Refusal.isWrongUse(linewalk("circuit", set, "--step", "Extend", "--out", print), "no cycle chart");
     }
 
     @Test
