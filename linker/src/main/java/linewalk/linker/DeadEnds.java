@@ -141,6 +141,9 @@ final class DeadEnds {
         Position now = state.of(c);
         if (now != null && now.passages().stream().anyMatch(x -> comesOut(x, at.port()))) {
             return new Stop(w, s, Cause.BACKWARDS, where + "it lets oil out there, none in");
+        } else if (moves.passes.againstReturn(c, at.port())) {
+            return new Stop(
+                    w, s, Cause.BACKWARDS, where + "this line is open to the tank, so oil leaves the valve there");
         } else if (!c.positions().isEmpty() && now != null) {
             return new Stop(w, s, Cause.SHUT, where + state.words(c) + " it joins this port to nothing");
         } else if (moves.passes.closed(c)) {

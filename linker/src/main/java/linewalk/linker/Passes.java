@@ -57,9 +57,20 @@ final class Passes {
             pump(c, in, passes);
         } else if (!ENDS.contains(c.kind())) {
             inside(c, in, passes);
+            passes.removeIf(p -> outOfReturn(c, in, p.out()));
             twins(c, in, passes);
         }
         return passes;
+    }
+
+    /** Oil that came to a line open to the tank goes down to it, not up through a valve: no pressure drives it. */
+    private boolean outOfReturn(Component c, Port in, Port out) {
+        return SWITCHING.contains(c.kind()) && returns.at(in) && !returns.at(out);
+    }
+
+    /** A valve's port at which oil leaves it for the tank. */
+    boolean againstReturn(Component c, Port in) {
+        return SWITCHING.contains(c.kind()) && returns.at(in);
     }
 
     private List<Component> drawings(Component c) {

@@ -186,13 +186,17 @@ public final class Tracer {
                 true);
     }
 
+    private String fedByAnother(Asked a) {
+        return a.state.step() == null ? "" : new FeedingPumps(circuit, steps).instead(a.route, a.question.step());
+    }
+
     private Answer notFound(Asked a, Moves moves) {
         Optional<DeadEnds.Stop> stop = new DeadEnds(moves, a.route, a.state).farthest();
         if (stop.isPresent()) {
             List<Leg> reached = legs.of(stop.get().walk(), stop.get().end());
             return new Answer.Stopped(
                     new Trace(a.question, reached, legs.sheets(reached), List.of()),
-                    stop.get().why(),
+                    stop.get().why() + fedByAnother(a),
                     false);
         }
         Component from = a.route.from().get(0);
@@ -204,8 +208,8 @@ public final class Tracer {
         String where = from.tag() + " on " + circuit.set.address(from.page(), from.place());
         String why = none
                 ? "ends at " + where + ": no line was read at a port by which oil leaves it"
-                : "no way from " + where + " leads" + (tags.isEmpty() ? "" : " over " + tags) + " to "
-                        + a.question.to();
+                : "no way from " + where + " leads" + (tags.isEmpty() ? "" : " over " + tags) + " to " + a.question.to()
+                        + fedByAnother(a);
         return new Answer.Stopped(new Trace(a.question, reached, legs.sheets(reached), List.of()), why, false);
     }
 }

@@ -78,6 +78,36 @@ class TraceTest {
         assertThat(twoPumps.walk(from("P1", "A1"))).startsWith("stopped: ");
     }
 
+    /** Common practice, no source: a pump that is unloaded to the tank drives no motor by the return port of its valve. */
+    @Test
+    void oilOnItsWayHomeDoesNotEnterAnotherValveByItsReturnPort() {
+        Drawn twoPumps = Drawn.of("""
+                        sheet 1
+                        part T1 tank D1 S1 S2 R1
+                        part P1 pump C1 P S
+                        part P2 pump C3 P S
+                        part V1 directional-valve B1 P T
+                        part V2 directional-valve B3 P T A B
+                        part V4 relief-valve C4 A B
+                        part M1 motor A3 A B
+                        pos V1 rest P-T
+                        pos V2 rest
+                        pos V2 Y1 P-A B-T
+                        line T1:S1 P1:S
+                        line T1:S2 P2:S
+                        line P1:P V1:P
+                        line V1:T V2:T V4:B T1:R1
+                        line P2:P V2:P V4:A
+                        line V2:A M1:A
+                        line V2:B M1:B
+                        """).step("turn", "Y1");
+        assertThat(twoPumps.walk(in("turn", "P2", "M1"))).isEqualTo("P2 V2 M1 V2 T1");
+        assertThat(twoPumps.walk(in("turn", "P1", "M1")))
+                .startsWith("stopped: ")
+                .endsWith("; in this step M1 is fed by P2");
+        assertThat(twoPumps.walk(in("turn", "P1"))).isEqualTo("P1 V1 T1");
+    }
+
     @Test
     void inTheClosedCentreThePumpGoesOverTheReliefValve() {
         assertThat(press().walk(from("P1"))).isEqualTo("P1 V0 T1");
