@@ -24,7 +24,7 @@ final class BrokenView {
     private static final double FINE_PRINT_PT = 3.6;
 
     /** How much of the original is shown on both sides of a line, on the print. */
-    private static final double BESIDE_PT = 20;
+    static final double BESIDE_PT = 20;
 
     private static final double LEAST_SCALE = 0.6;
     private static final double MOST_SCALE = 2;

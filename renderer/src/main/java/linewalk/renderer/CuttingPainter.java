@@ -300,6 +300,12 @@ final class CuttingPainter {
             Reference r = d.leg() < p.view().stay.firstLeg() ? x.to() : x.from();
             return placed(p, at, r.box());
         }
+        Optional<Reference> named = p.view().stay.references().stream()
+                .filter(r -> d.about().contains(r.id()) && r.box().contains(d.place()))
+                .findFirst();
+        if (named.isPresent()) {
+            return placed(p, at, named.get().box());
+        }
         Point2D on = at.transform(place, null);
         c.fill(Ink.DOUBT, Canvas.disc(on.getX(), on.getY(), 3));
         return new Rectangle2D.Double(on.getX() - 3, on.getY() - 3, 6, 6);

@@ -5,9 +5,13 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import linewalk.drawing.Box;
+import linewalk.drawing.Point;
 
 /** Divides a view into parts that fit the page, past parts and references where that can be had. */
 final class ViewCuts {
+
+    /** Of a part or of the paper: less of it is shown where the rest is. */
+    private static final double LEAST_SHARE = 0.25;
 
     private final BrokenView view;
 
@@ -32,26 +36,46 @@ final class ViewCuts {
         return parts;
     }
 
+    /** No larger than what of the path and its parts lies in it. */
     private void trimmed(Rectangle2D part, List<Rectangle2D> parts) {
         Rectangle2D used = null;
-        for (BrokenView.Cell cell : view.cells) {
-            Rectangle2D r = cell.view().createIntersection(part);
-            if (r.getWidth() > 0 && r.getHeight() > 0) {
-                used = used == null ? r : used.createUnion(r);
+        for (Box key : view.keys) {
+            Rectangle2D all = view.map(key);
+            Rectangle2D seen = all.createIntersection(part);
+            if (isWorthIt(seen, all, part)) {
+                used = used == null ? seen : used.createUnion(seen);
             }
         }
-        if (used != null && holdsPath(used)) {
+        for (List<Point> course : view.stay.courses().values()) {
+            for (BrokenView.Stretch s : view.map(course)) {
+                for (List<Point2D> piece : new Clip(s.points(), part).pieces) {
+                    Rectangle2D strip = strip(piece).createIntersection(part);
+                    used = used == null ? strip : used.createUnion(strip);
+                }
+            }
+        }
+        if (used != null) {
             parts.add(used);
         }
     }
 
-    private boolean holdsPath(Rectangle2D part) {
-        if (view.keys.stream().anyMatch(k -> view.map(k).intersects(part))) {
-            return true;
-        }
-        return view.stay.courses().values().stream()
-                .flatMap(c -> view.map(c).stream())
-                .anyMatch(s -> !new Clip(s.points(), part).pieces.isEmpty());
+    /** A rim of something that is shown next door is not. */
+    private static boolean isWorthIt(Rectangle2D seen, Rectangle2D all, Rectangle2D part) {
+        return seen.getWidth() > 0
+                && seen.getHeight() > 0
+                && (area(seen) > LEAST_SHARE * area(all) || area(seen) > LEAST_SHARE * area(part));
+    }
+
+    private static double area(Rectangle2D r) {
+        return r.getWidth() * r.getHeight();
+    }
+
+    private static Rectangle2D strip(List<Point2D> piece) {
+        Rectangle2D r = new Rectangle2D.Double(piece.get(0).getX(), piece.get(0).getY(), 0, 0);
+        piece.forEach(r::add);
+        double beside = BrokenView.BESIDE_PT;
+        return new Rectangle2D.Double(
+                r.getX() - beside, r.getY() - beside, r.getWidth() + 2 * beside, r.getHeight() + 2 * beside);
     }
 
     private List<Double> cuts(double lengthPt, double roomPt, boolean vertical) {
@@ -65,25 +89,25 @@ final class ViewCuts {
         return cuts;
     }
 
+    /** Where the fewest parts and references are cut through, the last of such places. */
     private double lastFree(double from, double downTo, boolean vertical) {
-        for (double at = from; at > downTo; at -= 2) {
-            if (isFree(at, vertical)) {
-                return at;
+        double best = from;
+        long least = Long.MAX_VALUE;
+        for (double at = from; at > downTo && least > 0; at -= 2) {
+            long cut = cutThrough(at, vertical);
+            if (cut < least) {
+                least = cut;
+                best = at;
             }
         }
-        return from;
+        return best;
     }
 
-    private boolean isFree(double at, boolean vertical) {
-        for (Box key : view.keys) {
-            Rectangle2D k = view.map(key);
-            double lo = vertical ? k.getMinX() : k.getMinY();
-            double hi = vertical ? k.getMaxX() : k.getMaxY();
-            if (at > lo && at < hi) {
-                return false;
-            }
-        }
-        return true;
+    private long cutThrough(double at, boolean vertical) {
+        return view.keys.stream()
+                .map(view::map)
+                .filter(k -> at > (vertical ? k.getMinX() : k.getMinY()) && at < (vertical ? k.getMaxX() : k.getMaxY()))
+                .count();
     }
 
     static Point2D center(Rectangle2D r) {
