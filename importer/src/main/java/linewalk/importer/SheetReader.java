@@ -159,7 +159,9 @@ final class SheetReader implements AutoCloseable {
         Frame frame = FrameFinder.find(labels, Segment.straightOf(marks.strokes()), marks.widthPt(), marks.heightPt());
         TitleBlock title = TitleBlockFinder.find(labels, marks.widthPt(), marks.heightPt());
         Symbols symbols = SymbolFinder.find(marks, labels, frame, new FlagTest(grammar));
-        List<Net> nets = NetworkBuilder.build(symbols, marks.fills(), ReferenceFinder.others(labels, grammar));
+        List<Label> texts = ReferenceFinder.others(labels, grammar);
+        List<Label> maybe = labels.stream().filter(l -> !texts.contains(l)).toList();
+        List<Net> nets = NetworkBuilder.build(symbols, marks.fills(), texts, maybe);
         References references = ReferenceFinder.find(labels, frame, symbols, nets, grammar);
         List<Net> lines =
                 new NotLines(symbols.tolerancePt(), references.at().keySet(), symbols.arrows(), labels).without(nets);

@@ -40,7 +40,8 @@ public final class NetworkBuilder {
     private record PieceSegment(Piece piece, int index, Segment segment) {}
 
     private final Symbols symbols;
-    private final List<Label> labels;
+    private final List<Label> texts;
+    private final List<Label> references;
     private final double tolPt;
     private final List<Piece> pieces = new ArrayList<>();
     private final List<Node> nodes = new ArrayList<>();
@@ -48,14 +49,19 @@ public final class NetworkBuilder {
     private final Set<Node> doubtful = Collections.newSetFromMap(new IdentityHashMap<>());
     private Near<PieceSegment> segments;
 
-    private NetworkBuilder(Symbols symbols, List<Label> labels) {
+    private NetworkBuilder(Symbols symbols, List<Label> texts, List<Label> references) {
         this.symbols = symbols;
-        this.labels = labels;
+        this.texts = texts;
+        this.references = references;
         this.tolPt = symbols.tolerancePt();
     }
 
-    public static List<Net> build(Symbols symbols, List<Fill> fills, List<Label> labels) {
-        return new NetworkBuilder(symbols, labels).build(fills);
+    /**
+     * @param texts that cannot be references
+     * @param references what may be some
+     */
+    public static List<Net> build(Symbols symbols, List<Fill> fills, List<Label> texts, List<Label> references) {
+        return new NetworkBuilder(symbols, texts, references).build(fills);
     }
 
     private List<Net> build(List<Fill> fills) {
@@ -76,7 +82,8 @@ public final class NetworkBuilder {
         }
         connectRuns();
         attach();
-        new GapBridge(nodes, labels, tolPt).bridge();
+        new EndBars(references).drop(nodes);
+        new GapBridge(nodes, texts, tolPt).bridge();
         return Net.of(nodes, doubtful::contains);
     }
 

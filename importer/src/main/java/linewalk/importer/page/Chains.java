@@ -16,6 +16,9 @@ final class Chains {
 
     private static final double SAME_PEN = 0.05;
 
+    /** How far from the straight line a point may lie that is no bend, in tolerances. */
+    private static final double STRAIGHT_TOL = 0.02;
+
     private final Corners corners;
     private final Map<Point, List<Stroke>> ends = new HashMap<>();
     private final Set<Stroke> used = Collections.newSetFromMap(new IdentityHashMap<>());
@@ -63,7 +66,20 @@ final class Chains {
         }
         return points.size() == start.points().size() && !ring
                 ? start
-                : new Stroke(all, ring, false, start.widthPt(), start.dash(), false);
+                : new Stroke(bends(all), ring, false, start.widthPt(), start.dash(), false);
+    }
+
+    /** Without the points at which the pieces of one straight line met. */
+    private List<Point> bends(List<Point> points) {
+        List<Point> bends = new ArrayList<>(List.of(points.get(0)));
+        for (int i = 1; i < points.size() - 1; i++) {
+            Segment past = new Segment(bends.get(bends.size() - 1), points.get(i + 1));
+            if (past.distancePt(points.get(i)) > STRAIGHT_TOL * tolPt) {
+                bends.add(points.get(i));
+            }
+        }
+        bends.add(points.get(points.size() - 1));
+        return bends;
     }
 
     /** Adds what continues at one end; returns the corner where it stops. */

@@ -20,8 +20,8 @@ import linewalk.importer.page.Near;
 public final class Designations {
 
     private static final Pattern FORM = Pattern.compile(
-            "\\d{0,3}[A-Z]{1,4}\\d{1,3}(?:[.-]\\d{1,2})?[A-Z]?|(?:[A-Z0-9]{1,3}-)?[A-Z]?\\d{1,2}\\.\\d{1,2}(?:\\.\\d{1,2})?|[A-Z]{1,3}-\\d{1,3}[A-Z]?");
-    private static final Pattern RESERVOIR = Pattern.compile("TANK|RESERVOIR|OIL TANK|HEADER TANK");
+            "\\d{0,3}[A-Z]{1,4}\\d{1,3}(?:[.-]\\d{1,2})?[A-Z]?|(?:[A-Z0-9]{1,3}-)?[A-Z]?\\d{1,2}\\.\\d{1,2}(?:\\.\\d{1,2})?|[A-Z]{1,5}-\\d{1,3}[A-Z]?");
+    private static final Pattern RESERVOIR = Pattern.compile("(?:(?:OIL |HEADER )?TANK|RESERVOIR)(?:[ -]?\\d{1,2})?");
     private static final Pattern SOLENOID = Pattern.compile(
             "\\d{0,3}YV?\\d{1,3}[A-Z]?|\\d?YA?\\d{1,2}[AB]?|\\d?YA|S(?:OL)?[ -]?\\d{1,3}[A-Z]?|SOL[A-Z]");
     private static final Pattern PORT = Pattern.compile("[ABPTXYLMRS]\\d?");
