@@ -23,6 +23,7 @@ import linewalk.importer.kind.KindReader;
 import linewalk.importer.lettering.Label;
 import linewalk.importer.lettering.LabelBuilder;
 import linewalk.importer.lettering.ReferenceGrammar;
+import linewalk.importer.line.Bypasses;
 import linewalk.importer.line.Net;
 import linewalk.importer.line.NetworkBuilder;
 import linewalk.importer.line.NotLines;
@@ -173,6 +174,7 @@ final class SheetReader implements AutoCloseable {
         taken.addAll(numbers.used());
         Map<Body, Named> named = Designations.assign(symbols.bodies(), labels, taken, symbols);
         Map<Body, Body> partOf = new IdentityHashMap<>();
+        lines = Bypasses.merge(lines, named.keySet(), partOf);
         lines = Couplings.merge(lines, named, partOf);
 
         named.values().forEach(n -> taken.add(n.label()));

@@ -28,9 +28,6 @@ import linewalk.importer.symbol.Symbols;
  */
 public final class NetworkBuilder {
 
-    /** A join dot is at most this wide, in tolerances. */
-    private static final double DOT = 7;
-
     private record Piece(Stroke stroke, List<Point> points) {
         Box box() {
             return Box.around(points);
@@ -101,11 +98,8 @@ public final class NetworkBuilder {
 
     private void dots(List<Fill> fills) {
         for (Fill f : fills) {
-            Box b = f.box();
-            boolean round = f.curved() || f.outline().size() > 6;
-            boolean small = b.widthPt() < DOT * tolPt && b.heightPt() < DOT * tolPt;
-            if (!f.light() && round && small && Math.abs(b.widthPt() - b.heightPt()) < 0.2 * b.widthPt()) {
-                join(b.center(), b.widthPt() / 2 + tolPt / 2);
+            if (f.isDot(tolPt)) {
+                join(f.box().center(), f.box().widthPt() / 2 + tolPt / 2);
             }
         }
     }
@@ -256,5 +250,15 @@ public final class NetworkBuilder {
                     .filter(b -> !b.reservoir() || n.runs().size() == 1)
                     .ifPresent(n::body);
         }
+        nodes.stream().filter(this::passesMark).toList().forEach(n -> n.body(null));
+    }
+
+    /** A line that goes on to the figure passes a mark of it, such as its own pilot line, and does not end there. */
+    private boolean passesMark(Node n) {
+        Body b = n.body();
+        return b != null
+                && n.runs().size() == 2
+                && b.outlines().stream().noneMatch(o -> o.edgeDistancePt(n.place()) <= 1.5 * tolPt)
+                && n.runs().stream().anyMatch(r -> r.other(n).body() == b);
     }
 }

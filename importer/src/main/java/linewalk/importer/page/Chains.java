@@ -16,6 +16,11 @@ final class Chains {
 
     private static final double SAME_PEN = 0.05;
 
+    /** Cosines of the turn from one piece of a curve to the next: 2 to 50 degrees. */
+    private static final double MOST_STEP = 0.9994;
+
+    private static final double LEAST_STEP = 0.64;
+
     /** How far from the straight line a point may lie that is no bend, in tolerances. */
     private static final double STRAIGHT_TOL = 0.02;
 
@@ -121,6 +126,19 @@ final class Chains {
         boolean samePen = other.dash().like(current.dash())
                 && Math.abs(other.widthPt() - current.widthPt()) <= SAME_PEN * current.widthPt();
         boolean ends = other == current || other.curved() || used.contains(other) || !samePen;
-        return ends || passed(at, current, other) ? null : other;
+        return ends || passed(at, current, other) && !curves(at, current, other) ? null : other;
+    }
+
+    /** Two pieces of one curve: no lines meet so. */
+    private boolean curves(Point at, Stroke a, Stroke b) {
+        double along = inward(a, at).along(inward(b, at));
+        return along < -LEAST_STEP && along > -MOST_STEP;
+    }
+
+    /** From the corner into the stroke. */
+    private Direction inward(Stroke s, Point at) {
+        List<Point> p = s.points();
+        boolean first = corners.at(s.first()).equals(at);
+        return first ? Direction.of(p.get(0), p.get(1)) : Direction.of(p.get(p.size() - 1), p.get(p.size() - 2));
     }
 }

@@ -21,8 +21,13 @@ final class DashedRuns {
     private static final int KNOWN_PIECES = 2;
 
     private static final double LONGEST_TOL = 30;
+    private static final double TOUCH_TOL = 0.1;
+    private static final double CUT_ALIKE = 0.85;
     private static final double EVEN = 0.35;
     private static final double SHORTEST_TOL = 4;
+
+    /** How wide a gap left for a crossing line may be, in tolerances. */
+    private static final double BREAK_TOL = 12;
 
     /** Width of a thin pen in tolerances; a line of the usual width has about 0.9. */
     private static final double THIN_TOL = 0.62;
@@ -34,14 +39,37 @@ final class DashedRuns {
         this.tolPt = tolPt;
     }
 
-    /** A piece along the common direction. */
-    private record Piece(Stroke stroke, double from, double to, double across) {
+    /** A piece along the common direction; a program may have written it in several strokes that touch. */
+    private record Piece(List<Stroke> strokes, double from, double to, double across) {
         double length() {
             return to - from;
+        }
+
+        Stroke stroke() {
+            return strokes.get(0);
+        }
+
+        Piece with(Piece next) {
+            List<Stroke> all = new ArrayList<>(strokes);
+            all.addAll(next.strokes);
+            return new Piece(all, from, Math.max(to, next.to), across);
         }
     }
 
     private record Found(Stroke stroke, double gapPt) {
+
+        boolean alike(Found o) {
+            double on = stroke.dash().onPt();
+            return samePen(stroke, o.stroke)
+                    && stroke.dash().chain() == o.stroke.dash().chain()
+                    && Math.abs(on - o.stroke.dash().onPt()) < EVEN * on
+                    && Math.abs(gapPt - o.gapPt) < EVEN * Math.max(gapPt, o.gapPt);
+        }
+
+        Found with(Found next) {
+            List<Point> ends = List.of(stroke.first(), next.stroke.last());
+            return new Found(new Stroke(ends, false, false, stroke.widthPt(), stroke.dash(), false), gapPt);
+        }
 
         /** Two pieces that could be a cut-out of this row. */
         boolean like(Piece a, Piece b) {
@@ -76,12 +104,48 @@ final class DashedRuns {
         }
         List<Stroke> rest = new ArrayList<>(strokes);
         rest.removeIf(used::contains);
+        List<Found> whole = acrossBreaks(found, rest);
         List<Stroke> dashed = new DashedEnds(
-                        rest, found.stream().map(Found::stroke).toList())
-                .reach(found.stream().map(Found::gapPt).toList(), tolPt);
+                        rest, whole.stream().map(Found::stroke).toList())
+                .reach(whole.stream().map(Found::gapPt).toList(), tolPt);
         List<Stroke> out = withLastLegs(rest, dashed);
         out.addAll(dashed);
         return out;
+    }
+
+    /** Rows that go on behind a line crossing them, where the drafter left a gap, are one. */
+    private List<Found> acrossBreaks(List<Found> found, List<Stroke> rest) {
+        List<Stroke> all = new ArrayList<>(rest);
+        found.forEach(f -> all.add(f.stroke()));
+        Near<Segment> crossing = new Near<>(Segment.straightOf(all), Segment::box);
+        List<Found> whole = new ArrayList<>(found);
+        for (int i = 0; i < whole.size(); i++) {
+            for (int k = 0; k < whole.size(); k++) {
+                if (k != i && goesOnBehind(whole.get(i), whole.get(k), crossing)) {
+                    whole.set(i, whole.get(i).with(whole.get(k)));
+                    whole.remove(k);
+                    i = -1;
+                    break;
+                }
+            }
+        }
+        return whole;
+    }
+
+    private boolean goesOnBehind(Found a, Found b, Near<Segment> crossing) {
+        Stroke s = a.stroke();
+        Stroke t = b.stroke();
+        Direction d = Direction.of(s.first(), s.last());
+        double gap = s.last().distancePt(t.first());
+        if (!a.alike(b)
+                || gap > BREAK_TOL * tolPt + a.gapPt() + b.gapPt()
+                || d.ahead(s.last(), t.first()) <= 0
+                || d.aside(s.last(), t.first()) > 0.4 * tolPt
+                || d.along(Direction.of(t.first(), t.last())) < 0.999) {
+            return false;
+        }
+        Segment between = new Segment(s.last(), t.first());
+        return crossing.touching(between.box()).stream().anyMatch(x -> x.crossing(between) != null);
     }
 
     /** A single piece that goes on around the corner from a dashed line, no longer than its dashes, is one of them. */
@@ -124,7 +188,7 @@ final class DashedRuns {
         double a = s.first().xPt() * d.dx() + s.first().yPt() * d.dy();
         double b = s.last().xPt() * d.dx() + s.last().yPt() * d.dy();
         double across = -s.first().xPt() * d.dy() + s.first().yPt() * d.dx();
-        return new Piece(s, Math.min(a, b), Math.max(a, b), across);
+        return new Piece(List.of(s), Math.min(a, b), Math.max(a, b), across);
     }
 
     private void rows(List<Piece> pieces, int least, List<Found> known, List<Found> found, Set<Stroke> used) {
@@ -135,22 +199,49 @@ final class DashedRuns {
                 List<Piece> row = new ArrayList<>(pieces.subList(from, i));
                 row.sort(Comparator.comparingDouble(Piece::from));
                 runs(row, least, known, found, used);
+                if (least == PIECES) {
+                    row.removeIf(p -> used.contains(p.stroke()));
+                    runs(whole(row), least, known, found, used);
+                }
                 from = i;
             }
         }
+    }
+
+    /** Pieces that touch are one; what is then too long for a dash parts the row. */
+    private List<Piece> whole(List<Piece> row) {
+        List<Piece> whole = new ArrayList<>();
+        for (Piece p : row) {
+            Piece last = whole.isEmpty() ? null : whole.get(whole.size() - 1);
+            if (last != null
+                    && Math.abs(p.from() - last.to()) < TOUCH_TOL * tolPt
+                    && samePen(last.stroke(), p.stroke())) {
+                whole.set(whole.size() - 1, last.with(p));
+            } else {
+                whole.add(p);
+            }
+        }
+        return whole;
     }
 
     private void runs(List<Piece> row, int least, List<Found> known, List<Found> found, Set<Stroke> used) {
         int from = 0;
         for (int i = 1; i <= row.size(); i++) {
             if (i == row.size() || !continues(row, from, i) || !known(row, i, known, least)) {
-                if (i - from >= least) {
+                if (i - from >= least && even(row.subList(from, i))) {
                     found.add(dashed(row.subList(from, i)));
-                    row.subList(from, i).forEach(p -> used.add(p.stroke()));
+                    row.subList(from, i).forEach(p -> used.addAll(p.strokes()));
                 }
                 from = i;
             }
         }
+    }
+
+    /** Dashes in several strokes are of one length: the side of a box in a dashed line's row is none. */
+    private static boolean even(List<Piece> run) {
+        List<Piece> cut = run.stream().filter(p -> p.strokes().size() > 1).toList();
+        double longest = run.stream().mapToDouble(Piece::length).max().orElse(0);
+        return cut.isEmpty() || cut.size() > 1 && cut.stream().allMatch(p -> p.length() > CUT_ALIKE * longest);
     }
 
     private boolean known(List<Piece> row, int i, List<Found> known, int least) {
@@ -173,7 +264,10 @@ final class DashedRuns {
         Piece next = row.get(i);
         double gap = next.from() - last.to();
         double longer = Math.max(last.length(), next.length());
-        if (!samePen(last.stroke(), next.stroke()) || gap < 0.3 * tolPt || gap > 1.1 * longer) {
+        if (!samePen(last.stroke(), next.stroke())
+                || gap < 0.3 * tolPt
+                || gap > 1.1 * longer
+                || longer > LONGEST_TOL * tolPt) {
             return false;
         }
         if (i - 1 == from) {
@@ -203,7 +297,7 @@ final class DashedRuns {
     }
 
     private static Point end(Piece p, boolean first) {
-        Stroke s = p.stroke();
+        Stroke s = p.strokes().get(first ? 0 : p.strokes().size() - 1);
         Direction d = Direction.ofAngle(angle(s));
         boolean forth = d.ahead(s.first(), s.last()) > 0;
         return first == forth ? s.first() : s.last();

@@ -11,11 +11,22 @@ import linewalk.drawing.Point;
  */
 public record Fill(List<Point> outline, boolean curved, boolean light) {
 
+    /** How wide a dot is at most, in tolerances. */
+    private static final double DOT_TOL = 7;
+
     public Fill {
         outline = List.copyOf(outline);
     }
 
     public Box box() {
         return Box.around(outline);
+    }
+
+    /** A dark disc as small as a dot where lines join. */
+    public boolean isDot(double tolPt) {
+        Box b = box();
+        boolean round = curved || outline.size() > 6;
+        boolean small = b.widthPt() < DOT_TOL * tolPt && b.heightPt() < DOT_TOL * tolPt;
+        return !light && round && small && Math.abs(b.widthPt() - b.heightPt()) < 0.2 * b.widthPt();
     }
 }

@@ -10,6 +10,7 @@ import linewalk.drawing.Box;
 import linewalk.drawing.Point;
 import linewalk.importer.frame.Frame;
 import linewalk.importer.lettering.Label;
+import linewalk.importer.page.Fill;
 import linewalk.importer.page.Marks;
 import linewalk.importer.page.Near;
 import linewalk.importer.page.Segment;
@@ -54,9 +55,12 @@ public final class SymbolFinder {
     private Symbols find(FlagTest flagTest) {
         List<Box> tables = Tables.find(Segment.straightOf(strokes), labels);
         Near<Label> lettering = new Near<>(labels, Label::box);
+        Near<Fill> dots =
+                new Near<>(marks.fills().stream().filter(f -> f.isDot(tolPt)).toList(), Fill::box);
         for (Stroke s : strokes) {
             if (drawn(s)
                     && !outlinesLetters(s, lettering)
+                    && !isRim(s, dots)
                     && tables.stream().noneMatch(t -> t.grow(tolPt).contains(s.box()))) {
                 left.add(s);
             }
@@ -113,6 +117,14 @@ public final class SymbolFinder {
         return s.closed()
                 && lettering.touching(b).stream()
                         .anyMatch(l -> l.box().grow(0.15 * l.sizePt()).contains(b));
+    }
+
+    /** The edge of a join dot, drawn with a pen of its own. */
+    private boolean isRim(Stroke s, Near<Fill> dots) {
+        return s.closed()
+                && dots.touching(s.box()).stream()
+                        .anyMatch(f -> f.box().grow(tolPt).contains(s.box())
+                                && s.box().grow(tolPt).contains(f.box()));
     }
 
     /** What is left, in drawing order. */
