@@ -304,7 +304,7 @@ final class Pieces {
     private boolean cutOff(Fit before, Fit f, Fit after) {
         boolean sides = f.straight != null && before.straight != null && after.straight != null;
         int length = f.to - f.from;
-        if (!sides || length > 1.6 * thick + 1 || Math.min(before.to - before.from, after.to - after.from) < 2 * length) {
+        if (!sides || length > 1.6 * thick + 1 || Math.min(before.to - before.from, after.to - after.from) < 1.5 * length) {
             return false;
         }
         double turn = turn(before, after);

@@ -13,6 +13,9 @@ final class ScanGlyphs {
     /** Less likely letters are not worth telling. */
     private static final double LEAST = 0.02;
 
+    /** A word whose capitals or figures differ by more from the row's was lettered in another size. */
+    private static final double OTHER_SIZE = 0.2;
+
     private final Upright page;
     private final double pxPerPt;
 
@@ -30,15 +33,39 @@ final class ScanGlyphs {
     /** A letter reaches to the next one, so that the gap between them is no blank; blanks are glyphs of their own. */
     private void add(ReadRow r, List<Glyph> glyphs) {
         List<ReadRow.Letter> letters = r.letters();
+        List<Cell> cells = Cell.of(r.row(), r.upright());
+        double cap = r.cap();
         for (int i = 0; i < letters.size(); i++) {
             ReadRow.Letter l = letters.get(i);
             ReadRow.Letter next = i + 1 == letters.size() ? null : letters.get(i + 1);
+            cap = i == 0 || l.afterBlank() ? cap(r, word(letters, i), cells) : cap;
             double end = next == null || next.afterBlank() ? l.x1() : Math.max(l.x0() + 1, next.x0());
-            glyphs.add(glyph(r, l.text(), l.x0(), end, readings(l)));
+            glyphs.add(glyph(r, cap, l.text(), l.x0(), end, readings(l)));
             if (next != null && next.afterBlank()) {
-                glyphs.add(glyph(r, " ", end, Math.max(end, next.x0()), List.of()));
+                glyphs.add(glyph(r, cap, " ", end, Math.max(end, next.x0()), List.of()));
             }
         }
+    }
+
+    private static List<ReadRow.Letter> word(List<ReadRow.Letter> letters, int from) {
+        int to = from + 1;
+        while (to < letters.size() && !letters.get(to).afterBlank()) {
+            to++;
+        }
+        return letters.subList(from, to);
+    }
+
+    /** A designation and the smaller name of its solenoid may stand in one row: a word with capitals or figures has its own size. */
+    private static double cap(ReadRow r, List<ReadRow.Letter> word, List<Cell> cells) {
+        double from = word.get(0).x0();
+        double to = word.get(word.size() - 1).x1();
+        double tallest = cells.stream()
+                .filter(c -> (c.x0() + c.x1()) / 2 > from && (c.x0() + c.x1()) / 2 < to)
+                .mapToDouble(Cell::height)
+                .max()
+                .orElse(r.cap());
+        boolean tells = word.stream().anyMatch(l -> l.text().matches("[A-Z0-9]"));
+        return tells && Math.abs(tallest - r.cap()) > OTHER_SIZE * Math.max(tallest, r.cap()) ? tallest : r.cap();
     }
 
     /** What is said first comes first, whatever made it so. */
@@ -57,9 +84,10 @@ final class ScanGlyphs {
         return out;
     }
 
-    private Glyph glyph(ReadRow r, String text, double fromX, double toX, List<Glyph.Reading> readings) {
+    private Glyph glyph(
+            ReadRow r, double cap, String text, double fromX, double toX, List<Glyph.Reading> readings) {
         Point start = place(r, fromX);
-        double size = r.cap() / pxPerPt / LabelBuilder.CAP_HEIGHT;
+        double size = cap / pxPerPt / LabelBuilder.CAP_HEIGHT;
         return new Glyph(text, start, start.distancePt(place(r, toX)), size, (360 - 90 * r.turn()) % 360, readings);
     }
 
