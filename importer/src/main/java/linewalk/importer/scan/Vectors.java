@@ -95,9 +95,16 @@ final class Vectors {
             }
         }
         Reach reach = new Reach(curves, gauge, upright);
+        List<Stretch> straight = new ArrayList<>();
         for (Line l : whole) {
-            stretches(l, outlines, circled)
-                    .forEach(t -> out.add(stroke(reach.of(t), false, false, pens.nearest(l.width))));
+            for (List<double[]> t : stretches(l, outlines, circled)) {
+                List<double[]> e = reach.of(t);
+                straight.add(new Stretch(e.get(0)[0], e.get(0)[1], e.get(1)[0], e.get(1)[1], l.width));
+            }
+        }
+        for (Stretch t : new Arms(curves, gauge, upright).whole(straight)) {
+            List<double[]> ends = List.of(new double[] {t.x0(), t.y0()}, new double[] {t.x1(), t.y1()});
+            out.add(stroke(ends, false, false, pens.nearest(t.widthPx())));
         }
         for (DashRings.Ring r : rings) {
             double width = r.pieces().get(r.pieces().size() / 2).a.thick;

@@ -13,7 +13,7 @@ final class Wedge {
     private static final int MOST_SIDES = 12;
 
     /** Paper inside and ink outside, as a share of the area and in pixels along the sides. */
-    private static final double WRONG = 0.1;
+    private static final double WRONG = 0.14;
 
     private static final double EDGE_PX = 0.3;
 
