@@ -49,7 +49,8 @@ final class Arms {
                     .orElse(null);
             if (arm == null) {
                 out.add(s);
-            } else {
+            } else if (arms.stream().noneMatch(a -> a.covers(arm))) {
+                arms.removeIf(arm::covers);
                 arms.add(arm);
             }
         }

@@ -26,6 +26,13 @@ record Stretch(double x0, double y0, double x1, double y1, double widthPx) {
         return line().along(x, y);
     }
 
+    /** A place so far from its start, and so far beside it. */
+    double[] at(double along, double aside) {
+        double dx = (x1 - x0) / length();
+        double dy = (y1 - y0) / length();
+        return new double[] {x0 + along * dx - aside * dy, y0 + along * dy + aside * dx};
+    }
+
     /** Both ends of the other lie on it. */
     boolean covers(Stretch o) {
         return covers(o.x0, o.y0) && covers(o.x1, o.y1);
