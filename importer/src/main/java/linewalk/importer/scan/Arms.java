@@ -55,8 +55,23 @@ final class Arms {
             }
         }
         out.removeIf(s -> arms.stream().anyMatch(a -> a.covers(s)));
-        out.addAll(arms);
+        arms.forEach(a -> out.add(ended(a, arms)));
         return out;
+    }
+
+    /** Both arms of a seat end where they meet. */
+    private static Stretch ended(Stretch a, List<Stretch> arms) {
+        for (Stretch b : arms) {
+            double[] x = a.crossing(b);
+            double near = 2 * a.widthPx() + 2;
+            boolean tip = x != null
+                    && Math.hypot(x[0] - a.x1(), x[1] - a.y1()) < near
+                    && Math.hypot(x[0] - b.x1(), x[1] - b.y1()) < near;
+            if (tip) {
+                return new Stretch(a.x0(), a.y0(), x[0], x[1], a.widthPx());
+            }
+        }
+        return a;
     }
 
     /** Null where the stretch is no arm of this ball's seat. */

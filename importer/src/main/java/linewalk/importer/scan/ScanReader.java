@@ -116,11 +116,10 @@ public final class ScanReader {
                 .filter(b -> solids.stream().noneMatch(s -> s.isAllOf(b)))
                 .filter(b -> b.longer() > 1.6 * thickness.thickPx())
                 .toList();
-        List<Solid> filled = new ArrayList<>(solids.stream().map(Solids.Found::solid).toList());
+        List<Solid> filled = solids.stream().map(Solids.Found::solid).toList();
         Vectors.Drawn drawn = new Vectors(ink, lines, page, pxPerPt)
-                .of(open, List.copyOf(filled), grey, new TextPlaces(rows, page));
-        filled.addAll(drawn.heads());
-        return new Drawn(drawn.strokes(), filled.stream().map(this::fill).toList());
+                .of(open, filled, grey, new TextPlaces(rows, page));
+        return new Drawn(drawn.strokes(), drawn.solids().stream().map(this::fill).toList());
     }
 
     private Fill fill(Solid s) {

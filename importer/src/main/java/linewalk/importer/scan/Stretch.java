@@ -16,6 +16,11 @@ record Stretch(double x0, double y0, double x1, double y1, double widthPx) {
         return new Straight(x0, y0, (x1 - x0) / length, (y1 - y0) / length);
     }
 
+    /** Where the lines through both cross; null where they all but run along each other. */
+    double[] crossing(Stretch o) {
+        return line().crossing(o.line());
+    }
+
     /** Of the place beside the line through it. */
     double aside(double x, double y) {
         return line().aside(x, y);

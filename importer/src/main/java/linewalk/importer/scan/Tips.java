@@ -36,19 +36,57 @@ final class Tips {
         this.known = known;
     }
 
+    /** All filled shapes: those known, and heads; a known triangle that a head lies on gives way, since its line tells better. */
     List<Solid> of(List<Stretch> stretches) {
-        List<Solid> found = new ArrayList<>();
+        List<Solid> heads = new ArrayList<>();
         for (Stretch s : stretches) {
             for (Stretch from : List.of(s, s.turned())) {
-                head(from).filter(this::isNew).ifPresent(found::add);
+                head(ledOn(from)).filter(h -> fits(h, heads)).ifPresent(heads::add);
             }
         }
-        return found;
+        List<Solid> all = new ArrayList<>(known);
+        all.removeIf(k -> heads.stream().anyMatch(h -> same(h, k)));
+        all.addAll(heads);
+        return all;
     }
 
-    private boolean isNew(Solid head) {
+    private boolean fits(Solid head, List<Solid> heads) {
         double[] m = head.middle();
-        return known.stream().noneMatch(k -> k.covers(m[0], m[1]));
+        return heads.stream().noneMatch(h -> h.covers(m[0], m[1]))
+                && known.stream().noneMatch(k -> k.covers(m[0], m[1]) && !same(head, k));
+    }
+
+    private static boolean same(Solid head, Solid known) {
+        double[] m = head.middle();
+        double[] n = known.middle();
+        double share = Hull.area(head.outline()) / Hull.area(known.outline());
+        return !known.dot()
+                && known.outline().size() <= 6
+                && known.covers(m[0], m[1])
+                && head.covers(n[0], n[1])
+                && share > 0.6
+                && share < 1.6;
+    }
+
+    /** From the far side of the filled shape that the stretch ends in. */
+    private Stretch ledOn(Stretch s) {
+        for (Solid k : known) {
+            double[] before = s.at(-2, 0);
+            if (k.dot() || !k.covers(before[0], before[1])) {
+                continue;
+            }
+            double on = 2;
+            while (on < LONGEST * s.widthPx() && covers(k, s.at(-on, 0))) {
+                on += 1;
+            }
+            double[] far = s.at(-on, 0);
+            return new Stretch(far[0], far[1], s.x1(), s.y1(), s.widthPx());
+        }
+        return s;
+    }
+
+    private static boolean covers(Solid k, double[] p) {
+        return k.covers(p[0], p[1]);
     }
 
     private Optional<Solid> head(Stretch s) {
@@ -71,7 +109,8 @@ final class Tips {
     /** Where the ink is widest before it first falls back to the pen; -1 where it does not. */
     private static int base(double[] width, double pen) {
         int start = 0;
-        while (start < width.length && width[start] > 1.3 * pen && start * STEP_PX < WALL * pen) {
+        while (start < width.length && width[start] > 1.3 * pen && start * STEP_PX < WALL * pen
+                || start < width.length && width[start] >= 2 * WALL * pen) {
             start++;
         }
         int drop = (int) Math.ceil(DROP_PX / STEP_PX);

@@ -44,9 +44,9 @@ final class Vectors {
      * What line work is drawn with.
      *
      * @param strokes in points of the upright page
-     * @param heads of arrows that only show along their lines
+     * @param solids filled shapes, with the heads of arrows as their lines tell them
      */
-    record Drawn(List<Stroke> strokes, List<Solid> heads) {}
+    record Drawn(List<Stroke> strokes, List<Solid> solids) {}
 
     /**
      * The raster is worked on; what it held is lost.
