@@ -79,6 +79,11 @@ final class Tips {
             while (on < LONGEST * s.widthPx() && covers(k, s.at(-on, 0))) {
                 on += 1;
             }
+            // its tip was cut off
+            double most = 2 * on + 2;
+            for (double more = on; more < most && inked(s, -more, 0); more += 1) {
+                on = more;
+            }
             double[] far = s.at(-on, 0);
             return new Stretch(far[0], far[1], s.x1(), s.y1(), s.widthPx());
         }
@@ -90,7 +95,7 @@ final class Tips {
     }
 
     private Optional<Solid> head(Stretch s) {
-        double[] width = new double[(int) (LONGEST * s.widthPx() / STEP_PX)];
+        double[] width = new double[(int) (1.5 * LONGEST * s.widthPx() / STEP_PX)];
         for (int i = 0; i < width.length; i++) {
             width[i] = across(s, i * STEP_PX);
         }
@@ -153,7 +158,8 @@ final class Tips {
                 off += grows.aside(at[i], wide[i]) > RAGGED_PX ? 1 : 0;
             }
             double length = most / Math.max(1e-6, slope);
-            boolean whole = Math.abs(base * STEP_PX - length) < 1.5 * pen + 2;
+            double before = base * STEP_PX - length;
+            boolean whole = before > -1.5 * pen - 2 && before < 3 * pen + 4;
             boolean shaped = slope > 0 && length > 0.8 * most && length < 4 * most;
             return whole && shaped && off <= 0.15 * at.length ? new Taper(length, most) : null;
         }
