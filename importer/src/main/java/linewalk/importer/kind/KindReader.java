@@ -26,7 +26,7 @@ public final class KindReader {
     /** What is left over inside, in sizes of the figure: less is ragged ink; more does not count. */
     private static final double SOME = 0.1;
 
-    private static final double MOST = 0.6;
+    private static final double MOST = 0.4;
 
     /**
      * @param kind what the shape says
@@ -61,8 +61,8 @@ public final class KindReader {
     public Optional<Read> read(List<Body> bodies, List<Contact> contacts, String tag) {
         Picture picture = pictures.of(bodies, contacts);
         Motifs motifs = Motifs.of(picture);
-        Optional<Verdict> seen = verdict(picture, motifs).map(v -> scanned ? doubted(v, motifs) : v);
-        return seen.map(v -> withTag(v, tag)).map(v -> {
+        Optional<Verdict> seen = verdict(picture, motifs).map(v -> withTag(v, tag));
+        return seen.map(v -> scanned ? doubted(v, motifs) : v).map(v -> {
             List<Position> positions = sure(v) < SURE ? List.of() : new Passing(motifs, v.kind()).positions();
             return new Read(v.reading(), positions);
         });

@@ -27,7 +27,12 @@ final class Leftover {
 
     /** No arrow belongs to these. */
     private static final Set<Kind> ARROWLESS = EnumSet.of(
-            Kind.SWITCH, Kind.CHECK_VALVE, Kind.PILOT_CHECK_VALVE, Kind.SHUTTLE_VALVE, Kind.PREFILL_VALVE, Kind.ORIFICE);
+            Kind.SWITCH,
+            Kind.CHECK_VALVE,
+            Kind.PILOT_CHECK_VALVE,
+            Kind.SHUTTLE_VALVE,
+            Kind.PREFILL_VALVE,
+            Kind.ORIFICE);
 
     private final Picture p;
     private final Motifs motifs;
@@ -41,13 +46,11 @@ final class Leftover {
 
     /** Length of what is not understood in sizes of the figure, 0 for none. */
     double share() {
-        double strokes = inside()
-                .filter(s -> oblique(s) && !known(s))
+        double strokes = inside().filter(s -> oblique(s) && !known(s))
                 .mapToDouble(Segment::lengthPt)
                 .sum();
         double longest = STROKED.contains(kind)
-                ? inside()
-                        .filter(Leftover::oblique)
+                ? inside().filter(Leftover::oblique)
                         .filter(s -> !known(s))
                         .mapToDouble(Segment::lengthPt)
                         .max()
@@ -72,12 +75,15 @@ final class Leftover {
 
     private boolean known(Segment s) {
         Point m = middle(s.a(), s.b());
-        boolean arrow = !ARROWLESS.contains(kind) && p.arrows().stream()
-                .anyMatch(a -> Math.abs(a.direction().along(Direction.of(s.a(), s.b()))) > 0.95
-                        && a.direction().aside(a.tip(), m) < 0.06 * p.sizePt() + p.tolPt());
+        boolean arrow = !ARROWLESS.contains(kind)
+                && p.arrows().stream()
+                        .anyMatch(a -> Math.abs(a.direction().along(Direction.of(s.a(), s.b()))) > 0.95
+                                && a.direction().aside(a.tip(), m) < 0.06 * p.sizePt() + p.tolPt());
         boolean seat = motifs.checks().stream().anyMatch(c -> c.ball().distancePt(m) < SEAT * c.sizePt());
         boolean side = p.shapes().stream().anyMatch(x -> x.edgePt(m) < p.tolPt());
-        return arrow || seat || side;
+        boolean sign =
+                p.triangles().stream().anyMatch(t -> t.box().grow(p.tolPt()).contains(m));
+        return arrow || seat || side || sign;
     }
 
     private boolean known(Arc a) {

@@ -113,8 +113,7 @@ final class Arms {
             }
         }
         double a = sum / n;
-        return new Stretch(
-                s.x0(), s.y0(), s.x0() + best * Math.cos(a), s.y0() + best * Math.sin(a), s.widthPx());
+        return new Stretch(s.x0(), s.y0(), s.x0() + best * Math.cos(a), s.y0() + best * Math.sin(a), s.widthPx());
     }
 
     /** Begins inside the ink: a free end lies at its rim. */

@@ -282,12 +282,14 @@ final class Pieces {
             Fit f = fits.get(i);
             Fit before = i > 0 ? fits.get(i - 1) : null;
             Fit after = i + 1 < fits.size() ? fits.get(i + 1) : null;
-            Fit side = f.round == null ? null : new Fit(
-                    f.from + (before != null && before.straight != null ? rounding : 0),
-                    f.to - (after != null && after.straight != null ? rounding : 0),
-                    null,
-                    null);
-            if (side != null && side.to - side.from > 1.5 * thick + 3 && side.to - side.from < f.to - f.from) {
+            Fit side = f.round == null
+                    ? null
+                    : new Fit(
+                            f.from + (before != null && before.straight != null ? rounding : 0),
+                            f.to - (after != null && after.straight != null ? rounding : 0),
+                            null,
+                            null);
+            if (side != null && side.to - side.from >= 3 && side.to - side.from < f.to - f.from) {
                 Straight line = Straight.through(xs, ys, side.from, side.to);
                 if (worstAside(line, side.from, side.to) <= strayPx && corner(line, before) && corner(line, after)) {
                     fits.set(i, new Fit(side.from, side.to, line, null));
@@ -304,7 +306,9 @@ final class Pieces {
     private boolean cutOff(Fit before, Fit f, Fit after) {
         boolean sides = f.straight != null && before.straight != null && after.straight != null;
         int length = f.to - f.from;
-        if (!sides || length > 1.6 * thick + 1 || Math.min(before.to - before.from, after.to - after.from) < 1.5 * length) {
+        if (!sides
+                || length > 1.6 * thick + 1
+                || Math.min(before.to - before.from, after.to - after.from) < 1.5 * length) {
             return false;
         }
         double turn = turn(before, after);

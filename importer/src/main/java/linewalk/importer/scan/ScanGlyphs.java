@@ -84,8 +84,7 @@ final class ScanGlyphs {
         return out;
     }
 
-    private Glyph glyph(
-            ReadRow r, double cap, String text, double fromX, double toX, List<Glyph.Reading> readings) {
+    private Glyph glyph(ReadRow r, double cap, String text, double fromX, double toX, List<Glyph.Reading> readings) {
         Point start = place(r, fromX);
         double size = cap / pxPerPt / LabelBuilder.CAP_HEIGHT;
         return new Glyph(text, start, start.distancePt(place(r, toX)), size, (360 - 90 * r.turn()) % 360, readings);

@@ -117,9 +117,9 @@ public final class ScanReader {
                 .filter(b -> b.longer() > 1.6 * thickness.thickPx())
                 .toList();
         List<Solid> filled = solids.stream().map(Solids.Found::solid).toList();
-        Vectors.Drawn drawn = new Vectors(ink, lines, page, pxPerPt)
-                .of(open, filled, grey, new TextPlaces(rows, page));
-        return new Drawn(drawn.strokes(), drawn.solids().stream().map(this::fill).toList());
+        Vectors.Drawn drawn = new Vectors(ink, lines, page, pxPerPt).of(open, filled, grey, new TextPlaces(rows, page));
+        return new Drawn(
+                drawn.strokes(), drawn.solids().stream().map(this::fill).toList());
     }
 
     private Fill fill(Solid s) {

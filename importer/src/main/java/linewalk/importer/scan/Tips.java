@@ -123,7 +123,10 @@ final class Tips {
         for (int i = start; i + drop < width.length && width[i] < 2 * WALL * pen; i++) {
             base = base < 0 || width[i] >= width[base] ? i : base;
             if (width[base] > WIDER * pen + 1 && width[i + 1] < 0.8 * width[base]) {
-                return width[base + drop] < 1.3 * pen + 0.5 ? base : -1;
+                if (width[base + drop] < 1.3 * pen + 0.5) {
+                    return base;
+                }
+                base = i + 1;
             }
         }
         return -1;
@@ -178,7 +181,8 @@ final class Tips {
                 return false;
             }
             for (double side = 0.4; side <= 1; side += 0.2) {
-                beside += inked(s, i * STEP_PX, side * width[base]) || inked(s, i * STEP_PX, -side * width[base]) ? 1 : 0;
+                beside +=
+                        inked(s, i * STEP_PX, side * width[base]) || inked(s, i * STEP_PX, -side * width[base]) ? 1 : 0;
             }
         }
         return beside < 0.4 * (until - after);

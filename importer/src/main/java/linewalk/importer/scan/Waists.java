@@ -128,7 +128,8 @@ final class Waists {
     }
 
     private boolean ink(Straight flow, double[] w, double along, double aside) {
-        return gauge.ink(upright, w[0] + along * flow.dx() - aside * flow.dy(), w[1] + along * flow.dy() + aside * flow.dx());
+        return gauge.ink(
+                upright, w[0] + along * flow.dx() - aside * flow.dy(), w[1] + along * flow.dy() + aside * flow.dx());
     }
 
     private static Waist waist(Straight flow, double[] w, double half, double gap, double out, double thick) {
