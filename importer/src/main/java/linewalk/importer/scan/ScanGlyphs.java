@@ -16,6 +16,9 @@ final class ScanGlyphs {
     /** A word whose capitals or figures differ by more from the row's was lettered in another size. */
     private static final double OTHER_SIZE = 0.2;
 
+    /** How far a letter hangs below the line at least, in its own heights. */
+    private static final double HANGS = 0.12;
+
     private final Upright page;
     private final double pxPerPt;
 
@@ -55,17 +58,26 @@ final class ScanGlyphs {
         return letters.subList(from, to);
     }
 
-    /** A designation and the smaller name of its solenoid may stand in one row: a word with capitals or figures has its own size. */
+    /** A designation and the smaller name of its solenoid may stand in one row: a word with tall letters has its own size. */
     private static double cap(ReadRow r, List<ReadRow.Letter> word, List<Cell> cells) {
-        double from = word.get(0).x0();
-        double to = word.get(word.size() - 1).x1();
-        double tallest = cells.stream()
-                .filter(c -> (c.x0() + c.x1()) / 2 > from && (c.x0() + c.x1()) / 2 < to)
-                .mapToDouble(Cell::height)
-                .max()
-                .orElse(r.cap());
-        boolean tells = word.stream().anyMatch(l -> l.text().matches("[A-Z0-9]"));
+        double tallest = 0;
+        boolean tells = false;
+        for (Cell c : cells) {
+            double middle = (c.x0() + c.x1()) / 2;
+            for (ReadRow.Letter l : word) {
+                if (middle > l.x0() && middle < l.x1()) {
+                    tallest = Math.max(tallest, r.baseline() - c.y0());
+                    tells |= tall(l, c, r);
+                }
+            }
+        }
         return tells && Math.abs(tallest - r.cap()) > OTHER_SIZE * Math.max(tallest, r.cap()) ? tallest : r.cap();
+    }
+
+    /** Capitals, figures, letters with a stem; and what was read as a y but does not hang below the line is a Y. */
+    private static boolean tall(ReadRow.Letter l, Cell c, ReadRow r) {
+        return l.text().matches("[A-Z0-9bdfhklt]")
+                || l.text().matches("[gjpqy]") && c.y1() < r.baseline() + HANGS * c.height();
     }
 
     /** What is said first comes first, whatever made it so. */
