@@ -64,7 +64,7 @@ final class Waists {
                     && in < 3 * thick
                     && out > in + 0.15 * half
                     && out > 1.5 * thick
-                    && out < LONGEST / 2 * thick
+                    && out < 0.75 * LONGEST * thick
                     && half > SHORTEST * thick
                     && l.span() > 2 * half
                     && l.spans(inner.x, inner.y);
