@@ -24,7 +24,8 @@ class ScanSymbolsTest {
     }
 
     private static void hasCorner(Fill head, double x, double y, double withinPt) {
-        assertThat(head.outline()).anySatisfy(p -> assertThat(p.distancePt(px(x, y))).isLessThan(withinPt));
+        assertThat(head.outline())
+                .anySatisfy(p -> assertThat(p.distancePt(px(x, y))).isLessThan(withinPt));
     }
 
     /** In a square's corner, its shaft at its base, its tip in the ink of the side. */
