@@ -22,6 +22,9 @@ final class Tips {
 
     private static final double RAGGED_PX = 1.2;
 
+    /** At the base the ink falls below this share of its width. */
+    private static final double EDGE = 0.8;
+
     /** Within this way the ink falls back to the pen. */
     private static final double DROP_PX = 2.5;
 
@@ -119,15 +122,14 @@ final class Tips {
             start++;
         }
         int drop = (int) Math.ceil(DROP_PX / STEP_PX);
-        int base = -1;
+        double widest = 0;
         for (int i = start; i + drop < width.length && width[i] < 2 * WALL * pen; i++) {
-            base = base < 0 || width[i] >= width[base] ? i : base;
-            if (width[base] > WIDER * pen + 1 && width[i + 1] < 0.8 * width[base]) {
-                if (width[base + drop] < 1.3 * pen + 0.5) {
-                    return base;
-                }
-                base = i + 1;
+            widest = Math.max(widest, width[i]);
+            boolean falls = width[i] > EDGE * widest && width[i + 1] < EDGE * widest;
+            if (falls && widest > WIDER * pen + 1 && width[i + drop] < 1.3 * pen + 0.5) {
+                return i;
             }
+            widest = falls ? 0 : widest;
         }
         return -1;
     }
