@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param tag the designation printed beside it: {@code P1}, {@code 0V2}
  * @param setting such as {@code 210 bar}, or null
  * @param positions empty where what it joins is not known
- * @param confidence that designation, outline and place belong together, 0 to 1
+ * @param confidence that designation, outline and place belong together, 0 to 1; on a scan also that the kind is right
  * @param symbol what its shape says about the kind, or null where it says nothing
  */
 public record Component(

@@ -8,6 +8,9 @@ import linewalk.drawing.Enclosure;
 import linewalk.drawing.Enclosure.FacePort;
 import linewalk.drawing.End;
 import linewalk.drawing.Finding;
+import linewalk.drawing.Kind;
+import linewalk.drawing.KindReading;
+import linewalk.drawing.KindReading.Choice;
 import linewalk.drawing.Line;
 import linewalk.drawing.Point;
 import linewalk.drawing.Port;
@@ -19,7 +22,7 @@ import linewalk.importer.page.PageGeometry;
 /** A reading of an upright page, moved to where its things lie on the page as scanned. */
 record Moved(Affine to, PageGeometry geometry) {
 
-    /** Lines of scans prove right less often than those of vector pages: none is told as sure. */
+    /** Lines and kinds of scans prove right less often than those of vector pages: none is told as sure. */
     private static final double MOST_SURE = 0.75;
 
     SheetReading of(SheetReading r) {
@@ -73,6 +76,7 @@ record Moved(Affine to, PageGeometry geometry) {
         List<Port> ports = c.ports().stream()
                 .map(p -> new Port(p.id(), p.name(), at(p.place()), p.confidence()))
                 .toList();
+        KindReading symbol = c.symbol() == null ? null : doubted(c.symbol());
         return new Component(
                 c.id(),
                 c.tag(),
@@ -82,10 +86,22 @@ record Moved(Affine to, PageGeometry geometry) {
                 c.kind(),
                 c.setting(),
                 c.origin(),
-                c.confidence(),
+                Math.min(c.confidence(), sure(c.kind(), symbol)),
                 ports,
                 c.positions(),
-                c.symbol());
+                symbol);
+    }
+
+    /** A part is no surer than its kind; one whose kind is not told promises none. */
+    private static double sure(Kind kind, KindReading symbol) {
+        return kind == null || kind == Kind.UNKNOWN ? 1 : symbol == null ? MOST_SURE : symbol.likelihood();
+    }
+
+    private static KindReading doubted(KindReading symbol) {
+        List<Choice> choices = symbol.choices().stream()
+                .map(c -> new Choice(c.kind(), Math.min(MOST_SURE, c.likelihood())))
+                .toList();
+        return new KindReading(choices, symbol.evidence());
     }
 
     private Enclosure enclosure(Enclosure e) {

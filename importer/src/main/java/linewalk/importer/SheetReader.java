@@ -76,7 +76,7 @@ final class SheetReader implements AutoCloseable {
                 return scan(PageRaster.of(document, index, pxPerPt.get()), geometry, key);
             }
             Lettered drawn = lettered(painted, key);
-            return read(drawn, WholeStrokes.of(drawn.marks()), geometry, key);
+            return read(drawn, WholeStrokes.of(drawn.marks()), geometry, key, false);
         } catch (LetterReader.Missing e) {
             whole = false;
             return unread(geometry, key, e.getMessage());
@@ -89,7 +89,7 @@ final class SheetReader implements AutoCloseable {
         ScanReader.Upturned page = new ScanReader(raster.grey(), raster.pxPerPt(), letters, this::word).read();
         Marks marks = page.marks();
         PageGeometry upright = new PageGeometry(marks.widthPt(), marks.heightPt(), Affine.IDENTITY, Affine.IDENTITY);
-        SheetReading reading = read(new Lettered(marks, List.of()), WholeStrokes.of(marks), upright, key);
+        SheetReading reading = read(new Lettered(marks, List.of()), WholeStrokes.of(marks), upright, key, true);
         return new Moved(page.toDisplay(), geometry).of(reading);
     }
 
@@ -155,7 +155,7 @@ final class SheetReader implements AutoCloseable {
                 List.of(doubt));
     }
 
-    private SheetReading read(Lettered lettered, Marks marks, PageGeometry geometry, PageKey key) {
+    private SheetReading read(Lettered lettered, Marks marks, PageGeometry geometry, PageKey key, boolean scanned) {
         List<Label> labels = LabelBuilder.labels(marks.glyphs());
         Frame frame = FrameFinder.find(labels, Segment.straightOf(marks.strokes()), marks.widthPt(), marks.heightPt());
         TitleBlock title = TitleBlockFinder.find(labels, marks.widthPt(), marks.heightPt());
@@ -189,7 +189,7 @@ final class SheetReader implements AutoCloseable {
                 partOf,
                 lines,
                 references.at().keySet(),
-                new KindReader(marks, labels, symbols, named.keySet()),
+                new KindReader(marks, labels, symbols, named.keySet(), scanned),
                 valves);
         Assembly assembly = new Assembly(key, ids, parts, references, numbers, symbols.tolerancePt());
         List<Finding> doubts = new ArrayList<>(doubts(key, lines, named.keySet()));

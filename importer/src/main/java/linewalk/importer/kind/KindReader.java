@@ -23,6 +23,11 @@ public final class KindReader {
     /** Passages are given only where the kind is this sure. */
     private static final double SURE = 0.8;
 
+    /** What is left over inside, in sizes of the figure: less is ragged ink; more does not count. */
+    private static final double SOME = 0.1;
+
+    private static final double MOST = 0.4;
+
     /**
      * @param kind what the shape says
      * @param positions what it joins, empty where that is not surely read
@@ -38,9 +43,15 @@ public final class KindReader {
 
     private final PictureMaker pictures;
 
-    /** @param named figures that are parts of their own */
-    public KindReader(Marks marks, List<Label> labels, Symbols symbols, Set<Body> named) {
+    private final boolean scanned;
+
+    /**
+     * @param named figures that are parts of their own
+     * @param scanned marks are what an image shows: what is left over inside a figure may be what was not made out
+     */
+    public KindReader(Marks marks, List<Label> labels, Symbols symbols, Set<Body> named, boolean scanned) {
         pictures = new PictureMaker(marks, labels, symbols, named);
+        this.scanned = scanned;
     }
 
     /**
@@ -50,10 +61,17 @@ public final class KindReader {
     public Optional<Read> read(List<Body> bodies, List<Contact> contacts, String tag) {
         Picture picture = pictures.of(bodies, contacts);
         Motifs motifs = Motifs.of(picture);
-        return verdict(picture, motifs).map(v -> withTag(v, tag)).map(v -> {
+        Optional<Verdict> seen = verdict(picture, motifs).map(v -> withTag(v, tag));
+        return seen.map(v -> scanned ? doubted(v, motifs) : v).map(v -> {
             List<Position> positions = sure(v) < SURE ? List.of() : new Passing(motifs, v.kind()).positions();
             return new Read(v.reading(), positions);
         });
+    }
+
+    /** The more is left over inside, the less likely is what was seen all there is. */
+    private static Verdict doubted(Verdict v, Motifs motifs) {
+        double share = new Leftover(motifs, v.kind()).share();
+        return share < SOME ? v : v.weaker(1 - Math.min(MOST, share), ", more inside that was not made out");
     }
 
     /** Kinds that pass oil in one and the same way are sure together. */

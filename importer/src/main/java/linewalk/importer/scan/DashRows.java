@@ -7,6 +7,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import linewalk.drawing.Box;
 import linewalk.importer.page.Near;
 
@@ -25,6 +26,9 @@ final class DashRows {
 
     private static final double EVEN = 0.45;
     private static final int DASHES = 3;
+
+    /** How far from a bar's middle its stem may stand, in lengths. */
+    private static final double STEM = 0.2;
 
     private final Gauge gauge;
     private final Upright upright;
@@ -56,7 +60,9 @@ final class DashRows {
         for (Line l : dashes) {
             if (seen.add(l)) {
                 for (List<Line> even : parts(sequence(l, seen))) {
-                    if (even.size() >= DASHES) {
+                    if (even.stream().allMatch(DashRows::stemmed)) {
+                        continue;
+                    } else if (even.size() >= DASHES) {
                         rows.add(row(even));
                     } else if (even.size() > 1) {
                         pairs.add(even);
@@ -72,6 +78,15 @@ final class DashRows {
             }
         }
         return rows;
+    }
+
+    /** Another line ends at its middle: the bar that blocks a port, and the next port's bar beside it is no second dash. */
+    private static boolean stemmed(Line l) {
+        double[] m = middle(l);
+        return l.pieces.stream()
+                .flatMap(p -> Stream.of(p.a, p.b))
+                .filter(j -> Math.hypot(j.x - m[0], j.y - m[1]) < STEM * l.span())
+                .anyMatch(j -> !l.pieces.containsAll(j.pieces));
     }
 
     private static Box box(Line l) {

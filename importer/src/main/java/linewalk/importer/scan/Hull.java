@@ -89,16 +89,9 @@ final class Hull {
         return area > ROUND * Math.PI * r * r;
     }
 
-    /**
-     * A triangle where prolonging the three longest sides adds little, else the hull without its smallest bends.
-     *
-     * @param lost up to how wide a corner may have been cut off
-     */
-    static List<double[]> corners(List<double[]> hull, double lost) {
-        double size = Math.sqrt(area(hull));
-        List<double[]> few = simplified(hull, 0.06 * size + 0.6);
-        List<double[]> triangle = triangle(few);
-        return triangle != null && area(triangle) < 1.35 * area(hull) + lost * lost ? triangle : few;
+    /** The hull without its smallest bends. */
+    static List<double[]> few(List<double[]> hull) {
+        return simplified(hull, 0.06 * Math.sqrt(area(hull)) + 0.6);
     }
 
     /** Drops the corner that changes the outline least, as long as that is little. */
@@ -122,31 +115,5 @@ final class Hull {
             out.remove(best);
         }
         return out;
-    }
-
-    private static List<double[]> triangle(List<double[]> ring) {
-        List<Integer> sides = new ArrayList<>();
-        for (int i = 0; i < ring.size(); i++) {
-            sides.add(i);
-        }
-        sides.sort(Comparator.comparingDouble(i -> -distance(ring.get(i), ring.get((i + 1) % ring.size()))));
-        List<Integer> longest = new ArrayList<>(sides.subList(0, 3));
-        longest.sort(null);
-        List<double[]> out = new ArrayList<>();
-        for (int i = 0; i < 3; i++) {
-            double[] x = side(ring, longest.get(i)).crossing(side(ring, longest.get((i + 1) % 3)));
-            if (x == null) {
-                return null;
-            }
-            out.add(x);
-        }
-        return out;
-    }
-
-    private static Straight side(List<double[]> ring, int i) {
-        double[] a = ring.get(i);
-        double[] b = ring.get((i + 1) % ring.size());
-        double d = distance(a, b);
-        return new Straight(a[0], a[1], (b[0] - a[0]) / d, (b[1] - a[1]) / d);
     }
 }

@@ -18,6 +18,9 @@ final class Lines {
     /** Sine of the bend that thinning may leave in a straight line of a few widths' length. */
     private static final double BEND = Math.sin(Math.toRadians(9));
 
+    /** In widths: a piece this short says nothing of its width. */
+    private static final double BLIND = 2.5;
+
     private final Gauge gauge;
     private final Upright upright;
     private final Map<Piece, Line> lineOf = new IdentityHashMap<>();
@@ -135,7 +138,9 @@ final class Lines {
         // the width of a few pixels' length is known to a pixel
         boolean branch = j.pieces.size() > 2;
         double known = branch && shorter < 8 * Math.max(wp, wq) ? 1.2 : 0.3;
-        boolean samePen = Math.abs(wp - wq) < 0.2 * Math.max(wp, wq) + known;
+        // that of a piece hardly longer than wide is not known at all: the ink of a corner may lie across it
+        boolean unknown = branch && shorter < BLIND * Math.min(wp, wq);
+        boolean samePen = unknown || Math.abs(wp - wq) < 0.2 * Math.max(wp, wq) + known;
         Straight longer = p.length() >= q.length() ? p.straight : q.straight;
         Piece other = p.length() >= q.length() ? q : p;
         double apart = longer.aside(other.xs[other.count() / 2], other.ys[other.count() / 2]);

@@ -36,6 +36,9 @@ final class Outlines {
     /** A side this short, in widths of the pen, is a corner. */
     private static final double CUT = 1.2;
 
+    /** So short a side is bent by what meets it at its other end. */
+    private static final double ASKEW = 4;
+
     private static final double ONE_PEN = 1.1;
 
     /** How well the width of a long side is known, and how much less that of a short one, in pixels. */
@@ -322,12 +325,21 @@ final class Outlines {
             int n = out.size();
             double[] a = out.get(i);
             double[] b = out.get((i + 1) % n);
-            if (Math.hypot(b[0] - a[0], b[1] - a[1]) < CUT * width + 1) {
-                double[] x = line(out.get((i + n - 1) % n), a).crossing(line(b, out.get((i + 2) % n)));
-                if (x != null && Math.hypot(x[0] - a[0], x[1] - a[1]) < 3 * width + 2) {
-                    out.set(i, x);
-                    out.remove((i + 1) % n);
-                }
+            double length = Math.hypot(b[0] - a[0], b[1] - a[1]);
+            double[] before = out.get((i + n - 1) % n);
+            double[] after = out.get((i + 2) % n);
+            if (length > ASKEW * width + 1) {
+                continue;
+            }
+            double[] x = line(before, a).crossing(line(b, after));
+            double near = x == null ? Double.MAX_VALUE : Math.hypot(x[0] - a[0], x[1] - a[1]);
+            double far = x == null ? Double.MAX_VALUE : Math.hypot(x[0] - b[0], x[1] - b[1]);
+            boolean cut = length < CUT * width + 1 && near < 3 * width + 2;
+            // beside a line that meets a side next to the corner
+            boolean askew = Math.min(near, far) < CUT * width && Math.max(near, far) < length + CUT * width;
+            if (cut || askew) {
+                out.set(i, x);
+                out.remove((i + 1) % n);
             }
         }
         return out;

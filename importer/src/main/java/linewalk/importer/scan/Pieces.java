@@ -179,7 +179,26 @@ final class Pieces {
             double turn = c.angle(xs[k + step], ys[k + step]) - c.angle(xs[k], ys[k]);
             sweep += Math.atan2(Math.sin(turn), Math.cos(turn));
         }
-        return Math.abs(sweep) < LEAST_SWEEP || corner(i, j) ? null : c;
+        return Math.abs(sweep) < LEAST_SWEEP || corner(i, j) || sharper(i, j, c) ? null : c;
+    }
+
+    /** Two sides of a corner, as short as the ink is rounded there, pass for an arc: they stay two where they fit better. */
+    private boolean sharper(int i, int j, Round c) {
+        int at = furthest(i, j);
+        int inner = (int) Math.round(0.5 * thick);
+        if (free || Math.min(at - i, j - at) < inner + 3) {
+            return false;
+        }
+        Straight one = Straight.through(xs, ys, i, at - inner);
+        Straight two = Straight.through(xs, ys, at + inner, j);
+        double asCorner = 0;
+        double asArc = 0;
+        for (int k = i; k <= j; k++) {
+            double aside = Math.min(one.aside(xs[k], ys[k]), two.aside(xs[k], ys[k]));
+            asCorner += aside * aside;
+            asArc += c.off(xs[k], ys[k]) * c.off(xs[k], ys[k]);
+        }
+        return one.sine(two) > CORNER && asCorner < asArc;
     }
 
     /** The corner of a dashed line, with arms hardly longer than the ink is thick, lies near a circle too. */
@@ -229,13 +248,14 @@ final class Pieces {
     private void dropTiny(List<Fit> fits) {
         dropHook(fits, 0, 1);
         dropHook(fits, fits.size() - 1, fits.size() - 2);
+        straighten(fits);
         for (int i = 1; i + 1 < fits.size(); i++) {
             Fit f = fits.get(i);
             Fit before = fits.get(i - 1);
             Fit after = fits.get(i + 1);
             int shorter = Math.min(before.to - before.from, after.to - after.from);
             boolean tiny = f.to - f.from < 0.9 * thick && f.straight != null && shorter > f.to - f.from;
-            if (tiny || shorter > 2 && rounded(before, f, after)) {
+            if (tiny || shorter > 2 && rounded(before, f, after) || cutOff(before, f, after)) {
                 fits.remove(i--);
             }
         }
@@ -253,6 +273,52 @@ final class Pieces {
         }
         // thinning cuts a sharp corner further off
         return least < 0.6 * thick / Math.max(0.3, Math.cos(turn(before, after) / 2)) + 1.2;
+    }
+
+    /** What is an arc only by the ink that rounds the corner beside it is a side. */
+    private void straighten(List<Fit> fits) {
+        int rounding = (int) Math.round(0.9 * thick) + 1;
+        for (int i = 0; i < fits.size(); i++) {
+            Fit f = fits.get(i);
+            Fit before = i > 0 ? fits.get(i - 1) : null;
+            Fit after = i + 1 < fits.size() ? fits.get(i + 1) : null;
+            Fit side = f.round == null
+                    ? null
+                    : new Fit(
+                            f.from + (before != null && before.straight != null ? rounding : 0),
+                            f.to - (after != null && after.straight != null ? rounding : 0),
+                            null,
+                            null);
+            if (side != null && side.to - side.from >= 3 && side.to - side.from < f.to - f.from) {
+                Straight line = Straight.through(xs, ys, side.from, side.to);
+                if (worstAside(line, side.from, side.to) <= strayPx && corner(line, before) && corner(line, after)) {
+                    fits.set(i, new Fit(side.from, side.to, line, null));
+                }
+            }
+        }
+    }
+
+    private boolean corner(Straight line, Fit beside) {
+        return beside == null || beside.straight != null && line.sine(trimmed(beside)) > CORNER;
+    }
+
+    /** A short side across a sharp corner, where the ink of both sides is one: they cross beyond it, as far as ink goes. */
+    private boolean cutOff(Fit before, Fit f, Fit after) {
+        boolean sides = f.straight != null && before.straight != null && after.straight != null;
+        int length = f.to - f.from;
+        if (!sides
+                || length > 1.6 * thick + 1
+                || Math.min(before.to - before.from, after.to - after.from) < 1.5 * length) {
+            return false;
+        }
+        double turn = turn(before, after);
+        double[] x = trimmed(before).crossing(trimmed(after));
+        if (x == null || turn < Math.PI / 2) {
+            return false;
+        }
+        double least = Math.min(
+                Math.hypot(xs[f.from] - x[0], ys[f.from] - x[1]), Math.hypot(xs[f.to] - x[0], ys[f.to] - x[1]));
+        return least < 0.75 * thick / Math.max(0.2, Math.cos(turn / 2)) + 1.5;
     }
 
     /** By how much the way turns from one to the other, 0 to pi. */

@@ -116,9 +116,10 @@ public final class ScanReader {
                 .filter(b -> solids.stream().noneMatch(s -> s.isAllOf(b)))
                 .filter(b -> b.longer() > 1.6 * thickness.thickPx())
                 .toList();
-        List<Stroke> strokes = new Vectors(ink, lines, page, pxPerPt)
-                .of(open, solids.stream().map(Solids.Found::solid).toList(), grey, new TextPlaces(rows, page));
-        return new Drawn(strokes, solids.stream().map(s -> fill(s.solid())).toList());
+        List<Solid> filled = solids.stream().map(Solids.Found::solid).toList();
+        Vectors.Drawn drawn = new Vectors(ink, lines, page, pxPerPt).of(open, filled, grey, new TextPlaces(rows, page));
+        return new Drawn(
+                drawn.strokes(), drawn.solids().stream().map(this::fill).toList());
     }
 
     private Fill fill(Solid s) {

@@ -169,7 +169,9 @@ final class Solids {
         if (dot && around < CROSSING * square * square) {
             return null;
         }
-        List<double[]> outline = dot ? hull : Hull.corners(hull, 2 * disc);
+        List<double[]> few = Hull.few(hull);
+        List<double[]> triangle = dot ? null : new Wedge(ink, opened, region).fitted(few);
+        List<double[]> outline = dot ? hull : triangle == null ? few : triangle;
         List<double[]> registered = outline.stream()
                 .map(p -> new double[] {upright.x(p[0], p[1]), upright.y(p[0], p[1])})
                 .toList();

@@ -41,11 +41,19 @@ final class Vectors {
     }
 
     /**
-     * Strokes in points of the upright page. The raster is worked on; what it held is lost.
+     * What line work is drawn with.
+     *
+     * @param strokes in points of the upright page
+     * @param solids filled shapes, with the heads of arrows as their lines tell them
+     */
+    record Drawn(List<Stroke> strokes, List<Solid> solids) {}
+
+    /**
+     * The raster is worked on; what it held is lost.
      *
      * @param text where lettering stands
      */
-    List<Stroke> of(Collection<Blob> lineWork, List<Solid> solids, GrayU8 raster, TextPlaces text) {
+    Drawn of(Collection<Blob> lineWork, List<Solid> solids, GrayU8 raster, TextPlaces text) {
         Skeleton.draw(lineWork, raster);
         Web web = Web.of(raster, gauge);
         List<Piece> pieces = new ArrayList<>(Joints.of(web, upright, gauge));
@@ -55,6 +63,8 @@ final class Vectors {
         pieces.stream().map(lines::get).filter(Objects::nonNull).forEach(whole::add);
         new Onward(lines, gauge, upright).join(whole);
         List<Rounds.Curve> curves = Rounds.of(pieces, gauge, upright);
+        List<Waists.Waist> waists = Waists.of(pieces, whole, gauge, upright);
+        drop(Waists.swallowed(waists, pieces, lines), pieces, whole, curves);
         List<DashRings.Ring> rings = DashRings.of(pieces);
         drop(rings.stream().flatMap(r -> r.pieces().stream()).toList(), pieces, whole, curves);
         Directions.even(whole);
@@ -95,10 +105,19 @@ final class Vectors {
             }
         }
         Reach reach = new Reach(curves, gauge, upright);
+        List<Stretch> straight = new ArrayList<>();
         for (Line l : whole) {
-            stretches(l, outlines, circled)
-                    .forEach(t -> out.add(stroke(reach.of(t), false, false, pens.nearest(l.width))));
+            for (List<double[]> t : stretches(l, outlines, circled)) {
+                List<double[]> e = reach.of(t);
+                straight.add(new Stretch(e.get(0)[0], e.get(0)[1], e.get(1)[0], e.get(1)[1], l.width));
+            }
         }
+        straight = new Arms(curves, gauge, upright).whole(straight);
+        for (Stretch t : straight) {
+            List<double[]> ends = List.of(new double[] {t.x0(), t.y0()}, new double[] {t.x1(), t.y1()});
+            out.add(stroke(ends, false, false, pens.nearest(t.widthPx())));
+        }
+        waists.forEach(w -> w.walls().forEach(q -> out.add(stroke(q, false, true, pens.nearest(w.widthPx())))));
         for (DashRings.Ring r : rings) {
             double width = r.pieces().get(r.pieces().size() / 2).a.thick;
             List<Point> points = r.points().stream().map(this::point).toList();
@@ -111,7 +130,7 @@ final class Vectors {
             List<Point> points = ends.stream().map(this::point).toList();
             out.add(new Stroke(points, false, false, pens.nearest(r.width()) / pxPerPt, dash, false));
         }
-        return out;
+        return new Drawn(out, new Tips(gauge, upright, solids).of(straight));
     }
 
     /** Pieces that other things were made of, and what they made up. */

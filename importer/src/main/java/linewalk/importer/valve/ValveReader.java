@@ -19,6 +19,9 @@ final class ValveReader {
     /** How far from a long side a line may end and still meet it, in tolerances. */
     private static final double MEETS = 3;
 
+    /** How near to a long side the arrow of a passage ends, in sizes of the square. */
+    private static final double REACHES = 0.2;
+
     private final List<Ink> squares;
     private final List<Ink> ends;
     private final List<Port> ports;
@@ -79,6 +82,8 @@ final class ValveReader {
     private List<Position> positions(Row row, int rest, Operator left, Operator right, double tolPt) throws Doubt {
         if (row.squares() > 4) {
             throw new Doubt("the row has more squares than a valve");
+        } else if (goesOn(row, -1, tolPt) || goesOn(row, row.squares(), tolPt)) {
+            throw new Doubt("a square beside the row was not made out");
         }
         Map<Place, Port> at = placed(row, rest);
         List<Place> places = List.copyOf(at.keySet());
@@ -90,6 +95,19 @@ final class ValveReader {
         Passages passages = new Passages(at, ways);
         List<List<Passage>> joined = ways.stream().map(passages::of).toList();
         return new Movers(left, right, new OperatorNames(labels, lie), rest).positions(joined);
+    }
+
+    /** Two arrows lead from one long side to the other where an operator should stand. */
+    private boolean goesOn(Row row, int square, double tolPt) {
+        double x0 = row.x0Pt() + square * row.pitchPt();
+        Box beside = new Box(x0, row.y0Pt(), x0 + row.pitchPt(), row.y1Pt());
+        double side = Math.min(row.pitchPt(), row.heightPt());
+        long across = new HeadFinder(SquareInk.of(beside, squares, tolPt), side, tolPt)
+                .heads().stream()
+                        .map(h -> h.tip().yPt())
+                        .filter(y -> Math.min(y - row.y0Pt(), row.y1Pt() - y) < REACHES * side)
+                        .count();
+        return across > 1;
     }
 
     /** Each square says something of each port, and of the same places as the square at rest. */

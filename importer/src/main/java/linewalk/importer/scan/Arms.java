@@ -1,0 +1,127 @@
+package linewalk.importer.scan;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The arms of a seat touch its ball. There thinning leaves one line of two, and of each arm little more than its free end:
+ * such an end is led on along the ball for as long as its ink goes on.
+ */
+final class Arms {
+
+    /** Radius of a ball at most, and length of an arm, in widths of the ink and in radii. */
+    private static final double LARGEST = 16;
+
+    private static final double LONGEST = 4;
+
+    /** By how much the direction of a short end may be wrong. */
+    private static final double TURN = Math.toRadians(12);
+
+    private static final double TURN_STEP = Math.toRadians(1);
+
+    private final List<Round> balls;
+    private final Gauge gauge;
+    private final Upright upright;
+
+    Arms(List<Rounds.Curve> curves, Gauge gauge, Upright upright) {
+        this.balls = curves.stream()
+                .filter(Rounds.Curve::closed)
+                .map(Rounds.Curve::round)
+                .toList();
+        this.gauge = gauge;
+        this.upright = upright;
+    }
+
+    /**
+     * The same stretches, arms whole and without their other halves.
+     *
+     * @param widthPx of each
+     */
+    List<Stretch> whole(List<Stretch> stretches) {
+        List<Stretch> out = new ArrayList<>();
+        List<Stretch> arms = new ArrayList<>();
+        for (Stretch s : stretches) {
+            Stretch arm = balls.stream()
+                    .filter(b -> b.r() < LARGEST * s.widthPx())
+                    .map(b -> arm(s, b))
+                    .filter(a -> a != null)
+                    .findFirst()
+                    .orElse(null);
+            if (arm == null) {
+                out.add(s);
+            } else if (arms.stream().noneMatch(a -> a.covers(arm))) {
+                arms.removeIf(arm::covers);
+                arms.add(arm);
+            }
+        }
+        out.removeIf(s -> arms.stream().anyMatch(a -> a.covers(s)));
+        arms.forEach(a -> out.add(ended(a, arms)));
+        return out;
+    }
+
+    /** Both arms of a seat end where they meet. */
+    private static Stretch ended(Stretch a, List<Stretch> arms) {
+        for (Stretch b : arms) {
+            double[] x = a.crossing(b);
+            double near = 2 * a.widthPx() + 2;
+            boolean tip = x != null
+                    && Math.hypot(x[0] - a.x1(), x[1] - a.y1()) < near
+                    && Math.hypot(x[0] - b.x1(), x[1] - b.y1()) < near;
+            if (tip) {
+                return new Stretch(a.x0(), a.y0(), x[0], x[1], a.widthPx());
+            }
+        }
+        return a;
+    }
+
+    /** Null where the stretch is no arm of this ball's seat. */
+    private Stretch arm(Stretch s, Round ball) {
+        double near = 0.5 * s.widthPx() + 2;
+        for (Stretch t : List.of(s, s.turned())) {
+            double free = Math.hypot(t.x0() - ball.x(), t.y0() - ball.y()) - ball.r();
+            boolean beside = ball.off(t.x1(), t.y1()) < 2 * near && free > near;
+            if (beside && t.length() < LONGEST * ball.r() && t.aside(ball.x(), ball.y()) > 0.7 * ball.r()) {
+                Stretch whole = ledOn(t, LONGEST * ball.r());
+                double off = Math.abs(whole.aside(ball.x(), ball.y()) - ball.r());
+                double past = whole.along(ball.x(), ball.y());
+                boolean touches = off < near && past > 0 && whole.length() - past > 0.45 * ball.r();
+                boolean grown = whole.length() > t.length() + 0.3 * ball.r();
+                if (touches && grown && whole.length() < LONGEST * ball.r()) {
+                    return whole;
+                }
+            }
+        }
+        return null;
+    }
+
+    /** From its free end in the direction in which its ink goes furthest. */
+    private Stretch ledOn(Stretch s, double most) {
+        double angle = Math.atan2(s.y1() - s.y0(), s.x1() - s.x0());
+        double best = 0;
+        double sum = 0;
+        int n = 0;
+        for (double turn = -TURN; turn <= TURN; turn += TURN_STEP) {
+            double reach = reach(s, angle + turn, most);
+            if (reach > best + 1) {
+                best = reach;
+                sum = 0;
+                n = 0;
+            }
+            if (reach > best - 1) {
+                sum += angle + turn;
+                n++;
+            }
+        }
+        double a = sum / n;
+        return new Stretch(s.x0(), s.y0(), s.x0() + best * Math.cos(a), s.y0() + best * Math.sin(a), s.widthPx());
+    }
+
+    /** Begins inside the ink: a free end lies at its rim. */
+    private double reach(Stretch s, double angle, double most) {
+        double d = 0.5 * s.widthPx();
+        while (d < most && gauge.ink(upright, s.x0() + d * Math.cos(angle), s.y0() + d * Math.sin(angle))) {
+            d += 0.5;
+        }
+        return d;
+    }
+}

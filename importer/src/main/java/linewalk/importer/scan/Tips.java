@@ -1,0 +1,227 @@
+package linewalk.importer.scan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Arrowheads too slender for {@link Solids}: from the end of a line its ink grows evenly wider, and is all at once no wider
+ * than the pen again.
+ */
+final class Tips {
+
+    private static final double STEP_PX = 0.5;
+
+    /** Longest head in widths of the pen, and its least width. */
+    private static final double LONGEST = 12;
+
+    private static final double WIDER = 1.7;
+
+    /** So much wider than the pen is the ink of another line. */
+    private static final double WALL = 3;
+
+    private static final double RAGGED_PX = 1.2;
+
+    /** At the base the ink falls below this share of its width. */
+    private static final double EDGE = 0.8;
+
+    /** Within this way the ink falls back to the pen. */
+    private static final double DROP_PX = 2.5;
+
+    private final Gauge gauge;
+    private final Upright upright;
+    private final List<Solid> known;
+
+    /** @param known filled shapes that are no heads of their own any more */
+    Tips(Gauge gauge, Upright upright, List<Solid> known) {
+        this.gauge = gauge;
+        this.upright = upright;
+        this.known = known;
+    }
+
+    /** All filled shapes: those known, and heads; a known triangle that a head lies on gives way, since its line tells better. */
+    List<Solid> of(List<Stretch> stretches) {
+        List<Solid> heads = new ArrayList<>();
+        for (Stretch s : stretches) {
+            for (Stretch from : List.of(s, s.turned())) {
+                head(ledOn(from)).filter(h -> fits(h, heads)).ifPresent(heads::add);
+            }
+        }
+        List<Solid> all = new ArrayList<>(known);
+        all.removeIf(k -> heads.stream().anyMatch(h -> same(h, k)));
+        all.addAll(heads);
+        return all;
+    }
+
+    private boolean fits(Solid head, List<Solid> heads) {
+        double[] m = head.middle();
+        return heads.stream().noneMatch(h -> h.covers(m[0], m[1]))
+                && known.stream().noneMatch(k -> k.covers(m[0], m[1]) && !same(head, k));
+    }
+
+    private static boolean same(Solid head, Solid known) {
+        double[] m = head.middle();
+        double[] n = known.middle();
+        double share = Hull.area(head.outline()) / Hull.area(known.outline());
+        return !known.dot()
+                && known.outline().size() <= 6
+                && known.covers(m[0], m[1])
+                && head.covers(n[0], n[1])
+                && share > 0.6
+                && share < 1.6;
+    }
+
+    /** From the far side of the filled shape that the stretch ends in. */
+    private Stretch ledOn(Stretch s) {
+        for (Solid k : known) {
+            double[] before = s.at(-2, 0);
+            if (k.dot() || !k.covers(before[0], before[1])) {
+                continue;
+            }
+            double on = 2;
+            while (on < LONGEST * s.widthPx() && covers(k, s.at(-on, 0))) {
+                on += 1;
+            }
+            // its tip was cut off
+            double most = 2 * on + 2;
+            for (double more = on; more < most && inked(s, -more, 0); more += 1) {
+                on = more;
+            }
+            double[] far = s.at(-on, 0);
+            return new Stretch(far[0], far[1], s.x1(), s.y1(), s.widthPx());
+        }
+        return s;
+    }
+
+    private static boolean covers(Solid k, double[] p) {
+        return k.covers(p[0], p[1]);
+    }
+
+    private Optional<Solid> head(Stretch s) {
+        double[] width = new double[(int) (1.5 * LONGEST * s.widthPx() / STEP_PX)];
+        for (int i = 0; i < width.length; i++) {
+            width[i] = across(s, i * STEP_PX);
+        }
+        double[] sorted = width.clone();
+        java.util.Arrays.sort(sorted);
+        double pen = Math.max(sorted[width.length / 4], 0.8 * s.widthPx());
+        int base = base(width, pen);
+        if (base < 0) {
+            return Optional.empty();
+        }
+        Taper taper = Taper.of(width, base, pen);
+        boolean head = taper != null && ends(s, width, base, pen) && filled(s, taper, base);
+        return head ? Optional.of(solid(s, taper, base)) : Optional.empty();
+    }
+
+    /** Where the ink is widest before it first falls back to the pen; -1 where it does not. */
+    private static int base(double[] width, double pen) {
+        int start = 0;
+        while (start < width.length && width[start] > 1.3 * pen && start * STEP_PX < WALL * pen
+                || start < width.length && width[start] >= 2 * WALL * pen) {
+            start++;
+        }
+        int drop = (int) Math.ceil(DROP_PX / STEP_PX);
+        double widest = 0;
+        for (int i = start; i + drop < width.length && width[i] < 2 * WALL * pen; i++) {
+            widest = Math.max(widest, width[i]);
+            boolean falls = width[i] > EDGE * widest && width[i + 1] < EDGE * widest;
+            if (falls && widest > WIDER * pen + 1 && width[i + drop] < 1.3 * pen + 0.5) {
+                return i;
+            }
+            widest = falls ? 0 : widest;
+        }
+        return -1;
+    }
+
+    /**
+     * How the ink grows towards the base.
+     *
+     * @param lengthPx from where it would be nothing
+     */
+    private record Taper(double lengthPx, double widthPx) {
+
+        /** Null where it grows unevenly. The tip may be blunt: the pen itself is as wide. */
+        static Taper of(double[] width, int base, double pen) {
+            int from = base;
+            while (from > 0 && width[from - 1] > 1.2 * pen && width[from - 1] <= width[from] + RAGGED_PX) {
+                from--;
+            }
+            double[] at = new double[base - from + 1];
+            for (int i = 0; i < at.length; i++) {
+                at[i] = i * STEP_PX;
+            }
+            if (at.length < 6) {
+                return null;
+            }
+            double[] wide = java.util.Arrays.copyOfRange(width, from, base + 1);
+            Straight grows = Straight.through(at, wide, 0, at.length - 1);
+            double slope = grows.dy() / Math.max(1e-6, grows.dx());
+            double most = grows.y() + slope * (at[at.length - 1] - grows.x());
+            int off = 0;
+            for (int i = 0; i < at.length; i++) {
+                off += grows.aside(at[i], wide[i]) > RAGGED_PX ? 1 : 0;
+            }
+            double length = most / Math.max(1e-6, slope);
+            double before = base * STEP_PX - length;
+            boolean whole = before > -1.5 * pen - 2 && before < 3 * pen + 4;
+            boolean shaped = slope > 0 && length > 0.8 * most && length < 4 * most;
+            return whole && shaped && off <= 0.15 * at.length ? new Taper(length, most) : null;
+        }
+    }
+
+    /** Behind the base there is the shaft alone: neither barbs nor the other leg of a corner. */
+    private boolean ends(Stretch s, double[] width, int base, double pen) {
+        int after = base + (int) Math.ceil(DROP_PX / STEP_PX);
+        int until = after + (int) Math.ceil(0.8 * width[base] / STEP_PX);
+        if (until >= width.length) {
+            return false;
+        }
+        int beside = 0;
+        for (int i = after; i <= until; i++) {
+            if (width[i] > 1.3 * pen + 0.5) {
+                return false;
+            }
+            for (double side = 0.4; side <= 1; side += 0.2) {
+                beside +=
+                        inked(s, i * STEP_PX, side * width[base]) || inked(s, i * STEP_PX, -side * width[base]) ? 1 : 0;
+            }
+        }
+        return beside < 0.4 * (until - after);
+    }
+
+    /** Ink inside both slanting sides, paper outside. */
+    private boolean filled(Stretch s, Taper taper, int base) {
+        int wrong = 0;
+        int n = 0;
+        for (double share = 0.3; share < 0.95; share += 0.1) {
+            double at = base * STEP_PX - (1 - share) * taper.lengthPx();
+            double half = share * taper.widthPx() / 2;
+            for (int side : new int[] {-1, 1}) {
+                wrong += inked(s, at, side * Math.max(0, half - 1)) ? 0 : 1;
+                wrong += inked(s, at, side * (half + 2)) ? 1 : 0;
+                n += 2;
+            }
+        }
+        return wrong <= 0.15 * n;
+    }
+
+    private Solid solid(Stretch s, Taper taper, int base) {
+        double at = base * STEP_PX;
+        double half = taper.widthPx() / 2;
+        return new Solid(List.of(s.at(at - taper.lengthPx(), 0), s.at(at, half), s.at(at, -half)), false);
+    }
+
+    private boolean inked(Stretch s, double along, double aside) {
+        double[] p = s.at(along, aside);
+        return gauge.ink(upright, p[0], p[1]);
+    }
+
+    private double across(Stretch s, double along) {
+        double[] p = s.at(along, 0);
+        double[] q = s.at(along + 1, 0);
+        double bx = upright.backX(p[0], p[1]);
+        double by = upright.backY(p[0], p[1]);
+        return gauge.across(bx, by, upright.backX(q[0], q[1]) - bx, upright.backY(q[0], q[1]) - by);
+    }
+}

@@ -1,0 +1,133 @@
+package linewalk.importer.scan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.geom.Path2D;
+import java.util.List;
+import linewalk.drawing.Point;
+import linewalk.importer.page.Fill;
+import linewalk.importer.page.Marks;
+import linewalk.importer.page.Stroke;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The small shapes inside symbols, of which thinning leaves little. */
+class ScanSymbolsTest {
+
+    private static Point px(double x, double y) {
+        return new Point(x / Sketch.PX_PER_PT, y / Sketch.PX_PER_PT);
+    }
+
+    private static List<Stroke> inside(Marks m) {
+        return m.strokes().stream().filter(s -> s.lengthPt() < 200).toList();
+    }
+
+    private static void hasCorner(Fill head, double x, double y, double withinPt) {
+        assertThat(head.outline())
+                .anySatisfy(p -> assertThat(p.distancePt(px(x, y))).isLessThan(withinPt));
+    }
+
+    /** In a square's corner, its shaft at its base, its tip in the ink of the side. */
+    @Test
+    void theArrowOfAPassageIsATriangleOnItsShaft() {
+        Marks m = new Sketch()
+                .stroke(4, new java.awt.Rectangle(500, 400, 150, 150))
+                .line(4, 540, 400, 610, 550)
+                .solid(610, 550, 583, 524, 606, 513)
+                .marks();
+        assertThat(m.fills()).hasSize(1);
+        Fill head = m.fills().get(0);
+        assertThat(head.outline()).hasSize(3);
+        hasCorner(head, 610, 550, 1.2);
+        hasCorner(head, 583, 524, 1);
+        hasCorner(head, 606, 513, 1);
+    }
+
+    @Test
+    void aSlenderArrowheadIsSeenAlongItsLine() {
+        Marks m = new Sketch()
+                .line(8, 300, 200, 900, 200)
+                .line(4, 300, 400, 600, 400)
+                .solid(600, 400, 570, 393, 570, 407)
+                .marks();
+        assertThat(m.fills()).hasSize(1);
+        assertThat(m.fills().get(0).outline()).hasSize(3);
+        hasCorner(m.fills().get(0), 600, 400, 1);
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 1.2})
+    void aSpringComesToItsPoints(double skewDeg) {
+        Path2D zigzag = new Path2D.Double();
+        zigzag.moveTo(500, 400);
+        for (int i = 1; i <= 6; i++) {
+            zigzag.lineTo(500 + 14 * i, i % 2 == 1 ? 360 : 400);
+        }
+        List<Stroke> legs = inside(new Sketch(skewDeg).stroke(4, zigzag).marks());
+        assertThat(legs).hasSize(6).noneMatch(Stroke::curved);
+    }
+
+    @Test
+    void theArmsOfASeatRunOnAlongItsBall() {
+        double r = 24;
+        double tip = 560 - r * Math.sqrt(2) - 4;
+        Path2D seat = new Path2D.Double();
+        seat.moveTo(tip + 50, 410);
+        seat.lineTo(tip, 460);
+        seat.lineTo(tip + 50, 510);
+        Marks m = new Sketch()
+                .circle(4, 560, 460, r)
+                .stroke(4, seat)
+                .line(6, 300, 460, tip, 460)
+                .line(6, 560 + r, 460, 800, 460)
+                .marks();
+        List<Stroke> arms = inside(m).stream()
+                .filter(s -> !s.closed() && s.box().heightPt() > 5)
+                .toList();
+        assertThat(arms).hasSize(2);
+        assertThat(arms).allSatisfy(s -> {
+            assertThat(Math.min(s.first().distancePt(px(tip, 460)), s.last().distancePt(px(tip, 460))))
+                    .isLessThan(1.2);
+            assertThat(s.lengthPt()).isGreaterThan(0.85 * Math.hypot(50, 50) / Sketch.PX_PER_PT);
+        });
+    }
+
+    @Test
+    void theWallsOfAThrottleAreTwoBows() {
+        Sketch s = new Sketch().line(6, 300, 460, 900, 460);
+        for (int side : new int[] {-1, 1}) {
+            Path2D bow = new Path2D.Double();
+            for (int i = -8; i <= 8; i++) {
+                double t = i / 8.0;
+                double y = 460 + side * (6 + 34 * t * t);
+                if (i == -8) {
+                    bow.moveTo(600 + 45 * t, y);
+                } else {
+                    bow.lineTo(600 + 45 * t, y);
+                }
+            }
+            s.stroke(4, bow);
+        }
+        List<Stroke> bows = s.line(4, 550, 520, 650, 400).marks().strokes().stream()
+                .filter(Stroke::curved)
+                .toList();
+        assertThat(bows).hasSize(2);
+        assertThat(bows)
+                .allSatisfy(b -> assertThat(b.first().distancePt(b.last())).isGreaterThan(80 / Sketch.PX_PER_PT));
+    }
+
+    /** Side by side in two squares, each on its stem. */
+    @Test
+    void barsThatBlockPortsAreNoDashes() {
+        List<Stroke> drawn = inside(new Sketch()
+                .line(4, 500, 400, 540, 400)
+                .line(4, 520, 400, 520, 440)
+                .line(4, 560, 400, 600, 400)
+                .line(4, 580, 400, 580, 440)
+                .line(4, 620, 400, 660, 400)
+                .line(4, 640, 400, 640, 440)
+                .marks());
+        assertThat(drawn).allMatch(s -> s.dash().solid()).hasSize(6);
+    }
+}
