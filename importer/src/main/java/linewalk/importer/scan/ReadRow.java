@@ -3,7 +3,9 @@ package linewalk.importer.scan;
 import boofcv.struct.image.GrayU8;
 import java.util.ArrayList;
 import java.util.List;
+import linewalk.importer.lettering.Cell;
 import linewalk.importer.ocr.LetterReader;
+import linewalk.importer.ocr.OnSigns;
 import linewalk.importer.ocr.ReadLetter;
 
 /**
@@ -42,12 +44,14 @@ record ReadRow(TextRow row, Upright upright, int turn, double cap, double baseli
         Upright turned = page.turned(turn);
         RowImage image = RowImage.of(row, grey, turned);
         List<ReadLetter> read = row.blobs().size() == 1 ? alone(image, reader) : reader.line(image.crop());
-        List<Cell> cells = Cell.of(row, turned);
+        List<Sign> signs = Sign.of(row, turned);
+        List<OnSigns.Place> places = signs.stream()
+                .map(s -> new OnSigns.Place(image.cropX(s.x0()), image.cropX(s.x1())))
+                .toList();
         double cap = image.cap() / image.scale();
-        List<Letter> letters = cells.size() == read.size()
-                ? byCells(read, cells, cap, image.y(image.baseline()))
-                : byReader(read, image, cap);
-        return Spelling.corrected(new ReadRow(row, turned, turn, cap, image.y(image.baseline()), letters));
+        double baseline = image.y(image.baseline());
+        List<Letter> letters = letters(OnSigns.of(places, read, image.cap()), signs, row.cell(), cap, baseline);
+        return Spelling.corrected(new ReadRow(row, turned, turn, cap, baseline, letters));
     }
 
     /** A letter alone is read badly. Set three times it is a word, of which the letter that two agree on is taken. */
@@ -72,27 +76,31 @@ record ReadRow(TextRow row, Upright upright, int turn, double cap, double baseli
         return List.of();
     }
 
-    /** The reader's own places are rough; where it saw as many letters as there are blobs, these tell. */
-    private static List<Letter> byCells(List<ReadLetter> read, List<Cell> cells, double cap, double baseline) {
+    /** What was read as nothing is a speck. */
+    private static List<Letter> letters(
+            List<ReadLetter> read, List<Sign> signs, Cell cell, double cap, double baseline) {
         List<Letter> letters = new ArrayList<>();
-        for (int i = 0; i < cells.size(); i++) {
-            Cell c = cells.get(i);
-            double gap = i == 0 ? 0 : c.x0() - cells.get(i - 1).x1();
-            boolean blank = i > 0 && (gap > BLANK * cap || read.get(i).afterBlank() && gap > NO_BLANK * cap);
-            String text = byShape(read.get(i).text(), c, cap, baseline);
-            letters.add(new Letter(
-                    text,
-                    read.get(i).likelihood(),
-                    c.x0(),
-                    c.x1(),
-                    blank,
-                    read.get(i).options()));
+        Sign last = null;
+        for (int i = 0; i < signs.size(); i++) {
+            ReadLetter l = read.get(i);
+            if (l != null) {
+                Sign s = signs.get(i);
+                boolean blank = last != null && blank(last, s, l.afterBlank(), cell, cap);
+                String text = byShape(l.text(), s, cap, baseline);
+                letters.add(new Letter(text, l.likelihood(), s.x0(), s.x1(), blank, l.options()));
+                last = s;
+            }
         }
         return letters;
     }
 
+    private static boolean blank(Sign before, Sign s, boolean seen, Cell cell, double cap) {
+        double gap = cell.gap(before.span(), s.span(), cap);
+        return cell.fixed() ? gap > cell.blank() : gap > BLANK || seen && gap > NO_BLANK;
+    }
+
     /** What a letter's own ink says better than its neighbours: a leaning bar is a slash, a tall c is a C. */
-    private static String byShape(String text, Cell c, double cap, double baseline) {
+    private static String byShape(String text, Sign c, double cap, double baseline) {
         boolean tall = c.height() > 0.88 * cap;
         if (tall && c.bar() && c.slant() > SLASH && "1Il|!i/".contains(text)) {
             return "/";
@@ -101,16 +109,6 @@ record ReadRow(TextRow row, Upright upright, int turn, double cap, double baseli
             return text.equals("2") ? "²" : "³";
         }
         return tall && "cosuvwxz".contains(text) ? text.toUpperCase(java.util.Locale.ROOT) : text;
-    }
-
-    private static List<Letter> byReader(List<ReadLetter> read, RowImage image, double cap) {
-        List<Letter> letters = new ArrayList<>();
-        for (ReadLetter l : read) {
-            Cell c = new Cell(image.x(l.x0Px()), image.y(l.y0Px()), image.x(l.x1Px()), image.y(l.y1Px()), 0, false);
-            String text = byShape(l.text(), c, cap, image.y(image.baseline()));
-            letters.add(new Letter(text, l.likelihood(), c.x0(), c.x1(), l.afterBlank(), l.options()));
-        }
-        return letters;
     }
 
     String text() {

@@ -54,8 +54,8 @@ record RowImage(Crop crop, double x0, double y0, double scale, double cap, doubl
         return new Crop(width, crop.heightPx(), out);
     }
 
-    double x(double cropX) {
-        return x0 + cropX / scale;
+    double cropX(double x) {
+        return (x - x0) * scale;
     }
 
     double y(double cropY) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import linewalk.drawing.Box;
+import linewalk.importer.lettering.Cell;
 import linewalk.importer.page.Near;
 
 /**
@@ -25,6 +26,7 @@ final class TextRows {
 
     private final double pxPerMm;
     private final Thickness thickness;
+    private Cell cell = Cell.NONE;
     private final List<Blob> letters = new ArrayList<>();
     private final List<Blob> small = new ArrayList<>();
 
@@ -49,29 +51,54 @@ final class TextRows {
 
     /** Rows of two letters or more, and after them each letter-like blob that stands alone. */
     List<TextRow> find() {
+        List<TextRow> rows = distinct();
+        Cell.Measure measure = new Cell.Measure();
+        rows.forEach(r -> measure.add(spans(r), r.capPx()));
+        cell = measure.cell();
+        return withAlone(cell.fixed() ? distinct() : rows);
+    }
+
+    private static List<Cell.Span> spans(TextRow r) {
+        return r.blobs().stream()
+                .map(b -> span(b, r.along()))
+                .sorted(Comparator.comparingDouble(Cell.Span::from))
+                .toList();
+    }
+
+    private static Cell.Span span(Blob b, boolean along) {
+        return along ? new Cell.Span(b.x0(), b.x1()) : new Cell.Span(b.y0(), b.y1());
+    }
+
+    /** No blob is in two of these rows. */
+    private List<TextRow> distinct() {
         List<TextRow> along = rows(true);
         List<TextRow> down = rows(false);
-        Map<Blob, TextRow> taken = new IdentityHashMap<>();
+        Set<Blob> taken = java.util.Collections.newSetFromMap(new IdentityHashMap<>());
         List<TextRow> all = new ArrayList<>(along);
         all.addAll(down);
         all.sort(Comparator.comparingDouble(TextRows::badness));
         List<TextRow> found = new ArrayList<>();
         for (TextRow r : all) {
-            List<Blob> free =
-                    r.blobs().stream().filter(b -> !taken.containsKey(b)).toList();
-            if (free.size() == r.blobs().size()) {
+            if (r.blobs().stream().noneMatch(taken::contains)) {
                 found.add(r);
-                free.forEach(b -> taken.put(b, r));
+                taken.addAll(r.blobs());
             }
         }
+        return found;
+    }
+
+    private List<TextRow> withAlone(List<TextRow> rows) {
+        Set<Blob> taken = java.util.Collections.newSetFromMap(new IdentityHashMap<>());
+        rows.forEach(r -> taken.addAll(r.blobs()));
+        List<TextRow> found = new ArrayList<>(rows);
         for (Blob b : letters) {
             double size = b.longer();
-            if (!taken.containsKey(b) && size < MOST_MM * pxPerMm && !bar(b) && !b.oneStroke()) {
-                found.add(new TextRow(List.of(b), b.height() >= 0.6 * b.width()));
+            if (!taken.contains(b) && size < MOST_MM * pxPerMm && !bar(b) && !b.oneStroke()) {
+                found.add(new TextRow(List.of(b), b.height() >= 0.6 * b.width(), Cell.NONE));
             }
         }
         // a long hyphen is as long as a small letter, but stands in no row by itself
-        letters.stream().filter(b -> !taken.containsKey(b) && bar(b)).forEach(small::add);
+        letters.stream().filter(b -> !taken.contains(b) && bar(b)).forEach(small::add);
         return withSmall(found);
     }
 
@@ -105,7 +132,7 @@ final class TextRows {
                 .map(group::get)
                 .filter(distinct::add)
                 .filter(g -> g.size() > 1 && g.stream().anyMatch(b -> !bar(b) && !b.oneStroke()))
-                .map(g -> new TextRow(List.copyOf(g), along))
+                .map(g -> new TextRow(List.copyOf(g), along, cell))
                 .sorted(Comparator.comparingInt(TextRow::y0).thenComparingInt(TextRow::x0))
                 .toList();
     }
@@ -125,14 +152,15 @@ final class TextRows {
         return new Box(b.x0(), b.y0(), b.x1(), b.y1());
     }
 
-    private static Box reach(Blob b, boolean along) {
-        double r = GAP * (along ? b.height() : b.width()) * 1.4;
+    private Box reach(Blob b, boolean along) {
+        double high = along ? b.height() : b.width();
+        double r = (cell.reach(GAP) + cell.width()) * high / SAME_HEIGHT;
         return along
                 ? new Box(b.x0() - r, b.y0(), b.x1() + r, b.y1())
                 : new Box(b.x0(), b.y0() - r, b.x1(), b.y1() + r);
     }
 
-    private static boolean beside(Blob a, Blob b, boolean along) {
+    private boolean beside(Blob a, Blob b, boolean along) {
         double ha = along ? a.height() : a.width();
         double hb = along ? b.height() : b.width();
         if (Math.min(ha, hb) < SAME_HEIGHT * Math.max(ha, hb)) {
@@ -141,10 +169,12 @@ final class TextRows {
         double overlap = along
                 ? Math.min(a.y1(), b.y1()) - Math.max(a.y0(), b.y0())
                 : Math.min(a.x1(), b.x1()) - Math.max(a.x0(), b.x0());
-        double gap = along
-                ? Math.max(a.x0(), b.x0()) - Math.min(a.x1(), b.x1())
-                : Math.max(a.y0(), b.y0()) - Math.min(a.y1(), b.y1());
-        return overlap > 0.7 * Math.min(ha, hb) && gap < GAP * Math.max(ha, hb) && gap > -0.5 * Math.min(ha, hb);
+        Cell.Span sa = span(a, along);
+        Cell.Span sb = span(b, along);
+        double high = Math.max(ha, hb);
+        double apart = Math.max(sa.from(), sb.from()) - Math.min(sa.to(), sb.to());
+        double gap = sa.from() < sb.from() ? cell.gap(sa, sb, high) : cell.gap(sb, sa, high);
+        return overlap > 0.7 * Math.min(ha, hb) && gap < cell.reach(GAP) && apart > -0.5 * Math.min(ha, hb);
     }
 
     /** A bar beyond the row's ends may be a dash of a line that leads to the text. */

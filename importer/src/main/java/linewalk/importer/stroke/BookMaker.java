@@ -79,7 +79,7 @@ final class BookMaker {
 
     private void look(Lines l) {
         if (read.add(book.key(l.shapes(), l.row(), l.blank()))) {
-            List<ReadLetter> letters = SignOptions.of(l.row(), reader.line(RowPicture.of(l.row())));
+            List<ReadLetter> letters = RowPicture.read(l.row(), reader);
             vote(l.shapes(), letters);
             blanks.note(l.row(), letters);
             book.settle();

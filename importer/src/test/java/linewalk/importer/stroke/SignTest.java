@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import linewalk.importer.lettering.Cell;
 import linewalk.drawing.Point;
 import linewalk.importer.ocr.ReadLetter;
 import linewalk.importer.page.Dash;

@@ -1,10 +1,9 @@
-package linewalk.importer.stroke;
+package linewalk.importer.ocr;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import linewalk.importer.ocr.ReadLetter;
 import linewalk.importer.ocr.ReadLetter.Option;
 
 /**
