@@ -23,8 +23,8 @@ final class DraftersSigns {
         List<ReadLetter> out = new ArrayList<>();
         for (int i = 0; i < line.size(); i++) {
             ReadLetter l = line.get(i);
-            boolean joinsLast = i > 0 && !l.afterBlank();
-            boolean joinsNext = i + 1 < line.size() && !line.get(i + 1).afterBlank();
+            boolean joinsLast = i > 0 && !l.afterBlank() && letter(line.get(i - 1));
+            boolean joinsNext = i + 1 < line.size() && !line.get(i + 1).afterBlank() && letter(line.get(i + 1));
             out.add(new ReadLetter(
                     l.x0Px(),
                     l.y0Px(),
@@ -34,6 +34,10 @@ final class DraftersSigns {
                     options(l.options(), joinsLast || joinsNext)));
         }
         return out;
+    }
+
+    private static boolean letter(ReadLetter l) {
+        return Character.isLetterOrDigit(l.text().codePointAt(0));
     }
 
     private static List<Option> options(List<Option> read, boolean inWord) {

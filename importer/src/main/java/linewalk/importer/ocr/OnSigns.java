@@ -6,14 +6,21 @@ import java.util.List;
 /** Which letters of a read line belong to which signs of its row: in order, each to the sign that it lies on. */
 public final class OnSigns {
 
-    /** A letter left over, or a sign without one, in heights of a capital. */
-    private static final double SKIP = 0.6;
+    /**
+     * A letter left over, or a sign without one, in heights of a capital. Places may be off by a letter for several in a
+     * row, so this is dear.
+     */
+    private static final double SKIP = 2;
 
-    private static final double WIDE = 1.2;
+    /** Letters that touch are one sign: so many at most. */
+    private static final int MOST = 3;
+
+    private static final double MANY = 1e9;
 
     private final List<Place> signs;
     private final List<ReadLetter> letters;
     private final double heightPx;
+    private final double usualPx;
     private final double[][] cost;
 
     /** Where a sign stands in the crop. */
@@ -22,12 +29,22 @@ public final class OnSigns {
         double middle() {
             return (x0Px + x1Px) / 2;
         }
+
+        double widthPx() {
+            return x1Px - x0Px;
+        }
     }
 
     private OnSigns(List<Place> signs, List<ReadLetter> letters, double heightPx) {
         this.signs = signs;
         this.letters = letters;
         this.heightPx = heightPx;
+        usualPx = signs.stream()
+                .mapToDouble(Place::widthPx)
+                .sorted()
+                .skip(signs.size() / 2)
+                .findFirst()
+                .orElse(0);
         cost = new double[signs.size() + 1][letters.size() + 1];
     }
 
@@ -48,72 +65,59 @@ public final class OnSigns {
         for (int i = 0; i <= n; i++) {
             for (int j = 0; j <= m; j++) {
                 if (i + j > 0) {
-                    cost[i][j] = best(i, j);
+                    cost[i][j] = MANY;
+                    for (int k = 0; k <= MOST; k++) {
+                        cost[i][j] = Math.min(cost[i][j], cost(i, j, k));
+                    }
+                    cost[i][j] = Math.min(cost[i][j], j == 0 ? MANY : cost[i][j - 1] + SKIP);
                 }
             }
         }
         ReadLetter[] out = new ReadLetter[n];
         int i = n;
         int j = m;
-        while (i > 0 && j > 0) {
-            if (cost[i][j] == cost[i - 1][j - 1] + apart(i - 1, j - 1)) {
-                out[i - 1] = whole(i - 1, j - 1);
-                i--;
+        while (i > 0) {
+            int k = 0;
+            while (k <= MOST && cost[i][j] != cost(i, j, k)) {
+                k++;
+            }
+            if (k > MOST) {
                 j--;
-            } else if (cost[i][j] == cost[i - 1][j] + SKIP) {
-                i--;
             } else {
-                j--;
+                i--;
+                j -= k;
+                out[i] = k == 0 ? null : joined(letters.subList(j, j + k));
             }
         }
         return Arrays.asList(out);
     }
 
-    /** A sign as wide as two letters may be two that touch. */
-    private ReadLetter whole(int sign, int at) {
-        Place p = signs.get(sign);
-        ReadLetter l = letters.get(at);
-        if (p.x1Px() - p.x0Px() < WIDE * heightPx) {
-            return l;
+    /** The last of i signs holds the last k of j letters. */
+    private double cost(int i, int j, int k) {
+        if (i == 0 || k > j || k > 1 && signs.get(i - 1).widthPx() < (k - 0.5) * usualPx) {
+            return MANY;
+        }
+        return cost[i - 1][j - k] + (k == 0 ? SKIP : apart(signs.get(i - 1), letters.subList(j - k, j)));
+    }
+
+    private static ReadLetter joined(List<ReadLetter> letters) {
+        if (letters.size() == 1) {
+            return letters.get(0);
         }
         StringBuilder text = new StringBuilder();
         double likelihood = 1;
-        for (ReadLetter o : letters) {
-            if (middle(o) > p.x0Px() && middle(o) < p.x1Px()) {
-                text.append(o.text());
-                likelihood *= o.likelihood();
-            }
+        for (ReadLetter l : letters) {
+            text.append(l.text());
+            likelihood *= l.likelihood();
         }
-        return text.length() < 2
-                ? l
-                : new ReadLetter(
-                        l.x0Px(),
-                        l.y0Px(),
-                        l.x1Px(),
-                        l.y1Px(),
-                        l.afterBlank(),
-                        List.of(new ReadLetter.Option(text.toString(), likelihood)));
+        ReadLetter a = letters.get(0);
+        ReadLetter b = letters.get(letters.size() - 1);
+        ReadLetter.Option said = new ReadLetter.Option(text.toString(), likelihood);
+        return new ReadLetter(a.x0Px(), a.y0Px(), b.x1Px(), b.y1Px(), a.afterBlank(), List.of(said));
     }
 
-    private double best(int i, int j) {
-        double best = Double.MAX_VALUE;
-        if (i > 0) {
-            best = cost[i - 1][j] + SKIP;
-        }
-        if (j > 0) {
-            best = Math.min(best, cost[i][j - 1] + SKIP);
-        }
-        if (i > 0 && j > 0) {
-            best = Math.min(best, cost[i - 1][j - 1] + apart(i - 1, j - 1));
-        }
-        return best;
-    }
-
-    private double apart(int sign, int letter) {
-        return Math.abs(signs.get(sign).middle() - middle(letters.get(letter))) / heightPx;
-    }
-
-    private static double middle(ReadLetter l) {
-        return (l.x0Px() + l.x1Px()) / 2.0;
+    private double apart(Place sign, List<ReadLetter> read) {
+        double middle = (read.get(0).x0Px() + read.get(read.size() - 1).x1Px()) / 2.0;
+        return Math.abs(sign.middle() - middle) / heightPx;
     }
 }

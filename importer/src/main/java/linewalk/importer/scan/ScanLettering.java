@@ -19,12 +19,20 @@ final class ScanLettering {
     /** A letter alone has no neighbours to bear it out. */
     private static final double ALONE = 0.55;
 
+    /** Of a size that no row has. */
+    private static final double SURE = 0.85;
+
+    /** Share of its box that a stroke fills. */
+    private static final double BAR = 0.8;
+
+    private final Bits ink;
     private final GrayU8 grey;
     private final Upright registered;
     private final LetterReader reader;
     private final List<TextRow> rows;
 
-    ScanLettering(GrayU8 grey, Upright registered, LetterReader reader, List<TextRow> rows) {
+    ScanLettering(Bits ink, GrayU8 grey, Upright registered, LetterReader reader, List<TextRow> rows) {
+        this.ink = ink;
         this.grey = grey;
         this.registered = registered;
         this.reader = reader;
@@ -73,9 +81,10 @@ final class ScanLettering {
         }
         List<Double> sizes = read.stream().map(r -> r.row().capPx()).sorted().toList();
         for (TextRow r : alone) {
-            if (usualSize(r, sizes)) {
+            boolean usual = usualSize(r, sizes);
+            if (r.blobs().get(0).solid() <= BAR && (usual || Ring.around(r.blobs().get(0), ink))) {
                 ReadRow one = ReadRow.of(r, grey, page, 0, reader);
-                if (isLetter(one)) {
+                if (isLetter(one) && (usual || one.likelihood() > SURE)) {
                     read.add(one);
                 }
             }
@@ -107,8 +116,8 @@ final class ScanLettering {
     private static boolean isLetter(ReadRow r) {
         Blob b = r.row().blobs().get(0);
         boolean circle = r.text().matches("[oO0Qe@]") && Math.abs(b.width() - b.height()) <= 0.1 * b.longer() + 1;
-        boolean bar = b.solid() > 0.8;
-        boolean corner = r.text().equals("r");
-        return r.letters().size() == 1 && r.words() == 1 && r.likelihood() > ALONE && !circle && !bar && !corner;
+        // a line's end and a corner, which stand alone more often than these letters
+        boolean plain = r.text().matches("[rIl]");
+        return r.letters().size() == 1 && r.words() == 1 && r.likelihood() > ALONE && !circle && !plain;
     }
 }

@@ -80,7 +80,7 @@ public final class ScanReader {
                 .filter(b -> solid.stream().noneMatch(s -> s.isAllOf(b)))
                 .toList();
         ScanLettering lettering =
-                new ScanLettering(grey, registered, reader, new TextRows(open, pxPerPt / MM_PER_PT, thickness).find());
+                new ScanLettering(ink, grey, registered, reader, new TextRows(open, pxPerPt / MM_PER_PT, thickness).find());
         int turn = lettering.pageTurn();
         Upright page = registered.turned(turn).onPage(grey.width, grey.height);
         List<ReadRow> rows =

@@ -24,6 +24,11 @@ final class TextRows {
     private static final double SAME_HEIGHT = 0.62;
     private static final double GAP = 1.0;
 
+    /** A hyphen's length, and the height of a stop or comma that could be a small letter, in heights of a capital. */
+    private static final double DASH = 0.75;
+
+    private static final double STOP = 0.45;
+
     private final double pxPerMm;
     private final Thickness thickness;
     private Cell cell = Cell.NONE;
@@ -88,18 +93,25 @@ final class TextRows {
     }
 
     private List<TextRow> withAlone(List<TextRow> rows) {
-        Set<Blob> taken = java.util.Collections.newSetFromMap(new IdentityHashMap<>());
-        rows.forEach(r -> taken.addAll(r.blobs()));
-        List<TextRow> found = new ArrayList<>(rows);
-        for (Blob b : letters) {
-            double size = b.longer();
-            if (!taken.contains(b) && size < MOST_MM * pxPerMm && !bar(b) && !b.oneStroke()) {
-                found.add(new TextRow(List.of(b), b.height() >= 0.6 * b.width(), Cell.NONE));
-            }
-        }
-        // a long hyphen is as long as a small letter, but stands in no row by itself
-        letters.stream().filter(b -> !taken.contains(b) && bar(b)).forEach(small::add);
-        return withSmall(found);
+        Set<Blob> taken = set(rows);
+        // a comma of large lettering is as long as a small letter, and so is a hyphen
+        List<Blob> left = letters.stream().filter(b -> !taken.contains(b)).toList();
+        List<Blob> marks = new ArrayList<>(small);
+        marks.addAll(left);
+        List<TextRow> found = new ArrayList<>(withSmall(rows, marks));
+        taken.addAll(set(found));
+        List<TextRow> alone = left.stream()
+                .filter(b -> !taken.contains(b) && b.longer() < MOST_MM * pxPerMm && !bar(b) && !b.oneStroke())
+                .map(b -> new TextRow(List.of(b), b.height() >= 0.6 * b.width(), Cell.NONE))
+                .toList();
+        found.addAll(withSmall(alone, small.stream().filter(b -> !taken.contains(b)).toList()));
+        return found;
+    }
+
+    private static Set<Blob> set(List<TextRow> rows) {
+        Set<Blob> set = java.util.Collections.newSetFromMap(new IdentityHashMap<>());
+        rows.forEach(r -> set.addAll(r.blobs()));
+        return set;
     }
 
     /** Longer rows with tighter gaps first: letters of a column of figures also stand one above the other. */
@@ -183,8 +195,8 @@ final class TextRows {
     }
 
     /** Points, dashes, commas and accents go to the row that they stand in. */
-    private List<TextRow> withSmall(List<TextRow> rows) {
-        Near<Blob> near = new Near<>(small, TextRows::box);
+    private List<TextRow> withSmall(List<TextRow> rows, List<Blob> marks) {
+        Near<Blob> near = new Near<>(marks, TextRows::box);
         List<TextRow> out = new ArrayList<>();
         Set<Blob> used = java.util.Collections.newSetFromMap(new IdentityHashMap<>());
         for (TextRow r : rows) {
@@ -193,7 +205,7 @@ final class TextRows {
                     ? new Box(r.x0() - 0.6 * cap, r.y0() - 0.3 * cap, r.x1() + 0.6 * cap, r.y1() + 0.3 * cap)
                     : new Box(r.x0() - 0.3 * cap, r.y0() - 0.6 * cap, r.x1() + 0.3 * cap, r.y1() + 0.6 * cap);
             List<Blob> own = near.touching(band).stream()
-                    .filter(b -> band.contains(box(b)) && b.longer() < 0.75 * cap)
+                    .filter(b -> band.contains(box(b)) && b.longer() < (letter(b) && !bar(b) ? STOP : DASH) * cap)
                     .filter(b -> !bar(b) || between(b, r))
                     .filter(used::add)
                     .toList();
