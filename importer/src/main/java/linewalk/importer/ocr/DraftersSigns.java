@@ -12,7 +12,7 @@ import linewalk.importer.ocr.ReadLetter.Option;
  */
 final class DraftersSigns {
 
-    private static final String RARE = "?!@\u00a2\u00a5\u20ac\u00a3$\u00a9\u00ae\u00a7\u00ab\u00bb|\\^~";
+    private static final String RARE = "?!@#\u00a2\u00a5\u20ac\u00a3$\u00a9\u00ae\u00a7\u00ab\u00bb|\\^~";
 
     /** How much rarer on drawings, about. */
     private static final double SHARE = 0.1;

@@ -1,11 +1,8 @@
 package linewalk.importer.scan;
 
-import boofcv.struct.image.GrayU8;
 import java.util.ArrayList;
 import java.util.List;
 import linewalk.importer.lettering.Cell;
-import linewalk.importer.ocr.LetterReader;
-import linewalk.importer.ocr.OnSigns;
 import linewalk.importer.ocr.ReadLetter;
 
 /**
@@ -35,45 +32,15 @@ record ReadRow(TextRow row, Upright upright, int turn, double cap, double baseli
 
     private static final double NO_BLANK = 0.2;
 
-    /** A letter alone that is read so well needs no second look. */
-    private static final double SURE = 0.85;
-
     private static final double SLASH = 0.1;
 
-    static ReadRow of(TextRow row, GrayU8 grey, Upright page, int turn, LetterReader reader) {
-        Upright turned = page.turned(turn);
-        RowImage image = RowImage.of(row, grey, turned);
-        List<ReadLetter> read = row.blobs().size() == 1 ? alone(image, reader) : reader.line(image.crop());
-        List<Sign> signs = Sign.of(row, turned);
-        List<OnSigns.Place> places = signs.stream()
-                .map(s -> new OnSigns.Place(image.cropX(s.x0()), image.cropX(s.x1())))
-                .toList();
+    /** @param read for every sign of the row, null where it was read as nothing */
+    static ReadRow of(Seen seen, List<ReadLetter> read) {
+        RowImage image = seen.image();
         double cap = image.cap() / image.scale();
         double baseline = image.y(image.baseline());
-        List<Letter> letters = letters(OnSigns.of(places, read, image.cap()), signs, row.cell(), cap, baseline);
-        return Spelling.corrected(new ReadRow(row, turned, turn, cap, baseline, letters));
-    }
-
-    /** A letter alone is read badly. Set three times it is a word, of which the letter that two agree on is taken. */
-    private static List<ReadLetter> alone(RowImage image, LetterReader reader) {
-        List<ReadLetter> one = reader.line(image.crop());
-        if (one.size() == 1 && one.get(0).likelihood() > SURE) {
-            return one;
-        }
-        List<ReadLetter> three = reader.line(image.repeated(3));
-        for (ReadLetter l : three) {
-            double agree = three.stream()
-                    .filter(o -> o.text().equalsIgnoreCase(l.text()))
-                    .count();
-            if (three.size() <= 4 && agree >= 2) {
-                boolean unanimous = three.size() == 3 && agree == 3 && l.text().matches("[A-Z0-9]");
-                double likelihood =
-                        unanimous ? Math.sqrt(l.likelihood()) : l.likelihood() * Math.min(1, agree / 3 + 0.1);
-                return List.of(new ReadLetter(
-                        0, 0, image.crop().widthPx(), 0, false, List.of(new ReadLetter.Option(l.text(), likelihood))));
-            }
-        }
-        return List.of();
+        List<Letter> letters = letters(read, seen.signs(), seen.row().cell(), cap, baseline);
+        return Spelling.corrected(new ReadRow(seen.row(), seen.upright(), seen.turn(), cap, baseline, letters));
     }
 
     /** What was read as nothing is a speck. */
