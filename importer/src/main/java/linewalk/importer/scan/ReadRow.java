@@ -98,6 +98,56 @@ record ReadRow(TextRow row, Upright upright, int turn, double cap, double baseli
                 .count();
     }
 
+    /** Without first and last words that were read so badly that they are line work beside the text. */
+    ReadRow trimmed(double least) {
+        int from = 0;
+        int to = letters.size();
+        for (int end = wordEnd(from); end < to && badly(from, end, least); end = wordEnd(from)) {
+            from = end;
+        }
+        for (int start = wordStart(to); start > from && badly(start, to, least); start = wordStart(to)) {
+            to = start;
+        }
+        return to - from == letters.size() ? this : part(letters.subList(from, to));
+    }
+
+    private int wordEnd(int from) {
+        int end = from + 1;
+        while (end < letters.size() && !letters.get(end).afterBlank()) {
+            end++;
+        }
+        return end;
+    }
+
+    private int wordStart(int to) {
+        int start = to - 1;
+        while (start > 0 && !letters.get(start).afterBlank()) {
+            start--;
+        }
+        return start;
+    }
+
+    private boolean badly(int from, int to, double least) {
+        return letters.subList(from, to).stream()
+                        .mapToDouble(Letter::likelihood)
+                        .average()
+                        .orElse(0)
+                < least;
+    }
+
+    private ReadRow part(List<Letter> kept) {
+        double x0 = kept.get(0).x0();
+        double x1 = kept.get(kept.size() - 1).x1();
+        List<Blob> own = row.blobs().stream()
+                .filter(b -> {
+                    double x = upright.x(b.middleX(), b.middleY());
+                    return x > x0 && x < x1;
+                })
+                .toList();
+        return new ReadRow(
+                new TextRow(own, row.along(), row.cell()), upright, turn, cap, baseline, List.copyOf(kept));
+    }
+
     ReadRow with(List<Letter> changed) {
         return new ReadRow(row, upright, turn, cap, baseline, List.copyOf(changed));
     }

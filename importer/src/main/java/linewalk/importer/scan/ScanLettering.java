@@ -97,7 +97,7 @@ final class ScanLettering {
                 words.stream().map(s -> look(s, page, pageTurn, alike)).toList();
         List<ReadRow> read = new ArrayList<>();
         for (Looked l : looked) {
-            ReadRow row = l.weighed(alike);
+            ReadRow row = l.weighed(alike).trimmed(READ);
             if (isText(row)) {
                 read.add(row);
             }

@@ -29,6 +29,8 @@ final class TextRows {
 
     private static final double STOP = 0.45;
 
+    private static final double BEYOND = 0.6;
+
     private final double pxPerMm;
     private final Thickness thickness;
     private Cell cell = Cell.NONE;
@@ -202,8 +204,8 @@ final class TextRows {
         for (TextRow r : rows) {
             double cap = r.capPx();
             Box band = r.along()
-                    ? new Box(r.x0() - 0.6 * cap, r.y0() - 0.3 * cap, r.x1() + 0.6 * cap, r.y1() + 0.3 * cap)
-                    : new Box(r.x0() - 0.3 * cap, r.y0() - 0.6 * cap, r.x1() + 0.3 * cap, r.y1() + 0.6 * cap);
+                    ? new Box(r.x0() - BEYOND * cap, r.y0() - 0.3 * cap, r.x1() + BEYOND * cap, r.y1() + 0.3 * cap)
+                    : new Box(r.x0() - 0.3 * cap, r.y0() - BEYOND * cap, r.x1() + 0.3 * cap, r.y1() + BEYOND * cap);
             List<Blob> own = near.touching(band).stream()
                     .filter(b -> band.contains(box(b)) && b.longer() < (letter(b) && !bar(b) ? STOP : DASH) * cap)
                     .filter(b -> !bar(b) || between(b, r))
