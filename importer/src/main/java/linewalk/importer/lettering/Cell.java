@@ -25,13 +25,20 @@ public record Cell(double width, double pitch) {
      */
     private static final double REGULAR = 0.033;
 
-    /** Pairs with a sign narrower than this share of a full letter tell most, where they are no few strokes by chance. */
+    /** Pairs with a sign narrower than this share of a full letter tell most; of these nearly all stand at the pitch. */
     private static final double NARROW = 0.6;
 
-    private static final int FEW = 8;
+    private static final double NEARLY_ALL = 0.85;
 
-    /** The share of them that stand at the pitch: at least 0.88 or at most 0.3. */
-    private static final double AGREE = 0.6;
+    /**
+     * Where letters of a pair are so much wider or narrower than usual, in heights, gap and pitch say two things. Of these
+     * pairs at least 0.66 or at most 0.34 stood at the pitch.
+     */
+    private static final double TELLING = 0.1;
+
+    private static final double MOST = 0.55;
+
+    private static final int FEW = 8;
 
     /** Signs do not stand in the very middle of their cells. */
     private static final double SLACK = 0.15;
@@ -94,25 +101,30 @@ public record Cell(double width, double pitch) {
         }
         double pitch = median(plain.stream().map(Pair::middles).toList());
         double gap = median(plain.stream().map(Pair::gap).toList());
-        List<Pair> near =
-                pairs.stream().filter(p -> p.middles() < 1.5 * pitch).toList();
+        List<Pair> near = pairs.stream().filter(p -> p.middles() < 1.5 * pitch).toList();
         double off =
                 median(near.stream().map(p -> Math.abs(p.middles() - pitch)).toList());
-        List<Pair> telling =
+        List<Pair> narrow =
                 near.stream().filter(p -> p.narrower() < NARROW * full).toList();
-        long fixed = telling.stream()
+        List<Pair> telling = near.stream()
+                .filter(p -> Math.abs(pitch - gap - (p.left() + p.right()) / 2) > TELLING)
+                .toList();
+        boolean fixed = narrow.size() >= FEW
+                ? atPitch(narrow, pitch, gap) >= NEARLY_ALL
+                : telling.size() >= FEW && atPitch(telling, pitch, gap) >= MOST;
+        return off < REGULAR && fixed ? new Cell(full, pitch) : NONE;
+    }
+
+    /** Share of pairs whose middles are better told by the pitch than by the gap. */
+    private static double atPitch(List<Pair> pairs, double pitch, double gap) {
+        long at = pairs.stream()
                 .filter(p -> Math.abs(p.middles() - pitch) < Math.abs(p.gap() - gap))
                 .count();
-        boolean told = telling.size() < FEW || fixed >= AGREE * telling.size();
-        return off < REGULAR && told ? new Cell(full, pitch) : NONE;
+        return (double) at / pairs.size();
     }
 
     private static double median(List<Double> values) {
-        return values.stream()
-                .sorted()
-                .skip(values.size() / 2)
-                .findFirst()
-                .orElseThrow();
+        return values.stream().sorted().skip(values.size() / 2).findFirst().orElseThrow();
     }
 
     public boolean fixed() {

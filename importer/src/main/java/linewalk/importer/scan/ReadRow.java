@@ -144,8 +144,7 @@ record ReadRow(TextRow row, Upright upright, int turn, double cap, double baseli
                     return x > x0 && x < x1;
                 })
                 .toList();
-        return new ReadRow(
-                new TextRow(own, row.along(), row.cell()), upright, turn, cap, baseline, List.copyOf(kept));
+        return new ReadRow(new TextRow(own, row.along(), row.cell()), upright, turn, cap, baseline, List.copyOf(kept));
     }
 
     ReadRow with(List<Letter> changed) {

@@ -27,8 +27,7 @@ record RowImage(Crop crop, double x0, double y0, double scale, double cap, doubl
         Patch patch = Patch.of(row, grey);
         for (int y = 0; y < height; y++) {
             for (int x = 0; x < width; x++) {
-                out[y * width + x] =
-                        (byte) tone(patch, upright, x0 + (x + 0.5) / scale, y0 + (y + 0.5) / scale, scale);
+                out[y * width + x] = (byte) tone(patch, upright, x0 + (x + 0.5) / scale, y0 + (y + 0.5) / scale, scale);
             }
         }
         double baseline = (baseline(row, upright) - y0) * scale;

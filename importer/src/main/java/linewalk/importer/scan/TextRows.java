@@ -106,7 +106,8 @@ final class TextRows {
                 .filter(b -> !taken.contains(b) && b.longer() < MOST_MM * pxPerMm && !bar(b) && !b.oneStroke())
                 .map(b -> new TextRow(List.of(b), b.height() >= 0.6 * b.width(), Cell.NONE))
                 .toList();
-        found.addAll(withSmall(alone, small.stream().filter(b -> !taken.contains(b)).toList()));
+        found.addAll(
+                withSmall(alone, small.stream().filter(b -> !taken.contains(b)).toList()));
         return found;
     }
 

@@ -56,7 +56,8 @@ final class WholeImage extends PDFRenderer {
             @Override
             public void drawImage(PDImage image) throws IOException {
                 AffineTransform t = new AffineTransform(getGraphics().getTransform());
-                t.concatenate(getGraphicsState().getCurrentTransformationMatrix().createAffineTransform());
+                t.concatenate(
+                        getGraphicsState().getCurrentTransformationMatrix().createAffineTransform());
                 if (image instanceof PDImageXObject plain && fills(plain, t) && isPlain(plain)) {
                     copy(plain);
                 } else {
