@@ -20,8 +20,6 @@ final class Alike {
      */
     private static final double SPREAD = 2.5;
 
-    private static final double LEAST = 0.012;
-
     private static final double MOST = 0.03;
 
     /** Enough to tell what is usual. */
@@ -61,8 +59,7 @@ final class Alike {
             }
         }
         java.util.Arrays.sort(nearest);
-        return new Alike(
-                nearest.length == 0 ? 0 : Math.max(LEAST, Math.min(MOST, SPREAD * nearest[nearest.length / 2])));
+        return new Alike(nearest.length == 0 ? 0 : Math.min(MOST, SPREAD * nearest[nearest.length / 2]));
     }
 
     /** @param letters of each sign, or null */

@@ -8,7 +8,7 @@ import boofcv.struct.image.GrayU8;
  *
  * @param x0 of its left column in the scan; {@code y0} of its top row
  */
-record Patch(int x0, int y0, int width, int height, byte[] tones) {
+record Patch(int x0, int y0, int width, int height, float[] tones) {
 
     /** Around the row's box. */
     private static final int EDGE = 3;
@@ -16,14 +16,14 @@ record Patch(int x0, int y0, int width, int height, byte[] tones) {
     static Patch of(TextRow row, GrayU8 grey) {
         Bits own = own(row);
         int[] ends = ends(row, grey, own);
-        byte[] tones = new byte[own.width * own.height];
+        float[] tones = new float[own.width * own.height];
         for (int y = 0; y < own.height; y++) {
             for (int x = 0; x < own.width; x++) {
                 int px = x + row.x0() - EDGE;
                 int py = y + row.y0() - EDGE;
                 boolean ink = own.get(x, y) && grey.isInBounds(px, py);
-                int tone = ink ? (at(grey, px, py) - ends[0]) * 255 / Math.max(1, ends[1] - ends[0]) : 255;
-                tones[y * own.width + x] = (byte) Math.max(0, Math.min(255, tone));
+                float tone = ink ? (at(grey, px, py) - ends[0]) * 255f / Math.max(1, ends[1] - ends[0]) : 255;
+                tones[y * own.width + x] = Math.max(0, Math.min(255, tone));
             }
         }
         return new Patch(row.x0() - EDGE, row.y0() - EDGE, own.width, own.height, tones);
@@ -40,10 +40,10 @@ record Patch(int x0, int y0, int width, int height, byte[] tones) {
         return (int) Math.round((1 - v) * top + v * low);
     }
 
-    private int get(int px, int py) {
+    private double get(int px, int py) {
         int x = px - x0;
         int y = py - y0;
-        return x < 0 || y < 0 || x >= width || y >= height ? 255 : tones[y * width + x] & 0xFF;
+        return x < 0 || y < 0 || x >= width || y >= height ? 255 : tones[y * width + x];
     }
 
     private static int at(GrayU8 grey, int x, int y) {

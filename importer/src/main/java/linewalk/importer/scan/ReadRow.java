@@ -16,6 +16,11 @@ record ReadRow(TextRow row, Upright upright, int turn, double cap, double baseli
     record Letter(
             String text, double likelihood, double x0, double x1, boolean afterBlank, List<ReadLetter.Option> options) {
 
+        /** Another letter of the same look, so as likely as what was read. */
+        Letter spelled(String other) {
+            return new Letter(other, Math.max(likelihood, saying(other).likelihood()), x0, x1, afterBlank, options);
+        }
+
         /** Something else than what looked most likely at first. */
         Letter saying(String other) {
             double known = options.stream()

@@ -13,12 +13,21 @@ import org.junit.jupiter.api.Test;
 /** Signs that look alike: what several were read as, the next one is. */
 class AlikeTest {
 
-    private final GrayU8 grey = new Sketch()
-            .text("E E E E E F", 200, 300, 60)
-            .text("E F", 800, 300, 60)
-            .grey();
+    private final GrayU8 grey = drawn();
 
     private final List<Blob> ink = Blobs.of(Ink.of(grey.clone()));
+
+    /** No two letters lie alike on the pixels. */
+    private static GrayU8 drawn() {
+        Sketch sketch = new Sketch();
+        for (int i = 0; i < 5; i++) {
+            sketch.text("E", 200 + 80.3 * i, 300, 60);
+        }
+        return sketch.text("F", 620, 300, 60)
+                .text("E", 800.2, 300, 60)
+                .text("F", 880.4, 300, 60)
+                .grey();
+    }
 
     private Seen row(int fromX, int toX) {
         List<Blob> blobs = ink.stream()
@@ -35,7 +44,7 @@ class AlikeTest {
     @Test
     void whatSeveralWereReadAsIsKnown() {
         Seen many = row(190, 700);
-        Seen next = row(790, 845);
+        Seen next = row(790, 860);
         Alike alike = Alike.on(many.glimpses());
         alike.note(
                 many,
@@ -50,7 +59,7 @@ class AlikeTest {
     @Test
     void othersWeighWhatASignWasReadAs() {
         Seen many = row(190, 700);
-        Seen next = row(790, 845);
+        Seen next = row(790, 860);
         Alike alike = Alike.on(many.glimpses());
         alike.note(
                 many,
