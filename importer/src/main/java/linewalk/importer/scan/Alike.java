@@ -20,6 +20,9 @@ final class Alike {
      */
     private static final double SPREAD = 2.5;
 
+    /** Pixel by pixel the same, as in pages that a program painted. */
+    private static final double SAME = 0.001;
+
     private static final double MOST = 0.03;
 
     /** Enough to tell what is usual. */
@@ -59,7 +62,8 @@ final class Alike {
             }
         }
         java.util.Arrays.sort(nearest);
-        return new Alike(nearest.length == 0 ? 0 : Math.min(MOST, SPREAD * nearest[nearest.length / 2]));
+        return new Alike(
+                nearest.length == 0 ? 0 : Math.max(SAME, Math.min(MOST, SPREAD * nearest[nearest.length / 2])));
     }
 
     /** @param letters of each sign, or null */
