@@ -94,7 +94,7 @@ final class SheetReader implements AutoCloseable {
     }
 
     private boolean word(String text) {
-        return Designations.looksLike(text) || grammar.parse(text).isPresent();
+        return Designations.looksLike(text) || grammar.parse(text).isPresent() || TitleBlockFinder.numbers(text);
     }
 
     /** False where the last page was read without its letters, for want of what reads them: not to be kept. */

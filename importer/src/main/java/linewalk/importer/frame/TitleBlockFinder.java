@@ -36,6 +36,13 @@ public final class TitleBlockFinder {
     private static final Pattern REVISION_VALUE = Pattern.compile("[A-Z]{1,2}|\\d{1,2}|[A-Z]\\d");
     private static final Pattern TITLE_CAPTION = Pattern.compile("(?:DRAWING\\s*)?TITLE\\s*:?");
 
+    private static final Pattern OF_ALL = Pattern.compile(SHEET_WORD + "\\.? ?\\d{1,4} (?:OF|VON|DE) \\d{1,4}");
+
+    /** The text numbers the sheet among all: {@code SHEET 3 OF 12}. */
+    public static boolean numbers(String text) {
+        return OF_ALL.matcher(text.toUpperCase(Locale.ROOT)).matches();
+    }
+
     /** "SH 5" in mid-sheet is a reference or a part, not the sheet's own name. */
     private static final double LEAST = 0.45;
 

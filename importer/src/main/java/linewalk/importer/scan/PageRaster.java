@@ -8,8 +8,6 @@ import java.util.Optional;
 import linewalk.importer.page.Marks;
 import linewalk.importer.page.Picture;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.rendering.ImageType;
-import org.apache.pdfbox.rendering.PDFRenderer;
 
 /**
  * A page that is an image, as one grey raster.
@@ -54,7 +52,7 @@ public record PageRaster(GrayU8 grey, double pxPerPt) {
     /** @param index of the page, from 0 */
     public static PageRaster of(PDDocument document, int index, double pxPerPt) throws IOException {
         synchronized (DECODING) {
-            BufferedImage image = new PDFRenderer(document).renderImage(index, (float) pxPerPt, ImageType.GRAY);
+            BufferedImage image = new WholeImage(document).grey(index, pxPerPt);
             GrayU8 grey = new GrayU8();
             grey.data = ((DataBufferByte) image.getRaster().getDataBuffer()).getData();
             grey.reshape(image.getWidth(), image.getHeight());

@@ -1,9 +1,8 @@
 package linewalk.importer.scan;
 
-import boofcv.struct.image.GrayU8;
 import java.util.ArrayList;
 import java.util.List;
-import linewalk.importer.ocr.LetterReader;
+import linewalk.importer.lettering.Cell;
 import linewalk.importer.ocr.ReadLetter;
 
 /**
@@ -16,6 +15,11 @@ record ReadRow(TextRow row, Upright upright, int turn, double cap, double baseli
     /** A letter and where it stands along the row, in the row's upright pixels. */
     record Letter(
             String text, double likelihood, double x0, double x1, boolean afterBlank, List<ReadLetter.Option> options) {
+
+        /** Another letter of the same look, so as likely as what was read. */
+        Letter spelled(String other) {
+            return new Letter(other, Math.max(likelihood, saying(other).likelihood()), x0, x1, afterBlank, options);
+        }
 
         /** Something else than what looked most likely at first. */
         Letter saying(String other) {
@@ -33,66 +37,42 @@ record ReadRow(TextRow row, Upright upright, int turn, double cap, double baseli
 
     private static final double NO_BLANK = 0.2;
 
-    /** A letter alone that is read so well needs no second look. */
-    private static final double SURE = 0.85;
-
     private static final double SLASH = 0.1;
 
-    static ReadRow of(TextRow row, GrayU8 grey, Upright page, int turn, LetterReader reader) {
-        Upright turned = page.turned(turn);
-        RowImage image = RowImage.of(row, grey, turned);
-        List<ReadLetter> read = row.blobs().size() == 1 ? alone(image, reader) : reader.line(image.crop());
-        List<Cell> cells = Cell.of(row, turned);
+    /** @param read for every sign of the row, null where it was read as nothing */
+    static ReadRow of(Seen seen, List<ReadLetter> read) {
+        RowImage image = seen.image();
         double cap = image.cap() / image.scale();
-        List<Letter> letters = cells.size() == read.size()
-                ? byCells(read, cells, cap, image.y(image.baseline()))
-                : byReader(read, image, cap);
-        return Spelling.corrected(new ReadRow(row, turned, turn, cap, image.y(image.baseline()), letters));
+        double baseline = image.y(image.baseline());
+        List<Letter> letters = letters(read, seen.signs(), seen.row().cell(), cap, baseline);
+        return Spelling.corrected(new ReadRow(seen.row(), seen.upright(), seen.turn(), cap, baseline, letters));
     }
 
-    /** A letter alone is read badly. Set three times it is a word, of which the letter that two agree on is taken. */
-    private static List<ReadLetter> alone(RowImage image, LetterReader reader) {
-        List<ReadLetter> one = reader.line(image.crop());
-        if (one.size() == 1 && one.get(0).likelihood() > SURE) {
-            return one;
-        }
-        List<ReadLetter> three = reader.line(image.repeated(3));
-        for (ReadLetter l : three) {
-            double agree = three.stream()
-                    .filter(o -> o.text().equalsIgnoreCase(l.text()))
-                    .count();
-            if (three.size() <= 4 && agree >= 2) {
-                boolean unanimous = three.size() == 3 && agree == 3 && l.text().matches("[A-Z0-9]");
-                double likelihood =
-                        unanimous ? Math.sqrt(l.likelihood()) : l.likelihood() * Math.min(1, agree / 3 + 0.1);
-                return List.of(new ReadLetter(
-                        0, 0, image.crop().widthPx(), 0, false, List.of(new ReadLetter.Option(l.text(), likelihood))));
-            }
-        }
-        return List.of();
-    }
-
-    /** The reader's own places are rough; where it saw as many letters as there are blobs, these tell. */
-    private static List<Letter> byCells(List<ReadLetter> read, List<Cell> cells, double cap, double baseline) {
+    /** What was read as nothing is a speck. */
+    private static List<Letter> letters(
+            List<ReadLetter> read, List<Sign> signs, Cell cell, double cap, double baseline) {
         List<Letter> letters = new ArrayList<>();
-        for (int i = 0; i < cells.size(); i++) {
-            Cell c = cells.get(i);
-            double gap = i == 0 ? 0 : c.x0() - cells.get(i - 1).x1();
-            boolean blank = i > 0 && (gap > BLANK * cap || read.get(i).afterBlank() && gap > NO_BLANK * cap);
-            String text = byShape(read.get(i).text(), c, cap, baseline);
-            letters.add(new Letter(
-                    text,
-                    read.get(i).likelihood(),
-                    c.x0(),
-                    c.x1(),
-                    blank,
-                    read.get(i).options()));
+        Sign last = null;
+        for (int i = 0; i < signs.size(); i++) {
+            ReadLetter l = read.get(i);
+            if (l != null) {
+                Sign s = signs.get(i);
+                boolean blank = last != null && blank(last, s, l.afterBlank(), cell, cap);
+                String text = byShape(l.text(), s, cap, baseline);
+                letters.add(new Letter(text, l.likelihood(), s.x0(), s.x1(), blank, l.options()));
+                last = s;
+            }
         }
         return letters;
     }
 
+    private static boolean blank(Sign before, Sign s, boolean seen, Cell cell, double cap) {
+        double gap = cell.gap(before.span(), s.span(), cap);
+        return cell.fixed() ? gap > cell.blank() : gap > BLANK || seen && gap > NO_BLANK;
+    }
+
     /** What a letter's own ink says better than its neighbours: a leaning bar is a slash, a tall c is a C. */
-    private static String byShape(String text, Cell c, double cap, double baseline) {
+    private static String byShape(String text, Sign c, double cap, double baseline) {
         boolean tall = c.height() > 0.88 * cap;
         if (tall && c.bar() && c.slant() > SLASH && "1Il|!i/".contains(text)) {
             return "/";
@@ -101,16 +81,6 @@ record ReadRow(TextRow row, Upright upright, int turn, double cap, double baseli
             return text.equals("2") ? "²" : "³";
         }
         return tall && "cosuvwxz".contains(text) ? text.toUpperCase(java.util.Locale.ROOT) : text;
-    }
-
-    private static List<Letter> byReader(List<ReadLetter> read, RowImage image, double cap) {
-        List<Letter> letters = new ArrayList<>();
-        for (ReadLetter l : read) {
-            Cell c = new Cell(image.x(l.x0Px()), image.y(l.y0Px()), image.x(l.x1Px()), image.y(l.y1Px()), 0, false);
-            String text = byShape(l.text(), c, cap, image.y(image.baseline()));
-            letters.add(new Letter(text, l.likelihood(), c.x0(), c.x1(), l.afterBlank(), l.options()));
-        }
-        return letters;
     }
 
     String text() {
@@ -131,6 +101,55 @@ record ReadRow(TextRow row, Upright upright, int turn, double cap, double baseli
         return letters.stream()
                 .filter(l -> l.text().chars().allMatch(Character::isLetterOrDigit))
                 .count();
+    }
+
+    /** Without first and last words that were read so badly that they are line work beside the text. */
+    ReadRow trimmed(double least) {
+        int from = 0;
+        int to = letters.size();
+        for (int end = wordEnd(from); end < to && badly(from, end, least); end = wordEnd(from)) {
+            from = end;
+        }
+        for (int start = wordStart(to); start > from && badly(start, to, least); start = wordStart(to)) {
+            to = start;
+        }
+        return to - from == letters.size() ? this : part(letters.subList(from, to));
+    }
+
+    private int wordEnd(int from) {
+        int end = from + 1;
+        while (end < letters.size() && !letters.get(end).afterBlank()) {
+            end++;
+        }
+        return end;
+    }
+
+    private int wordStart(int to) {
+        int start = to - 1;
+        while (start > 0 && !letters.get(start).afterBlank()) {
+            start--;
+        }
+        return start;
+    }
+
+    private boolean badly(int from, int to, double least) {
+        return letters.subList(from, to).stream()
+                        .mapToDouble(Letter::likelihood)
+                        .average()
+                        .orElse(0)
+                < least;
+    }
+
+    private ReadRow part(List<Letter> kept) {
+        double x0 = kept.get(0).x0();
+        double x1 = kept.get(kept.size() - 1).x1();
+        List<Blob> own = row.blobs().stream()
+                .filter(b -> {
+                    double x = upright.x(b.middleX(), b.middleY());
+                    return x > x0 && x < x1;
+                })
+                .toList();
+        return new ReadRow(new TextRow(own, row.along(), row.cell()), upright, turn, cap, baseline, List.copyOf(kept));
     }
 
     ReadRow with(List<Letter> changed) {

@@ -23,13 +23,11 @@ record RowImage(Crop crop, double x0, double y0, double scale, double cap, doubl
         int height = (int) Math.ceil((box[3] - box[1]) * scale) + 2 * MARGIN;
         double x0 = box[0] - MARGIN / scale;
         double y0 = box[1] - MARGIN / scale;
-        Bits own = own(row);
         byte[] out = new byte[width * height];
-        int[] tones = tones(row, grey, own);
+        Patch patch = Patch.of(row, grey);
         for (int y = 0; y < height; y++) {
             for (int x = 0; x < width; x++) {
-                out[y * width + x] = (byte)
-                        tone(row, grey, own, upright, x0 + (x + 0.5) / scale, y0 + (y + 0.5) / scale, tones, scale);
+                out[y * width + x] = (byte) tone(patch, upright, x0 + (x + 0.5) / scale, y0 + (y + 0.5) / scale, scale);
             }
         }
         double baseline = (baseline(row, upright) - y0) * scale;
@@ -54,85 +52,30 @@ record RowImage(Crop crop, double x0, double y0, double scale, double cap, doubl
         return new Crop(width, crop.heightPx(), out);
     }
 
-    double x(double cropX) {
-        return x0 + cropX / scale;
+    double cropX(double x) {
+        return (x - x0) * scale;
+    }
+
+    double cropY(double y) {
+        return (y - y0) * scale;
     }
 
     double y(double cropY) {
         return y0 + cropY / scale;
     }
 
-    private static int tone(
-            TextRow row, GrayU8 grey, Bits own, Upright upright, double x, double y, int[] tones, double scale) {
+    private static int tone(Patch patch, Upright upright, double x, double y, double scale) {
         if (scale > 0.7) {
-            return sample(row, grey, own, upright.backX(x, y), upright.backY(x, y), tones);
+            return patch.tone(upright.backX(x, y), upright.backY(x, y));
         }
         int n = (int) Math.ceil(1 / scale);
         double sum = 0;
         for (int i = 0; i < n * n; i++) {
             double sx = x + ((i % n + 0.5) / n - 0.5) / scale;
             double sy = y + ((i / n + 0.5) / n - 0.5) / scale;
-            sum += sample(row, grey, own, upright.backX(sx, sy), upright.backY(sx, sy), tones);
+            sum += patch.tone(upright.backX(sx, sy), upright.backY(sx, sy));
         }
         return (int) Math.round(sum / (n * n));
-    }
-
-    private static int sample(TextRow row, GrayU8 grey, Bits own, double px, double py, int[] tones) {
-        int x = (int) Math.floor(px - 0.5);
-        int y = (int) Math.floor(py - 0.5);
-        double u = px - 0.5 - x;
-        double v = py - 0.5 - y;
-        double top = (1 - u) * at(row, grey, own, x, y, tones) + u * at(row, grey, own, x + 1, y, tones);
-        double low = (1 - u) * at(row, grey, own, x, y + 1, tones) + u * at(row, grey, own, x + 1, y + 1, tones);
-        return (int) Math.round((1 - v) * top + v * low);
-    }
-
-    /** Paper where other ink is; ink black, paper white, whatever the scan made of them. */
-    private static double at(TextRow row, GrayU8 grey, Bits own, int x, int y, int[] tones) {
-        if (!own.get(x - row.x0() + 3, y - row.y0() + 3) || !grey.isInBounds(x, y)) {
-            return 255;
-        }
-        double tone = (grey.data[grey.startIndex + y * grey.stride + x] & 0xFF) - tones[0];
-        return Math.max(0, Math.min(255, tone * 255 / Math.max(1, tones[1] - tones[0])));
-    }
-
-    /** The row's ink, two pixels wider all around. */
-    private static Bits own(TextRow row) {
-        Bits own = new Bits(row.x1() - row.x0() + 7, row.y1() - row.y0() + 7);
-        for (Blob b : row.blobs()) {
-            int[] r = b.runs();
-            for (int i = 0; i < r.length; i += 3) {
-                int y = r[i] - row.y0() + 3;
-                for (int dy = -2; dy <= 2; dy++) {
-                    own.fill(y + dy, r[i + 1] - row.x0() + 1, r[i + 2] - row.x0() + 5, true);
-                }
-            }
-        }
-        return own;
-    }
-
-    /** The darkest ink and the paper around it. */
-    private static int[] tones(TextRow row, GrayU8 grey, Bits own) {
-        int[] histogram = new int[256];
-        int n = 0;
-        for (int y = row.y0() - 2; y < row.y1() + 2; y++) {
-            for (int x = row.x0() - 2; x < row.x1() + 2; x++) {
-                if (grey.isInBounds(x, y) && own.get(x - row.x0() + 3, y - row.y0() + 3)) {
-                    histogram[grey.data[grey.startIndex + y * grey.stride + x] & 0xFF]++;
-                    n++;
-                }
-            }
-        }
-        return new int[] {quantile(histogram, n / 20), quantile(histogram, n - n / 12)};
-    }
-
-    private static int quantile(int[] histogram, int count) {
-        int left = count;
-        int tone = 0;
-        while (tone < 255 && (left -= histogram[tone]) >= 0) {
-            tone++;
-        }
-        return tone;
     }
 
     private static double[] box(TextRow row, Upright upright) {

@@ -3,8 +3,11 @@ package linewalk.importer.scan;
 import boofcv.struct.image.GrayU8;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import linewalk.importer.ocr.LetterReader;
+import linewalk.importer.ocr.ReadLetter;
 
 /**
  * Reads the rows of text of one scan. First some long rows in all turns: they tell how the page lies. Then every row as
@@ -13,18 +16,34 @@ import linewalk.importer.ocr.LetterReader;
 final class ScanLettering {
 
     private static final int SAMPLES = 14;
+
+    /** So many more samples that read better one way leave no doubt. */
+    private static final int CLEAR = 4;
+
     private static final double WELL = 0.8;
     private static final double READ = 0.5;
 
     /** A letter alone has no neighbours to bear it out. */
     private static final double ALONE = 0.55;
 
+    /** Of a size that no row has. */
+    private static final double SURE = 0.85;
+
+    /** Share of its box that a stroke fills. */
+    private static final double BAR = 0.8;
+
+    private final Bits ink;
     private final GrayU8 grey;
     private final Upright registered;
     private final LetterReader reader;
     private final List<TextRow> rows;
+    private final Map<Sample, List<ReadLetter>> sampled = new HashMap<>();
 
-    ScanLettering(GrayU8 grey, Upright registered, LetterReader reader, List<TextRow> rows) {
+    /** @param turn of the registered page */
+    private record Sample(TextRow row, int turn) {}
+
+    ScanLettering(Bits ink, GrayU8 grey, Upright registered, LetterReader reader, List<TextRow> rows) {
+        this.ink = ink;
         this.grey = grey;
         this.registered = registered;
         this.reader = reader;
@@ -47,50 +66,99 @@ final class ScanLettering {
                 .limit(SAMPLES)
                 .toList();
         int one = along ? 0 : 1;
-        return sum(samples, one) >= sum(samples, one + 2) ? one : one + 2;
+        double upright = 0;
+        int lead = 0;
+        for (int i = 0; i < samples.size() && Math.abs(lead) < CLEAR; i++) {
+            double better = sense(samples.get(i), one) - sense(samples.get(i), one + 2);
+            upright += better;
+            lead += (int) Math.signum(better);
+        }
+        return upright >= 0 ? one : one + 2;
     }
 
-    private double sum(List<TextRow> samples, int turn) {
-        return samples.stream()
-                .map(r -> ReadRow.of(r, grey, registered, turn, reader))
-                .mapToDouble(r -> r.likelihood() * r.words())
-                .sum();
+    private double sense(TextRow row, int turn) {
+        Seen seen = Seen.of(row, grey, registered, turn);
+        List<ReadLetter> letters = seen.look(reader);
+        sampled.put(new Sample(row, turn), letters);
+        ReadRow read = ReadRow.of(seen, letters);
+        return read.likelihood() * read.words();
     }
 
     /** What is text, on a page brought upright by these turns. */
     List<ReadRow> read(Upright page, int pageTurn) {
+        List<Seen> words = rows.stream()
+                .filter(r -> r.blobs().size() > 1)
+                .map(r -> Seen.of(r, grey, page, r.along() == (pageTurn % 2 == 0) ? 0 : 1))
+                .sorted(Comparator.comparingInt((Seen s) -> -s.signs().size()))
+                .toList();
+        Alike alike =
+                Alike.on(words.stream().flatMap(s -> s.glimpses().stream()).toList());
+        List<Looked> looked =
+                words.stream().map(s -> look(s, page, pageTurn, alike)).toList();
         List<ReadRow> read = new ArrayList<>();
-        List<TextRow> alone = new ArrayList<>();
-        for (TextRow r : rows) {
-            if (r.blobs().size() == 1) {
-                alone.add(r);
-            } else {
-                ReadRow best = best(r, page, pageTurn);
-                if (isText(best)) {
-                    read.add(best);
-                }
+        for (Looked l : looked) {
+            ReadRow row = l.weighed(alike).trimmed(READ);
+            if (isText(row)) {
+                read.add(row);
             }
         }
-        List<Double> sizes = read.stream().map(r -> r.row().capPx()).sorted().toList();
-        for (TextRow r : alone) {
-            if (usualSize(r, sizes)) {
-                ReadRow one = ReadRow.of(r, grey, page, 0, reader);
-                if (isLetter(one)) {
-                    read.add(one);
-                }
-            }
-        }
+        read.addAll(alone(page, read, alike));
         return read;
     }
 
-    private ReadRow best(TextRow r, Upright page, int pageTurn) {
-        boolean level = r.along() == (pageTurn % 2 == 0);
-        ReadRow first = ReadRow.of(r, grey, page, level ? 0 : 1, reader);
-        if (level || first.likelihood() > WELL) {
-            return first;
+    private record Looked(Seen seen, List<ReadLetter> letters) {
+
+        ReadRow weighed(Alike alike) {
+            List<ReadLetter> out = new ArrayList<>();
+            for (int i = 0; i < letters.size(); i++) {
+                ReadLetter l = letters.get(i);
+                out.add(l == null ? null : alike.weighed(seen.glimpses().get(i), l));
+            }
+            return ReadRow.of(seen, out);
         }
-        ReadRow other = ReadRow.of(r, grey, page, 3, reader);
-        return other.likelihood() > first.likelihood() + 0.1 ? other : first;
+    }
+
+    private Looked look(Seen s, Upright page, int pageTurn, Alike alike) {
+        List<ReadLetter> known = alike.known(s);
+        if (known != null) {
+            return new Looked(s, known);
+        }
+        Looked best = turns(s, page, pageTurn);
+        if (isText(ReadRow.of(best.seen(), best.letters()))) {
+            alike.note(best.seen(), best.letters());
+        }
+        return best;
+    }
+
+    /** A row across the reading direction may stand either way. */
+    private Looked turns(Seen s, Upright page, int pageTurn) {
+        List<ReadLetter> sample = sampled.get(new Sample(s.row(), (pageTurn + s.turn()) % 4));
+        Looked one = new Looked(s, sample == null ? s.look(reader) : sample);
+        double likelihood = ReadRow.of(s, one.letters()).likelihood();
+        if (s.turn() == 0 || likelihood > WELL) {
+            return one;
+        }
+        Seen turned = Seen.of(s.row(), grey, page, 3);
+        Looked other = new Looked(turned, turned.look(reader));
+        return ReadRow.of(turned, other.letters()).likelihood() > likelihood + 0.1 ? other : one;
+    }
+
+    private List<ReadRow> alone(Upright page, List<ReadRow> read, Alike alike) {
+        List<Double> sizes = read.stream().map(r -> r.row().capPx()).sorted().toList();
+        List<ReadRow> out = new ArrayList<>();
+        for (TextRow r : rows) {
+            Blob b = r.blobs().get(0);
+            boolean usual = r.blobs().size() == 1 && b.solid() <= BAR && usualSize(r, sizes);
+            if (usual || r.blobs().size() == 1 && b.solid() <= BAR && Ring.around(b, ink)) {
+                Seen seen = Seen.of(r, grey, page, 0);
+                List<ReadLetter> known = alike.known(seen);
+                ReadRow one = ReadRow.of(seen, known == null ? seen.look(reader) : known);
+                if (isLetter(one) && (usual || one.likelihood() > SURE)) {
+                    out.add(one);
+                }
+            }
+        }
+        return out;
     }
 
     private static boolean isText(ReadRow r) {
@@ -107,8 +175,8 @@ final class ScanLettering {
     private static boolean isLetter(ReadRow r) {
         Blob b = r.row().blobs().get(0);
         boolean circle = r.text().matches("[oO0Qe@]") && Math.abs(b.width() - b.height()) <= 0.1 * b.longer() + 1;
-        boolean bar = b.solid() > 0.8;
-        boolean corner = r.text().equals("r");
-        return r.letters().size() == 1 && r.words() == 1 && r.likelihood() > ALONE && !circle && !bar && !corner;
+        // a line's end and a corner, which stand alone more often than these letters
+        boolean plain = r.text().matches("[rIl]");
+        return r.letters().size() == 1 && r.words() == 1 && r.likelihood() > ALONE && !circle && !plain;
     }
 }

@@ -79,8 +79,8 @@ public final class ScanReader {
         List<Blob> open = blobs.stream()
                 .filter(b -> solid.stream().noneMatch(s -> s.isAllOf(b)))
                 .toList();
-        ScanLettering lettering =
-                new ScanLettering(grey, registered, reader, new TextRows(open, pxPerPt / MM_PER_PT, thickness).find());
+        ScanLettering lettering = new ScanLettering(
+                ink, grey, registered, reader, new TextRows(open, pxPerPt / MM_PER_PT, thickness).find());
         int turn = lettering.pageTurn();
         Upright page = registered.turned(turn).onPage(grey.width, grey.height);
         List<ReadRow> rows =

@@ -98,7 +98,7 @@ final class Spelling {
         String text = said.length() == word.size() ? word(said.toString()) : said.toString();
         for (int i = 0; i < word.size(); i++) {
             ReadRow.Letter l = word.get(i);
-            out.add(said.length() == word.size() ? l.saying(text.substring(i, i + 1)) : l);
+            out.add(said.length() == word.size() ? l.spelled(text.substring(i, i + 1)) : l);
         }
         word.clear();
     }

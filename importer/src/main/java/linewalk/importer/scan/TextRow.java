@@ -2,19 +2,22 @@ package linewalk.importer.scan;
 
 import java.util.ArrayList;
 import java.util.List;
+import linewalk.importer.lettering.Cell;
 
 /**
  * Blobs that may be the letters of one line of text.
  *
  * @param along letters follow one another along the rows of the scan; else along its columns
+ * @param cell the room of each letter
  * @param x0 of the box around them, in pixels; x1 and y1 are just outside
  */
-record TextRow(List<Blob> blobs, boolean along, int x0, int y0, int x1, int y1) {
+record TextRow(List<Blob> blobs, boolean along, Cell cell, int x0, int y0, int x1, int y1) {
 
-    TextRow(List<Blob> blobs, boolean along) {
+    TextRow(List<Blob> blobs, boolean along, Cell cell) {
         this(
                 blobs,
                 along,
+                cell,
                 blobs.stream().mapToInt(Blob::x0).min().orElseThrow(),
                 blobs.stream().mapToInt(Blob::y0).min().orElseThrow(),
                 blobs.stream().mapToInt(Blob::x1).max().orElseThrow(),
@@ -33,6 +36,6 @@ record TextRow(List<Blob> blobs, boolean along, int x0, int y0, int x1, int y1) 
     TextRow with(List<Blob> more) {
         List<Blob> all = new ArrayList<>(blobs);
         all.addAll(more);
-        return new TextRow(all, along);
+        return new TextRow(all, along, cell);
     }
 }

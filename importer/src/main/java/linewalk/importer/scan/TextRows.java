@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import linewalk.drawing.Box;
+import linewalk.importer.lettering.Cell;
 import linewalk.importer.page.Near;
 
 /**
@@ -23,8 +24,16 @@ final class TextRows {
     private static final double SAME_HEIGHT = 0.62;
     private static final double GAP = 1.0;
 
+    /** A hyphen's length, and the height of a stop or comma that could be a small letter, in heights of a capital. */
+    private static final double DASH = 0.75;
+
+    private static final double STOP = 0.45;
+
+    private static final double BEYOND = 0.6;
+
     private final double pxPerMm;
     private final Thickness thickness;
+    private Cell cell = Cell.NONE;
     private final List<Blob> letters = new ArrayList<>();
     private final List<Blob> small = new ArrayList<>();
 
@@ -49,30 +58,63 @@ final class TextRows {
 
     /** Rows of two letters or more, and after them each letter-like blob that stands alone. */
     List<TextRow> find() {
+        List<TextRow> rows = distinct();
+        Cell.Measure measure = new Cell.Measure();
+        rows.forEach(r -> measure.add(spans(r), r.capPx()));
+        cell = measure.cell();
+        return withAlone(cell.fixed() ? distinct() : rows);
+    }
+
+    private static List<Cell.Span> spans(TextRow r) {
+        return r.blobs().stream()
+                .map(b -> span(b, r.along()))
+                .sorted(Comparator.comparingDouble(Cell.Span::from))
+                .toList();
+    }
+
+    private static Cell.Span span(Blob b, boolean along) {
+        return along ? new Cell.Span(b.x0(), b.x1()) : new Cell.Span(b.y0(), b.y1());
+    }
+
+    /** No blob is in two of these rows. */
+    private List<TextRow> distinct() {
         List<TextRow> along = rows(true);
         List<TextRow> down = rows(false);
-        Map<Blob, TextRow> taken = new IdentityHashMap<>();
+        Set<Blob> taken = java.util.Collections.newSetFromMap(new IdentityHashMap<>());
         List<TextRow> all = new ArrayList<>(along);
         all.addAll(down);
         all.sort(Comparator.comparingDouble(TextRows::badness));
         List<TextRow> found = new ArrayList<>();
         for (TextRow r : all) {
-            List<Blob> free =
-                    r.blobs().stream().filter(b -> !taken.containsKey(b)).toList();
-            if (free.size() == r.blobs().size()) {
+            if (r.blobs().stream().noneMatch(taken::contains)) {
                 found.add(r);
-                free.forEach(b -> taken.put(b, r));
+                taken.addAll(r.blobs());
             }
         }
-        for (Blob b : letters) {
-            double size = b.longer();
-            if (!taken.containsKey(b) && size < MOST_MM * pxPerMm && !bar(b) && !b.oneStroke()) {
-                found.add(new TextRow(List.of(b), b.height() >= 0.6 * b.width()));
-            }
-        }
-        // a long hyphen is as long as a small letter, but stands in no row by itself
-        letters.stream().filter(b -> !taken.containsKey(b) && bar(b)).forEach(small::add);
-        return withSmall(found);
+        return found;
+    }
+
+    private List<TextRow> withAlone(List<TextRow> rows) {
+        Set<Blob> taken = set(rows);
+        // a comma of large lettering is as long as a small letter, and so is a hyphen
+        List<Blob> left = letters.stream().filter(b -> !taken.contains(b)).toList();
+        List<Blob> marks = new ArrayList<>(small);
+        marks.addAll(left);
+        List<TextRow> found = new ArrayList<>(withSmall(rows, marks));
+        taken.addAll(set(found));
+        List<TextRow> alone = left.stream()
+                .filter(b -> !taken.contains(b) && b.longer() < MOST_MM * pxPerMm && !bar(b) && !b.oneStroke())
+                .map(b -> new TextRow(List.of(b), b.height() >= 0.6 * b.width(), Cell.NONE))
+                .toList();
+        found.addAll(
+                withSmall(alone, small.stream().filter(b -> !taken.contains(b)).toList()));
+        return found;
+    }
+
+    private static Set<Blob> set(List<TextRow> rows) {
+        Set<Blob> set = java.util.Collections.newSetFromMap(new IdentityHashMap<>());
+        rows.forEach(r -> set.addAll(r.blobs()));
+        return set;
     }
 
     /** Longer rows with tighter gaps first: letters of a column of figures also stand one above the other. */
@@ -105,7 +147,7 @@ final class TextRows {
                 .map(group::get)
                 .filter(distinct::add)
                 .filter(g -> g.size() > 1 && g.stream().anyMatch(b -> !bar(b) && !b.oneStroke()))
-                .map(g -> new TextRow(List.copyOf(g), along))
+                .map(g -> new TextRow(List.copyOf(g), along, cell))
                 .sorted(Comparator.comparingInt(TextRow::y0).thenComparingInt(TextRow::x0))
                 .toList();
     }
@@ -125,14 +167,15 @@ final class TextRows {
         return new Box(b.x0(), b.y0(), b.x1(), b.y1());
     }
 
-    private static Box reach(Blob b, boolean along) {
-        double r = GAP * (along ? b.height() : b.width()) * 1.4;
+    private Box reach(Blob b, boolean along) {
+        double high = along ? b.height() : b.width();
+        double r = (cell.reach(GAP) + cell.width()) * high / SAME_HEIGHT;
         return along
                 ? new Box(b.x0() - r, b.y0(), b.x1() + r, b.y1())
                 : new Box(b.x0(), b.y0() - r, b.x1(), b.y1() + r);
     }
 
-    private static boolean beside(Blob a, Blob b, boolean along) {
+    private boolean beside(Blob a, Blob b, boolean along) {
         double ha = along ? a.height() : a.width();
         double hb = along ? b.height() : b.width();
         if (Math.min(ha, hb) < SAME_HEIGHT * Math.max(ha, hb)) {
@@ -141,10 +184,12 @@ final class TextRows {
         double overlap = along
                 ? Math.min(a.y1(), b.y1()) - Math.max(a.y0(), b.y0())
                 : Math.min(a.x1(), b.x1()) - Math.max(a.x0(), b.x0());
-        double gap = along
-                ? Math.max(a.x0(), b.x0()) - Math.min(a.x1(), b.x1())
-                : Math.max(a.y0(), b.y0()) - Math.min(a.y1(), b.y1());
-        return overlap > 0.7 * Math.min(ha, hb) && gap < GAP * Math.max(ha, hb) && gap > -0.5 * Math.min(ha, hb);
+        Cell.Span sa = span(a, along);
+        Cell.Span sb = span(b, along);
+        double high = Math.max(ha, hb);
+        double apart = Math.max(sa.from(), sb.from()) - Math.min(sa.to(), sb.to());
+        double gap = sa.from() < sb.from() ? cell.gap(sa, sb, high) : cell.gap(sb, sa, high);
+        return overlap > 0.7 * Math.min(ha, hb) && gap < cell.reach(GAP) && apart > -0.5 * Math.min(ha, hb);
     }
 
     /** A bar beyond the row's ends may be a dash of a line that leads to the text. */
@@ -153,17 +198,17 @@ final class TextRows {
     }
 
     /** Points, dashes, commas and accents go to the row that they stand in. */
-    private List<TextRow> withSmall(List<TextRow> rows) {
-        Near<Blob> near = new Near<>(small, TextRows::box);
+    private List<TextRow> withSmall(List<TextRow> rows, List<Blob> marks) {
+        Near<Blob> near = new Near<>(marks, TextRows::box);
         List<TextRow> out = new ArrayList<>();
         Set<Blob> used = java.util.Collections.newSetFromMap(new IdentityHashMap<>());
         for (TextRow r : rows) {
             double cap = r.capPx();
             Box band = r.along()
-                    ? new Box(r.x0() - 0.6 * cap, r.y0() - 0.3 * cap, r.x1() + 0.6 * cap, r.y1() + 0.3 * cap)
-                    : new Box(r.x0() - 0.3 * cap, r.y0() - 0.6 * cap, r.x1() + 0.3 * cap, r.y1() + 0.6 * cap);
+                    ? new Box(r.x0() - BEYOND * cap, r.y0() - 0.3 * cap, r.x1() + BEYOND * cap, r.y1() + 0.3 * cap)
+                    : new Box(r.x0() - 0.3 * cap, r.y0() - BEYOND * cap, r.x1() + 0.3 * cap, r.y1() + BEYOND * cap);
             List<Blob> own = near.touching(band).stream()
-                    .filter(b -> band.contains(box(b)) && b.longer() < 0.75 * cap)
+                    .filter(b -> band.contains(box(b)) && b.longer() < (letter(b) && !bar(b) ? STOP : DASH) * cap)
                     .filter(b -> !bar(b) || between(b, r))
                     .filter(used::add)
                     .toList();

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import linewalk.drawing.Box;
+import linewalk.importer.lettering.Cell;
 import linewalk.importer.page.Near;
 
 /**
@@ -137,7 +138,7 @@ final class Baselines {
     }
 
     private double gap(Placed a, Placed b) {
-        return cell.gap(a, b, Math.max(a.heightPt(), b.heightPt()));
+        return cell.gap(a.span(), b.span(), Math.max(a.heightPt(), b.heightPt()));
     }
 
     /** A hyphen, stroke or stop stands between two letters. */
@@ -152,8 +153,8 @@ final class Baselines {
                         && (p.straight() || p.heightPt() < STOP * high && p.widthPt() < STOP * high)
                         && fits(p, high, base)
                         && samePen(p.penPt(), a.penPt())
-                        && cell.gap(a, p, high) < GAP / 2
-                        && cell.gap(p, b, high) < GAP / 2);
+                        && cell.gap(a.span(), p.span(), high) < GAP / 2
+                        && cell.gap(p.span(), b.span(), high) < GAP / 2);
     }
 
     private static boolean samePen(double a, double b) {

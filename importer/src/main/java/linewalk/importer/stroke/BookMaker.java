@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import linewalk.importer.lettering.SeenBlanks;
 import linewalk.importer.ocr.LetterReader;
 import linewalk.importer.ocr.ReadLetter;
 
@@ -79,9 +80,13 @@ final class BookMaker {
 
     private void look(Lines l) {
         if (read.add(book.key(l.shapes(), l.row(), l.blank()))) {
-            List<ReadLetter> letters = SignOptions.of(l.row(), reader.line(RowPicture.of(l.row())));
+            List<ReadLetter> letters = RowPicture.read(l.row(), reader);
             vote(l.shapes(), letters);
-            blanks.note(l.row(), letters);
+            for (int i = 1; i < letters.size(); i++) {
+                if (letters.get(i - 1) != null && letters.get(i) != null) {
+                    blanks.note(l.row().gap(i - 1), letters.get(i).afterBlank());
+                }
+            }
             book.settle();
         }
     }

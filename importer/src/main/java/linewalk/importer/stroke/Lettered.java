@@ -3,6 +3,7 @@ package linewalk.importer.stroke;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import linewalk.importer.lettering.Cell;
 import linewalk.importer.page.Segment;
 
 /** Drafts of rows to rows of signs: what stands over each other is one sign, seen as if letters did not lean. */

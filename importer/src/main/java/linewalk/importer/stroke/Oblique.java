@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import linewalk.drawing.Point;
+import linewalk.importer.lettering.Cell;
 
 /**
  * Rows along slanted baselines. Letters of a text are drawn one after the other, so three blobs in the order of drawing

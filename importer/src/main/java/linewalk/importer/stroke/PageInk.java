@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 import linewalk.drawing.Box;
 import linewalk.drawing.Point;
+import linewalk.importer.lettering.Cell;
 import linewalk.importer.page.Glyph;
 import linewalk.importer.page.Marks;
 import linewalk.importer.page.Near;
@@ -27,8 +28,11 @@ record PageInk(double widthPt, double heightPt, List<Row> rows, List<Row> single
         List<Blob> blobs = BlobFinder.find(marks);
         Predicate<Box> told = told(marks.glyphs());
         List<Baselines.Draft> drafts = drafts(blobs, told, marks, Cell.NONE);
-        Cell cell = Cell.of(rows(drafts, Lettered.lean(drafts), Cell.NONE));
-        if (!cell.equals(Cell.NONE)) {
+        Cell.Measure measure = new Cell.Measure();
+        rows(drafts, Lettered.lean(drafts), Cell.NONE)
+                .forEach(r -> measure.add(r.signs().stream().map(Placed::span).toList(), r.heightPt()));
+        Cell cell = measure.cell();
+        if (cell.fixed()) {
             drafts = drafts(blobs, told, marks, cell);
         }
         if (drafts.isEmpty()) {

@@ -87,9 +87,9 @@ final class PageReader {
 
     private List<ReadLetter> look(Row r, List<ShapeClass> shapes) {
         if (shapes.contains(null)) {
-            return SignOptions.of(r, reader.line(RowPicture.of(r)));
+            return RowPicture.read(r, reader);
         }
-        return looks.computeIfAbsent(book.key(shapes, r, blank), k -> SignOptions.of(r, reader.line(RowPicture.of(r))));
+        return looks.computeIfAbsent(book.key(shapes, r, blank), k -> RowPicture.read(r, reader));
     }
 
     /** What the shape may be, weighed with what it was read as here. */

@@ -3,6 +3,7 @@ package linewalk.importer.stroke;
 import java.util.ArrayList;
 import java.util.List;
 import linewalk.drawing.Point;
+import linewalk.importer.lettering.Cell;
 
 /** Ink seen along a baseline, with its extent in points. */
 record Placed(List<Piece> pieces, double u0, double u1, double v0, double v1, double penPt, boolean straight) {
@@ -23,6 +24,10 @@ record Placed(List<Piece> pieces, double u0, double u1, double v0, double v1, do
             }
         }
         return new Placed(b.pieces(), u0, u1, v0, v1, b.penPt(), b.straight());
+    }
+
+    Cell.Span span() {
+        return new Cell.Span(u0, u1);
     }
 
     double heightPt() {

@@ -3,6 +3,7 @@ package linewalk.importer.stroke;
 import java.util.Comparator;
 import java.util.List;
 import linewalk.drawing.Point;
+import linewalk.importer.lettering.Cell;
 
 /**
  * Signs on one baseline, in reading order.
@@ -20,7 +21,7 @@ record Row(Turn turn, List<Placed> signs, double heightPt, double baselinePt, do
 
     /** Blank space between two neighbours, as a share of the height. */
     double gap(int after) {
-        return cell.gap(signs.get(after), signs.get(after + 1), heightPt);
+        return cell.gap(signs.get(after).span(), signs.get(after + 1).span(), heightPt);
     }
 
     /** Of the same hand. */

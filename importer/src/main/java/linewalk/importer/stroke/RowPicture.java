@@ -6,20 +6,32 @@ import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.Path2D;
 import java.awt.image.BufferedImage;
+import java.util.List;
 import linewalk.drawing.Point;
 import linewalk.importer.ocr.Crop;
+import linewalk.importer.ocr.LetterReader;
+import linewalk.importer.ocr.OnSigns;
+import linewalk.importer.ocr.ReadLetter;
 
 /** A row as print: upright, letters at the height that is read best, with a pen as heavy as a text face. */
 final class RowPicture {
 
-    static final double HEIGHT_PX = 35;
-    static final double MARGIN_PX = 20;
+    private static final double HEIGHT_PX = 35;
+    private static final double MARGIN_PX = 20;
     private static final float PEN_PX = 4.5f;
 
     private RowPicture() {}
 
-    static double xPx(Row row, double u) {
+    private static double xPx(Row row, double u) {
         return MARGIN_PX + (u - row.signs().get(0).u0()) * HEIGHT_PX / row.heightPt();
+    }
+
+    /** For every sign what it was read as, or null. */
+    static List<ReadLetter> read(Row row, LetterReader reader) {
+        List<OnSigns.Place> places = row.signs().stream()
+                .map(s -> new OnSigns.Place(xPx(row, s.u0()), xPx(row, s.u1())))
+                .toList();
+        return OnSigns.of(places, reader.line(of(row)), HEIGHT_PX);
     }
 
     static Crop of(Row row) {

@@ -76,7 +76,11 @@ final class Sketch {
     }
 
     Sketch text(String text, double x, double y, double size) {
-        pen.setFont(new Font(Font.SANS_SERIF, Font.PLAIN, 1).deriveFont((float) size));
+        return text(text, x, y, size, Font.SANS_SERIF);
+    }
+
+    Sketch text(String text, double x, double y, double size, String family) {
+        pen.setFont(new Font(family, Font.PLAIN, 1).deriveFont((float) size));
         pen.drawString(text, (float) x, (float) y);
         return this;
     }

@@ -3,6 +3,7 @@ package linewalk.importer.stroke;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import linewalk.importer.lettering.Cell;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;

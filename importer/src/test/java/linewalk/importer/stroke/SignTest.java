@@ -1,11 +1,10 @@
 package linewalk.importer.stroke;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import linewalk.drawing.Point;
-import linewalk.importer.ocr.ReadLetter;
+import linewalk.importer.lettering.Cell;
 import linewalk.importer.page.Dash;
 import linewalk.importer.page.Marks;
 import linewalk.importer.page.Stroke;
@@ -110,27 +109,5 @@ class SignTest {
 
     private static Piece piece(Point a, Point b) {
         return Piece.of(0, new Stroke(List.of(a, b), false, false, 1, Dash.SOLID, false));
-    }
-
-    @Test
-    void wordsEndWhereTheLetterReaderSawBlanks() {
-        SeenBlanks seen = new SeenBlanks();
-        Row row = row(10, 0, "PUMP");
-        List<ReadLetter> together = List.of(letter(false), letter(false), letter(false), letter(false));
-        for (int i = 0; i < 10; i++) {
-            seen.note(row, together);
-        }
-
-        assertThat(seen.limit(0.5)).as("too little seen").isEqualTo(0.5);
-
-        Row apart = row(10, 0, "P P P P P").signs().isEmpty() ? row : row(10, 0, "P U M P");
-        for (int i = 0; i < 10; i++) {
-            seen.note(apart, List.of(letter(false), letter(true), letter(true), letter(true)));
-        }
-        assertThat(seen.limit(0.5)).isCloseTo(0.5, within(0.4)).isBetween(row.gap(0), apart.gap(0));
-    }
-
-    private static ReadLetter letter(boolean afterBlank) {
-        return new ReadLetter(0, 0, 1, 1, afterBlank, List.of(new ReadLetter.Option("P", 1)));
     }
 }

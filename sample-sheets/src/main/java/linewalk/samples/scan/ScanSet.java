@@ -45,7 +45,9 @@ public final class ScanSet {
             for (int i = 0; i < drawn.getNumberOfPages(); i++) {
                 double skew = (2 * chance.nextDouble() - 1) * MOST_SKEW_DEG;
                 Paper paper = new Paper(skew, i == 1 ? 2 : i == 2 ? 1 : 0, bitonal, chance.nextLong());
-                BufferedImage image = new PDFRenderer(drawn).renderImageWithDPI(i, dpi, ImageType.GRAY);
+                // the renderer leaves UserUnit out
+                float scale = dpi / 72f * drawn.getPage(i).getUserUnit();
+                BufferedImage image = new PDFRenderer(drawn).renderImage(i, scale, ImageType.GRAY);
                 add(scans, paper.scan(image), dpi);
                 move(out, i + 1, paper.transform(image.getWidth() * 72.0 / dpi, image.getHeight() * 72.0 / dpi));
             }

@@ -3,22 +3,23 @@ package linewalk.importer.scan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import linewalk.importer.lettering.Cell;
 
 /**
  * The ink of one letter in a row, seen along the row; upright pixels.
  *
  * @param slant how far its top leans over its foot to the right, as a share of its height
  */
-record Cell(double x0, double y0, double x1, double y1, double slant, boolean bar) {
+record Sign(double x0, double y0, double x1, double y1, double slant, boolean bar) {
 
     /** Blobs one above the other, such as an i and its dot, are one letter. */
-    static List<Cell> of(TextRow row, Upright upright) {
+    static List<Sign> of(TextRow row, Upright upright) {
         List<Blob> sorted = new ArrayList<>(row.blobs());
         sorted.sort(Comparator.comparingDouble(b -> RowImage.box(b, upright)[0]));
-        List<Cell> cells = new ArrayList<>();
+        List<Sign> cells = new ArrayList<>();
         for (Blob b : sorted) {
-            Cell c = of(b, upright);
-            Cell last = cells.isEmpty() ? null : cells.get(cells.size() - 1);
+            Sign c = of(b, upright);
+            Sign last = cells.isEmpty() ? null : cells.get(cells.size() - 1);
             double overlap = last == null ? 0 : Math.min(last.x1, c.x1) - Math.max(last.x0, c.x0);
             if (last != null && overlap > 0.5 * Math.min(last.x1 - last.x0, c.x1 - c.x0)) {
                 cells.set(cells.size() - 1, last.with(c));
@@ -29,7 +30,7 @@ record Cell(double x0, double y0, double x1, double y1, double slant, boolean ba
         return cells;
     }
 
-    private static Cell of(Blob b, Upright upright) {
+    private static Sign of(Blob b, Upright upright) {
         double[] box = RowImage.box(b, upright);
         double[] top = middle(b, upright, box[1], box[1] + 0.25 * (box[3] - box[1]));
         double[] foot = middle(b, upright, box[3] - 0.25 * (box[3] - box[1]), box[3]);
@@ -38,7 +39,7 @@ record Cell(double x0, double y0, double x1, double y1, double slant, boolean ba
         // how much ink a row of pixels holds there: hardly more than a pen's width in a stroke
         boolean bar =
                 top[1] < 0.35 * height && foot[1] < 0.35 * height && b.ink() < 1.6 * height * Math.max(top[1], foot[1]);
-        return new Cell(box[0], box[1], box[2], box[3], slant, bar);
+        return new Sign(box[0], box[1], box[2], box[3], slant, bar);
     }
 
     /** Mean place along the row of the ink between two heights, and how wide it is there. */
@@ -58,9 +59,13 @@ record Cell(double x0, double y0, double x1, double y1, double slant, boolean ba
         return new double[] {n == 0 ? 0 : sum / n, n / Math.max(1, to - from)};
     }
 
-    private Cell with(Cell o) {
-        return new Cell(
+    private Sign with(Sign o) {
+        return new Sign(
                 Math.min(x0, o.x0), Math.min(y0, o.y0), Math.max(x1, o.x1), Math.max(y1, o.y1), slant, bar && o.bar);
+    }
+
+    Cell.Span span() {
+        return new Cell.Span(x0, x1);
     }
 
     double height() {

@@ -1,11 +1,10 @@
-package linewalk.importer.stroke;
+package linewalk.importer.ocr;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import linewalk.importer.ocr.ReadLetter;
 import linewalk.importer.ocr.ReadLetter.Option;
 import org.junit.jupiter.api.Test;
 

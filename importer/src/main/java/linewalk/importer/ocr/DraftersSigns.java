@@ -1,10 +1,9 @@
-package linewalk.importer.stroke;
+package linewalk.importer.ocr;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import linewalk.importer.ocr.ReadLetter;
 import linewalk.importer.ocr.ReadLetter.Option;
 
 /**
@@ -13,7 +12,7 @@ import linewalk.importer.ocr.ReadLetter.Option;
  */
 final class DraftersSigns {
 
-    private static final String RARE = "?!@\u00a2\u00a5\u20ac\u00a3$\u00a9\u00ae\u00a7\u00ab\u00bb|\\^~";
+    private static final String RARE = "?!@#\u00a2\u00a5\u20ac\u00a3$\u00a9\u00ae\u00a7\u00ab\u00bb|\\^~";
 
     /** How much rarer on drawings, about. */
     private static final double SHARE = 0.1;
@@ -24,8 +23,8 @@ final class DraftersSigns {
         List<ReadLetter> out = new ArrayList<>();
         for (int i = 0; i < line.size(); i++) {
             ReadLetter l = line.get(i);
-            boolean joinsLast = i > 0 && !l.afterBlank();
-            boolean joinsNext = i + 1 < line.size() && !line.get(i + 1).afterBlank();
+            boolean joinsLast = i > 0 && !l.afterBlank() && letter(line.get(i - 1));
+            boolean joinsNext = i + 1 < line.size() && !line.get(i + 1).afterBlank() && letter(line.get(i + 1));
             out.add(new ReadLetter(
                     l.x0Px(),
                     l.y0Px(),
@@ -35,6 +34,10 @@ final class DraftersSigns {
                     options(l.options(), joinsLast || joinsNext)));
         }
         return out;
+    }
+
+    private static boolean letter(ReadLetter l) {
+        return Character.isLetterOrDigit(l.text().codePointAt(0));
     }
 
     private static List<Option> options(List<Option> read, boolean inWord) {

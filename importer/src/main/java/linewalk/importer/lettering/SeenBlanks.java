@@ -1,12 +1,11 @@
-package linewalk.importer.stroke;
+package linewalk.importer.lettering;
 
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import linewalk.importer.ocr.ReadLetter;
 
 /** Gaps between signs and whether the letter reader saw a blank there: from which gap on do words end? */
-final class SeenBlanks {
+public final class SeenBlanks {
 
     private static final int ENOUGH = 20;
 
@@ -14,16 +13,13 @@ final class SeenBlanks {
 
     private final List<Seen> seen = new ArrayList<>();
 
-    void note(Row row, List<ReadLetter> letters) {
-        for (int i = 0; i + 1 < letters.size(); i++) {
-            if (letters.get(i) != null && letters.get(i + 1) != null) {
-                seen.add(new Seen(row.gap(i), letters.get(i + 1).afterBlank()));
-            }
-        }
+    /** @param gap in heights of a capital */
+    public void note(double gap, boolean blank) {
+        seen.add(new Seen(gap, blank));
     }
 
     /** The limit that agrees with most; of several the one nearest to {@code usual}. */
-    double limit(double usual) {
+    public double limit(double usual) {
         long blanks = seen.stream().filter(Seen::blank).count();
         if (blanks < ENOUGH || seen.size() - blanks < ENOUGH) {
             return usual;
