@@ -36,12 +36,12 @@ final class ScanGlyphs {
     /** A letter reaches to the next one, so that the gap between them is no blank; blanks are glyphs of their own. */
     private void add(ReadRow r, List<Glyph> glyphs) {
         List<ReadRow.Letter> letters = r.letters();
-        List<Cell> cells = Cell.of(r.row(), r.upright());
+        List<Sign> signs = Sign.of(r.row(), r.upright());
         double cap = r.cap();
         for (int i = 0; i < letters.size(); i++) {
             ReadRow.Letter l = letters.get(i);
             ReadRow.Letter next = i + 1 == letters.size() ? null : letters.get(i + 1);
-            cap = i == 0 || l.afterBlank() ? cap(r, word(letters, i), cells) : cap;
+            cap = i == 0 || l.afterBlank() ? cap(r, word(letters, i), signs) : cap;
             double end = next == null || next.afterBlank() ? l.x1() : Math.max(l.x0() + 1, next.x0());
             glyphs.add(glyph(r, cap, l.text(), l.x0(), end, readings(l)));
             if (next != null && next.afterBlank()) {
@@ -59,10 +59,10 @@ final class ScanGlyphs {
     }
 
     /** A designation and the smaller name of its solenoid may stand in one row: a word with tall letters has its own size. */
-    private static double cap(ReadRow r, List<ReadRow.Letter> word, List<Cell> cells) {
+    private static double cap(ReadRow r, List<ReadRow.Letter> word, List<Sign> signs) {
         double tallest = 0;
         boolean tells = false;
-        for (Cell c : cells) {
+        for (Sign c : signs) {
             double middle = (c.x0() + c.x1()) / 2;
             for (ReadRow.Letter l : word) {
                 if (middle > l.x0() && middle < l.x1()) {
@@ -75,7 +75,7 @@ final class ScanGlyphs {
     }
 
     /** Capitals, figures, letters with a stem; and what was read as a y but does not hang below the line is a Y. */
-    private static boolean tall(ReadRow.Letter l, Cell c, ReadRow r) {
+    private static boolean tall(ReadRow.Letter l, Sign c, ReadRow r) {
         return l.text().matches("[A-Z0-9bdfhklt]")
                 || l.text().matches("[gjpqy]") && c.y1() < r.baseline() + HANGS * c.height();
     }
