@@ -87,6 +87,11 @@ class JoinTest {
     }
 
     @Test
+    void aDotMayHaveARimOfItsOwn() {
+        joined(fourEnds().dot(400, 400).pen(0.3).circle(400, 400, 2.5), "1V1 - 1V2 - 1V3 - 1V4");
+    }
+
+    @Test
     void aDotAtFourEndsJoinsThemWithoutDoubt() {
         joined(fourEnds().dot(400, 400), "1V1 - 1V2 - 1V3 - 1V4");
     }

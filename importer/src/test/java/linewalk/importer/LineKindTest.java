@@ -72,6 +72,31 @@ class LineKindTest {
         assertThat(Said.lines(d.read())).containsExactly("1V2 - 1V5");
     }
 
+    /** A plotter's driver may cut each dash in two. */
+    @Test
+    void dashesCutInPiecesAreOneLine() {
+        Drawn d = rows().pen(0.7);
+        for (double x = 220; x < 580; x += 20) {
+            d.line(x, 350, x + 7, 350).line(x + 7, 350, x + 14, 350);
+        }
+        assertThat(Said.lines(d.read())).containsExactly("1V2 - 1V5");
+    }
+
+    /** The gap that is left for another line is longer than those between dashes. */
+    @Test
+    void aDashedLineGoesOnBehindALineThatCrossesIt() {
+        Drawn d = rows().line(220, 200, 580, 200).line(400, 200, 400, 500).line(220, 500, 580, 500);
+        d.pen(0.7);
+        for (double x = 220; x < 580; x += 12) {
+            if (x < 380 || x > 410) {
+                d.line(x, 350, Math.min(580, x + 9), 350);
+            }
+        }
+        d.line(388, 350, 395, 350).line(405, 350, 412, 350);
+
+        assertThat(Said.lines(d.read())).containsExactly("1V1 - 1V3 - 1V4 - 1V6", "1V2 - 1V5");
+    }
+
     @Test
     void sizeAndNumberAreToldApart() {
         Line l = rows().line(220, 200, 580, 200)

@@ -53,6 +53,26 @@ class ReferenceTest {
         joined(d, "2/B4");
     }
 
+    /** The bars stand across the line's end and behind the text; they are no branches. */
+    @Test
+    void betweenTwoBars() {
+        Drawn d = lineTo(500)
+                .line(500, 286, 500, 300)
+                .line(500, 300, 500, 314)
+                .line(560, 286, 560, 314)
+                .text(510, 297, "SHT 2")
+                .text(510, 308, "ZONE B4");
+
+        joined(d, "2/B4");
+    }
+
+    @Test
+    void aBarWithoutATextBeyondItStays() {
+        SheetReading r = lineTo(500).line(500, 286, 500, 314).read();
+
+        assertThat(Said.lines(r)).containsExactly("1V2 - open - open");
+    }
+
     @Test
     void plainAtTheLinesEnd() {
         joined(lineTo(500).text(504, 303, "SHT 2 ZN B-4"), "2/B4");
