@@ -257,7 +257,7 @@ public final class NetworkBuilder {
     private boolean passesMark(Node n) {
         Body b = n.body();
         return b != null
-                && n.runs().size() == 2
+                && n.runs().size() > 1
                 && b.outlines().stream().noneMatch(o -> o.edgeDistancePt(n.place()) <= 1.5 * tolPt)
                 && n.runs().stream().anyMatch(r -> r.other(n).body() == b);
     }

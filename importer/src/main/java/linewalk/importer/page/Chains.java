@@ -21,6 +21,12 @@ final class Chains {
 
     private static final double LEAST_STEP = 0.64;
 
+    /** Lines between parts are longer than this, in tolerances. */
+    private static final double CUT_TOL = 8;
+
+    /** Corners of an outline that is not round. */
+    private static final int ROUND = 6;
+
     /** How far from the straight line a point may lie that is no bend, in tolerances. */
     private static final double STRAIGHT_TOL = 0.02;
 
@@ -108,13 +114,19 @@ final class Chains {
     /** Another stroke runs through the corner: whether the two join it or cross it is not for here to say. */
     private boolean passed(Point at, Stroke a, Stroke b) {
         for (Stroke s : through.within(at, tolPt)) {
-            for (int i = 1; i < s.points().size() && s != a && s != b; i++) {
+            boolean ball = s.closed() && s.points().size() > ROUND && isCutSmall(a, b);
+            for (int i = 1; i < s.points().size() && s != a && s != b && !ball; i++) {
                 if (new Segment(s.points().get(i - 1), s.points().get(i)).distancePt(at) < tolPt / 2) {
                     return true;
                 }
             }
         }
         return false;
+    }
+
+    /** Arms of a seat that were cut where the ball rests on them. */
+    private boolean isCutSmall(Stroke a, Stroke b) {
+        return Math.max(a.lengthPt(), b.lengthPt()) < CUT_TOL * tolPt;
     }
 
     private Stroke next(Stroke current, Point at) {

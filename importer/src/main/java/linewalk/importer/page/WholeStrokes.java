@@ -27,7 +27,11 @@ public final class WholeStrokes {
         List<Stroke> drawn = lines(marks.strokes(), fills);
         List<Stroke> strokes = new DashedRuns(tolPt).join(drawn);
         strokes = DashedRings.join(strokes, tolPt);
-        strokes = new Chains(tolPt).join(strokes).stream().map(Smooth::seen).toList();
+        // balls are whole only when their own pieces are chained
+        strokes = new Chains(tolPt)
+                .join(new Chains(tolPt).join(strokes)).stream()
+                        .map(Smooth::seen)
+                        .toList();
         return new Marks(marks.widthPt(), marks.heightPt(), strokes, fills, marks.glyphs(), marks.pictures());
     }
 

@@ -46,7 +46,7 @@ class TruthTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"baling-press", "flood-door", "lock-gate", "slipway"})
+    @ValueSource(strings = {"baling-press", "barge-crane", "flood-door", "lock-gate", "slipway"})
     void drawnWithoutSightOfTheImporter(String set) {
         holds(set, Sets.own(set).resolve("set.pdf"), Sets.own(set).resolve("truth.json"));
     }
