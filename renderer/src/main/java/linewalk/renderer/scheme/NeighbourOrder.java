@@ -2,7 +2,6 @@ package linewalk.renderer.scheme;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -76,8 +75,8 @@ final class NeighbourOrder {
         int least = Integer.MAX_VALUE;
         for (int at = 0; at <= others.size(); at++) {
             place(with(others, turn, at));
-            int crossings = ends(List.of(turn)).values().stream()
-                    .mapToInt(this::crossings)
+            int crossings = ends(List.of(turn)).stream()
+                    .mapToInt(e -> crossings(e.tree))
                     .sum();
             if (crossings < least) {
                 best = at;
@@ -257,24 +256,42 @@ final class NeighbourOrder {
         return unit == null ? node : unit;
     }
 
+    /** A tree's end at a port on one side of a layer. */
+    private record End(PortSide side, GapTree tree) {}
+
     /** Pairs of trees of which one ends at the one block and one at the other: the rest is as it was after a change. */
     private List<GapTree[]> pairs(List<LNode> left, List<LNode> right) {
         List<GapTree[]> pairs = new ArrayList<>();
-        Set<Set<GapTree>> taken = new HashSet<>();
-        for (Map.Entry<LPort, GapTree> a : ends(left).entrySet()) {
-            for (Map.Entry<LPort, GapTree> b : ends(right).entrySet()) {
-                boolean sameGap = a.getKey().getSide() == b.getKey().getSide();
-                if (sameGap && a.getValue() != b.getValue() && taken.add(Set.of(a.getValue(), b.getValue()))) {
-                    pairs.add(new GapTree[] {a.getValue(), b.getValue()});
+        List<End> rights = ends(right);
+        for (End a : ends(left)) {
+            for (End b : rights) {
+                if (a.side == b.side && a.tree != b.tree && isNew(a.tree, b.tree, pairs)) {
+                    pairs.add(new GapTree[] {a.tree, b.tree});
                 }
             }
         }
         return pairs;
     }
 
-    private Map<LPort, GapTree> ends(List<LNode> block) {
-        Map<LPort, GapTree> ends = new HashMap<>();
-        block.forEach(n -> n.getPorts().stream().filter(trees::containsKey).forEach(p -> ends.put(p, trees.get(p))));
+    private static boolean isNew(GapTree a, GapTree b, List<GapTree[]> pairs) {
+        for (GapTree[] p : pairs) {
+            if (p[0] == a && p[1] == b || p[0] == b && p[1] == a) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private List<End> ends(List<LNode> block) {
+        List<End> ends = new ArrayList<>();
+        for (LNode n : block) {
+            for (LPort p : n.getPorts()) {
+                GapTree tree = trees.get(p);
+                if (tree != null) {
+                    ends.add(new End(p.getSide(), tree));
+                }
+            }
+        }
         return ends;
     }
 

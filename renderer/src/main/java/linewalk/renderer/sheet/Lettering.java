@@ -28,6 +28,8 @@ public final class Lettering {
     /** Widths are measured in thousandths of the size. */
     private static final Font THOUSANDTHS = BASE.deriveFont(1000f);
 
+    private static final double[] ADVANCES = advances();
+
     private Lettering() {}
 
     static InputStream open() {
@@ -48,8 +50,31 @@ public final class Lettering {
         return BASE.deriveFont((float) sizePt);
     }
 
+    /** The typeface is set without kerning: a text is as wide as its letters. */
     public static double widthPt(String text, double sizePt) {
-        return THOUSANDTHS.getStringBounds(printable(text), MEASURE).getWidth() * sizePt / 1000;
+        String printed = printable(text);
+        double width = 0;
+        for (int i = 0; i < printed.length(); i++) {
+            char c = printed.charAt(i);
+            if (c >= ADVANCES.length) {
+                return measured(printed) * sizePt / 1000;
+            }
+            width += ADVANCES[c];
+        }
+        return width * sizePt / 1000;
+    }
+
+    private static double measured(String printed) {
+        return THOUSANDTHS.getStringBounds(printed, MEASURE).getWidth();
+    }
+
+    /** Of letters of Latin alphabets, in thousandths of the size. */
+    private static double[] advances() {
+        double[] advances = new double[0x180];
+        for (char c = ' '; c < advances.length; c++) {
+            advances[c] = measured(String.valueOf(c));
+        }
+        return advances;
     }
 
     /** Characters that the typeface lacks become a question mark rather than stop the print. */
