@@ -30,7 +30,7 @@ final class Chained {
         List<DashRow> out = new ArrayList<>(rows);
         for (int i = 0; i < out.size(); i++) {
             for (int k = i + 1; k < out.size(); k++) {
-                if (c.goesOn(out.get(i), out.get(k))) {
+                if (c.goesOn(out.get(i), out.get(k), out)) {
                     out.set(i, out.get(i).with(out.remove(k)));
                     k = i;
                 }
@@ -39,7 +39,7 @@ final class Chained {
         return onePen(out.stream().map(r -> chainLike(r, out)).toList());
     }
 
-    private boolean goesOn(DashRow a, DashRow b) {
+    private boolean goesOn(DashRow a, DashRow b, List<DashRow> rows) {
         double on = Math.max(a.onPx(), b.onPx());
         boolean onePen = Math.abs(a.width() - b.width()) < 0.35 * a.width() + 0.5;
         double along = Math.abs(a.straight().dx() * b.straight().dx()
@@ -52,7 +52,7 @@ final class Chained {
         double aside = a.straight().aside(ends[1][0], ends[1][1]);
         return gap < WIDEST * on
                 && aside < 1.5 + 0.4 * a.width()
-                && (outline(a, b, gap) || lost(a, b, gap) || filled(ends) || crossed(a, b, ends, gap));
+                && (outline(a, b, gap) || lost(a, b, gap) || filled(ends) || crossed(a, b, ends, gap, rows));
     }
 
     /** A chain line is no pipe: whatever stands on an outline's side, the side goes on behind it. */
@@ -66,18 +66,31 @@ final class Chained {
         return gap < 1.3 * usual + 2 && gap > 0.4 * usual;
     }
 
-    /** A dash lies under a line that crosses; hardly more of it is to be seen than the line is wide. */
-    private boolean crossed(DashRow a, DashRow b, double[][] ends, double gap) {
+    /** A dash lies under a line that crosses, dashed or not; hardly more of it is to be seen than the line is wide. */
+    private boolean crossed(DashRow a, DashRow b, double[][] ends, double gap, List<DashRow> rows) {
         if (gap > Math.max(a.onPx(), b.onPx()) + 2.3 * Math.max(a.gapPx(), b.gapPx())) {
             return false;
         }
         return lines.stream().anyMatch(l -> {
-            double[] x = a.straight().crossing(l.straight);
-            return x != null
-                    && l.spans(x[0], x[1])
-                    && Math.hypot(x[0] - ends[0][0], x[1] - ends[0][1]) < gap + l.width
-                    && Math.hypot(x[0] - ends[1][0], x[1] - ends[1][1]) < gap + l.width;
-        });
+                    double[] x = a.straight().crossing(l.straight);
+                    return x != null && l.spans(x[0], x[1]) && between(x, ends, gap + l.width);
+                })
+                || rows.stream().filter(r -> r != a && r != b).anyMatch(r -> {
+                    double[] x = a.straight().crossing(r.straight());
+                    return x != null && spans(r, x) && between(x, ends, gap + r.width());
+                });
+    }
+
+    private static boolean between(double[] x, double[][] ends, double reach) {
+        return Math.hypot(x[0] - ends[0][0], x[1] - ends[0][1]) < reach
+                && Math.hypot(x[0] - ends[1][0], x[1] - ends[1][1]) < reach;
+    }
+
+    /** Its dashes lie on both sides, or it is cut there too. */
+    private static boolean spans(DashRow r, double[] x) {
+        double slack = r.onPx() + r.gapPx();
+        double t = r.straight().along(x[0], x[1]);
+        return t > r.end(false) - slack && t < r.end(true) + slack;
     }
 
     private static double[][] facing(DashRow a, DashRow b) {

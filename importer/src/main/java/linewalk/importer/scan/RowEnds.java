@@ -10,8 +10,6 @@ final class RowEnds {
     /** How far, in gaps. */
     private static final double REACH = 1.4;
 
-    private static final double INKED = 0.5;
-
     private final Collection<Line> lines;
     private final List<DashRow> rows;
     private final List<Rounds.Curve> curves;
@@ -44,6 +42,15 @@ final class RowEnds {
         double at = row.end(far);
         double sign = far ? 1 : -1;
         double most = REACH * row.gapPx() + row.width();
+        return ahead(row, sign).stream()
+                .filter(t -> sign * (t - at) > -row.width() && sign * (t - at) < most + row.onPx())
+                .filter(t -> blankPx(row, at, t) < most)
+                .min((a, b) -> Double.compare(sign * a, sign * b))
+                .orElseGet(() -> lostCorner(row, far));
+    }
+
+    /** Where along the row, on whichever side of it, something lies that it could end at. */
+    private List<Double> ahead(DashRow row, double sign) {
         List<Double> ahead = new ArrayList<>();
         for (Line l : lines) {
             meeting(
@@ -73,14 +80,27 @@ final class RowEnds {
                 ahead.add(row.straight().along(m[0], m[1]));
             }
         }
-        double slack = row.width();
-        return ahead.stream()
-                .filter(t -> sign * (t - at) > -slack && sign * (t - at) < most)
-                .min((a, b) -> Double.compare(sign * a, sign * b))
-                .orElseGet(() -> lostCorner(row, far));
+        for (Solid s : solids) {
+            if (!s.dot() && ahead.stream().map(row::at).noneMatch(p -> s.covers(p[0], p[1]))) {
+                sides(row, s, ahead);
+            }
+        }
+        return ahead;
     }
 
-    /** A corner drawn as one dash may look like a letter: there is ink where both rows, led on, would meet. */
+    private static void sides(DashRow row, Solid s, List<Double> ahead) {
+        for (int i = 0; i < s.outline().size(); i++) {
+            double[] a = s.outline().get(i);
+            double[] b = s.outline().get((i + 1) % s.outline().size());
+            double length = Math.hypot(b[0] - a[0], b[1] - a[1]);
+            if (length > 0) {
+                Straight side = new Straight(a[0], a[1], (b[0] - a[0]) / length, (b[1] - a[1]) / length);
+                meeting(row, side, 0, length, 0, ahead);
+            }
+        }
+    }
+
+    /** A corner drawn as one dash is in neither row, or looks like a letter: there is ink where both, led on, would meet. */
     private double lostCorner(DashRow row, boolean far) {
         double at = row.end(far);
         double sign = far ? 1 : -1;
@@ -92,23 +112,39 @@ final class RowEnds {
             }
             double t = row.straight().along(x[0], x[1]);
             double u = r.straight().along(x[0], x[1]);
-            double other = Math.min(Math.abs(u - r.end(false)), Math.abs(u - r.end(true)));
-            boolean near = sign * (t - at) > 0 && sign * (t - at) < most && other < most;
-            if (near && Math.abs(r.width() - row.width()) < 1.5 && inked(row, t, t - sign * row.onPx() / 2) > INKED) {
+            double end = Math.abs(u - r.end(false)) < Math.abs(u - r.end(true)) ? r.end(false) : r.end(true);
+            boolean near = sign * (t - at) > 0 && sign * (t - at) < most && Math.abs(u - end) < most;
+            if (near
+                    && Math.abs(r.width() - row.width()) < 1.5
+                    && blankPx(row, at, t) < REACH * row.gapPx()
+                    && blankPx(r, end, u) < REACH * r.gapPx()
+                    && inked(x)) {
                 return t;
             }
         }
         return at;
     }
 
-    private double inked(DashRow row, double from, double to) {
-        int seen = 0;
-        int n = 12;
+    private boolean inked(double[] x) {
+        for (int i = -1; i <= 1; i++) {
+            for (int k = -1; k <= 1; k++) {
+                if (ink.ink(upright, x[0] + i, x[1] + k)) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    /** How much of the way along the row has no ink: the rest is a dash that a corner, a dot or a tip hides. */
+    private double blankPx(DashRow row, double from, double to) {
+        int n = (int) Math.ceil(Math.abs(to - from));
+        int blank = 0;
         for (int i = 0; i < n; i++) {
             double[] p = row.at(from + (to - from) * (i + 0.5) / n);
-            seen += ink.ink(upright, p[0], p[1]) ? 1 : 0;
+            blank += ink.ink(upright, p[0], p[1]) ? 0 : 1;
         }
-        return (double) seen / n;
+        return blank;
     }
 
     private static void meeting(DashRow row, Straight s, double from, double to, double slack, List<Double> ahead) {

@@ -76,8 +76,9 @@ public final class ScanReader {
         }
         blobs.removeIf(b -> b.longer() < SPECK * thickness.thinPx());
         List<Solids.Found> solid = new Solids(ink, registered, thickness).find();
+        Set<Blob> dashes = Dashes.of(blobs, thickness);
         List<Blob> open = blobs.stream()
-                .filter(b -> solid.stream().noneMatch(s -> s.isAllOf(b)))
+                .filter(b -> !dashes.contains(b) && solid.stream().noneMatch(s -> s.isAllOf(b)))
                 .toList();
         ScanLettering lettering = new ScanLettering(
                 ink, grey, registered, reader, new TextRows(open, pxPerPt / MM_PER_PT, thickness).find());
