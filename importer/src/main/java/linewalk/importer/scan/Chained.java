@@ -16,8 +16,10 @@ final class Chained {
     private final Collection<Line> lines;
     private final List<Rounds.Curve> curves;
     private final List<Solid> solids;
+    private final Blank blank;
 
-    private Chained(Collection<Line> lines, List<Rounds.Curve> curves, List<Solid> solids) {
+    private Chained(Collection<Line> lines, List<Rounds.Curve> curves, List<Solid> solids, Blank blank) {
+        this.blank = blank;
         this.lines = lines;
         this.curves = curves;
         this.solids = solids;
@@ -25,8 +27,8 @@ final class Chained {
 
     /** @param lines that are not dashed */
     static List<DashRow> joined(
-            List<DashRow> rows, Collection<Line> lines, List<Rounds.Curve> curves, List<Solid> solids) {
-        Chained c = new Chained(lines, curves, solids);
+            List<DashRow> rows, Collection<Line> lines, List<Rounds.Curve> curves, List<Solid> solids, Blank blank) {
+        Chained c = new Chained(lines, curves, solids, blank);
         List<DashRow> out = new ArrayList<>(rows);
         for (int i = 0; i < out.size(); i++) {
             for (int k = i + 1; k < out.size(); k++) {
@@ -52,7 +54,11 @@ final class Chained {
         double aside = a.straight().aside(ends[1][0], ends[1][1]);
         return gap < WIDEST * on
                 && aside < 1.5 + 0.4 * a.width()
-                && (outline(a, b, gap) || lost(a, b, gap) || filled(ends) || crossed(a, b, ends, gap, rows));
+                && (outline(a, b, gap)
+                        || lost(a, b, gap)
+                        || hidden(a, b, ends)
+                        || filled(ends)
+                        || crossed(a, b, ends, gap, rows));
     }
 
     /** A chain line is no pipe: whatever stands on an outline's side, the side goes on behind it. */
@@ -60,7 +66,18 @@ final class Chained {
         return a.chain() && gap < Math.max(a.onPx(), b.onPx()) + 2.3 * Math.max(a.gapPx(), b.gapPx());
     }
 
-    /** As far apart as if one dash between them had not been seen. */
+    /** A dash stands between them that was taken for something else: there is no more paper than two gaps have. */
+    private boolean hidden(DashRow a, DashRow b, double[][] ends) {
+        double usual = (a.gapPx() + b.gapPx()) / 2;
+        double from = a.straight().along(ends[0][0], ends[0][1]);
+        double to = a.straight().along(ends[1][0], ends[1][1]);
+        double paper = blank.px(a.straight(), from, to);
+        return Math.abs(to - from) < 1.3 * Math.max(a.onPx(), b.onPx()) + 2.6 * usual
+                && paper > 1.4 * usual
+                && paper < 2.6 * usual;
+    }
+
+    /** Hardly further apart than dashes are. */
     private static boolean lost(DashRow a, DashRow b, double gap) {
         double usual = (a.gapPx() + b.gapPx()) / 2;
         return gap < 1.3 * usual + 2 && gap > 0.4 * usual;

@@ -14,19 +14,11 @@ final class RowEnds {
     private final List<DashRow> rows;
     private final List<Rounds.Curve> curves;
     private final List<Solid> solids;
-    private final Gauge ink;
-    private final Upright upright;
+    private final Blank blank;
 
-    /** @param ink all of the page, also what was taken for lettering */
-    RowEnds(
-            Collection<Line> lines,
-            List<DashRow> rows,
-            List<Rounds.Curve> curves,
-            List<Solid> solids,
-            Gauge ink,
-            Upright upright) {
-        this.ink = ink;
-        this.upright = upright;
+    /** @param blank of the whole page, also where lettering was read */
+    RowEnds(Collection<Line> lines, List<DashRow> rows, List<Rounds.Curve> curves, List<Solid> solids, Blank blank) {
+        this.blank = blank;
         this.lines = lines;
         this.rows = rows;
         this.curves = curves;
@@ -44,7 +36,8 @@ final class RowEnds {
         double most = REACH * row.gapPx() + row.width();
         return ahead(row, sign).stream()
                 .filter(t -> sign * (t - at) > -row.width() && sign * (t - at) < most + row.onPx())
-                .filter(t -> blankPx(row, at, t) < most)
+                // the rest is a dash that a corner, a dot or a tip hides
+                .filter(t -> blank.px(row.straight(), at, t) < most)
                 .min((a, b) -> Double.compare(sign * a, sign * b))
                 .orElseGet(() -> lostCorner(row, far));
     }
@@ -116,8 +109,8 @@ final class RowEnds {
             boolean near = sign * (t - at) > 0 && sign * (t - at) < most && Math.abs(u - end) < most;
             if (near
                     && Math.abs(r.width() - row.width()) < 1.5
-                    && blankPx(row, at, t) < REACH * row.gapPx()
-                    && blankPx(r, end, u) < REACH * r.gapPx()
+                    && blank.px(row.straight(), at, t) < REACH * row.gapPx()
+                    && blank.px(r.straight(), end, u) < REACH * r.gapPx()
                     && inked(x)) {
                 return t;
             }
@@ -128,23 +121,12 @@ final class RowEnds {
     private boolean inked(double[] x) {
         for (int i = -1; i <= 1; i++) {
             for (int k = -1; k <= 1; k++) {
-                if (ink.ink(upright, x[0] + i, x[1] + k)) {
+                if (blank.ink().ink(blank.upright(), x[0] + i, x[1] + k)) {
                     return true;
                 }
             }
         }
         return false;
-    }
-
-    /** How much of the way along the row has no ink: the rest is a dash that a corner, a dot or a tip hides. */
-    private double blankPx(DashRow row, double from, double to) {
-        int n = (int) Math.ceil(Math.abs(to - from));
-        int blank = 0;
-        for (int i = 0; i < n; i++) {
-            double[] p = row.at(from + (to - from) * (i + 0.5) / n);
-            blank += ink.ink(upright, p[0], p[1]) ? 0 : 1;
-        }
-        return blank;
     }
 
     private static void meeting(DashRow row, Straight s, double from, double to, double slack, List<Double> ahead) {

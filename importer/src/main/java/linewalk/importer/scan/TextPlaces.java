@@ -33,6 +33,11 @@ final class TextPlaces {
         return places.stream().anyMatch(p -> box.contains(p.box.centre()));
     }
 
+    /** Whether lettering stands at a place. */
+    boolean at(double x, double y) {
+        return places.stream().anyMatch(p -> p.box.contains(x, y));
+    }
+
     /** A short stroke in the middle of the row of a text, right before or behind it: an arrow, no line work. */
     boolean leadsOn(Line l) {
         double[] a = l.end(false);

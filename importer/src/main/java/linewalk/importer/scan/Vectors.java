@@ -70,7 +70,9 @@ final class Vectors {
         Directions.even(whole);
         List<DashRow> rows = new ArrayList<>(DashRows.of(whole, gauge, upright, curves));
         drop(new Hops(lines, whole, rows, new Gauge(all), upright).join(pieces), pieces, whole, curves);
-        rows = Chained.joined(rows, whole, curves, solids);
+        Blank blank = new Blank(new Gauge(all), upright);
+        rows = new ArrayList<>(Chained.joined(rows, whole, curves, solids, blank));
+        rows.addAll(BeyondText.of(rows, whole, text));
         Set<Line> dashes = Collections.newSetFromMap(new IdentityHashMap<>());
         rows.forEach(r -> dashes.addAll(r.dashes()));
         whole.removeIf(dashes::contains);
@@ -87,7 +89,7 @@ final class Vectors {
         List<Piece> open = pieces.stream()
                 .filter(p -> !circled.contains(p) && !dashes.contains(lines.get(p)))
                 .toList();
-        RowEnds rowEnds = new RowEnds(whole, rows, curves, solids, new Gauge(all), upright);
+        RowEnds rowEnds = new RowEnds(whole, rows, curves, solids, blank);
         OnRows onRows = new OnRows(rows, rowEnds);
         curves.removeIf(c -> !c.closed() && onRows.covers(c.points(), c.pieces().get(0).a.thick));
         whole.removeIf(l -> l.span() < LONG * l.width && onRows.covers(List.of(l.end(false), l.end(true)), l.width));
