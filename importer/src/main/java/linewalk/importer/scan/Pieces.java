@@ -133,10 +133,19 @@ final class Pieces {
         if (worst <= strayPx && run > 0.8 * (j - i) / 1.45 && !bowed(i, j, round, worst)) {
             return new Fit(i, j, line, null);
         }
-        if (round != null && free && worstAside(line, i, j) < Math.max(FLAT * thick, FLAT_PX)) {
+        if (round != null && free && flat(line, i, j)) {
             return new Fit(i, j, line, null);
         }
         return round == null ? null : new Fit(i, j, null, round);
+    }
+
+    /** Thinning may lead either end of a dash into a corner of its ink. */
+    private boolean flat(Straight line, int i, int j) {
+        double slack = Math.max(FLAT * thick, FLAT_PX);
+        int hook = (int) Math.round(0.6 * thick);
+        boolean hooked = j - i > 5 * hook;
+        return worstAside(line, i, j) < slack
+                || hooked && worstAside(Straight.through(xs, ys, i + hook, j - hook), i + hook, j - hook) < 0.6 * slack;
     }
 
     /** Part of a small circle that others cut: short enough to pass for straight, but plainly rounder. */

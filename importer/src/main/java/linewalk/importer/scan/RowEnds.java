@@ -69,12 +69,12 @@ final class RowEnds {
         }
         for (Solid s : solids) {
             double[] m = s.middle();
-            if (s.dot() && row.straight().aside(m[0], m[1]) < row.width()) {
+            if (s.outline().size() > 3 && row.straight().aside(m[0], m[1]) < row.width()) {
                 ahead.add(row.straight().along(m[0], m[1]));
             }
         }
         for (Solid s : solids) {
-            if (!s.dot() && ahead.stream().map(row::at).noneMatch(p -> s.covers(p[0], p[1]))) {
+            if (s.outline().size() == 3 && ahead.stream().map(row::at).noneMatch(p -> s.covers(p[0], p[1]))) {
                 sides(row, s, ahead);
             }
         }
