@@ -2,6 +2,7 @@ package linewalk.importer.scan;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
@@ -10,6 +11,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import linewalk.importer.scan.Piece.Joint;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.CoordinateList;
@@ -40,6 +42,9 @@ final class Outlines {
     private static final double ASKEW = 4;
 
     private static final double ONE_PEN = 1.1;
+
+    /** Sine of the angle between two sides. */
+    private static final double PARALLEL = 0.05;
 
     /** How well the width of a long side is known, and how much less that of a short one, in pixels. */
     private static final double KNOWN_PX = 0.25;
@@ -153,13 +158,40 @@ final class Outlines {
         double most = 0;
         for (Piece p : of) {
             double width = pen.applyAsDouble(p);
-            if (p.length() > 4 * width) {
+            if (p.length() > 4 * width && !isDivider(p)) {
                 double unsure = KNOWN_PX + Math.min(UNSURE_PX, UNSURE_LENGTH_PX / p.length());
                 least = Math.min(least, width + unsure);
                 most = Math.max(most, width - unsure);
             }
         }
         return most <= ONE_PEN * least;
+    }
+
+    /** A line from side to side of a figure, where the squares of a valve meet, is drawn twice and may look heavier. */
+    private boolean isDivider(Piece p) {
+        Line l = lineOf.get(p);
+        if (l == null || l.straight == null) {
+            return false;
+        }
+        Line one = passing(l, false);
+        Line other = passing(l, true);
+        return one != null && other != null && one != other && one.straight.sine(other.straight) < PARALLEL;
+    }
+
+    /** The line that goes straight on past one end of another; null where none does. */
+    private Line passing(Line l, boolean far) {
+        Joint end = l.pieces.stream()
+                .flatMap(p -> Stream.of(p.a, p.b))
+                .max(Comparator.comparingDouble(j -> far ? l.along(j) : -l.along(j)))
+                .orElseThrow();
+        List<Line> others = end.pieces.stream()
+                .map(lineOf::get)
+                .filter(o -> o != null && o != l)
+                .toList();
+        return others.stream()
+                .filter(o -> o.straight != null && others.indexOf(o) != others.lastIndexOf(o))
+                .findFirst()
+                .orElse(null);
     }
 
     /** Fields that share a side. */
