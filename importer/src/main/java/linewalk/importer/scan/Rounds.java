@@ -13,6 +13,9 @@ final class Rounds {
     /** Arcs of one circle agree in middle and radius to this share of the radius. */
     private static final double SAME = 0.14;
 
+    /** And short ones, each by itself, to this share. */
+    private static final double NEAR = 0.4;
+
     /** So much of the way around must have ink. */
     private static final double CLOSED = 0.93;
 
@@ -57,37 +60,72 @@ final class Rounds {
         arcs.sort((a, b) -> b.count() - a.count());
         while (!arcs.isEmpty()) {
             Piece first = arcs.remove(0);
-            List<Piece> same = new ArrayList<>(List.of(first));
-            Round round = gather(first, arcs, same);
-            boolean ring = round.r() > SMALLEST * thick(first) && first.count() > LEAST_ARC * round.r();
-            if (ring && covered(round) > CLOSED) {
-                arcs.removeAll(same);
-                pieces.stream().filter(p -> p.straight != null && on(round, p)).forEach(same::add);
-                out.add(ring(round, same));
-            } else {
+            Circle whole = whole(first, arcs);
+            if (whole == null) {
                 out.add(arc(first));
+            } else {
+                arcs.removeAll(whole.pieces);
+                pieces.stream()
+                        .filter(p -> p.straight != null && on(whole.round, p))
+                        .forEach(whole.pieces::add);
+                out.add(ring(whole.round, whole.pieces));
             }
         }
         return out;
     }
 
-    private static Round gather(Piece first, List<Piece> arcs, List<Piece> same) {
-        Round round = first.round;
-        Round.Sums sums = new Round.Sums(round.x(), round.y());
-        addTo(sums, first);
+    private record Circle(Round round, List<Piece> pieces) {}
+
+    /** The circle that an arc is part of, null where it is none; short arcs tell theirs only two at a time. */
+    private Circle whole(Piece first, List<Piece> arcs) {
+        Circle alone = gathered(List.of(first), first.round, arcs);
+        if (alone != null) {
+            return alone;
+        }
         for (Piece p : arcs) {
-            boolean fits = true;
-            for (int i = 0; i < p.count() && fits; i++) {
-                fits = round.off(p.xs[i], p.ys[i]) < Math.max(1.5, SAME * round.r());
-            }
-            if (fits) {
-                same.add(p);
+            double apart = Math.hypot(p.round.x() - first.round.x(), p.round.y() - first.round.y());
+            if (apart < NEAR * first.round.r() && Math.abs(p.round.r() - first.round.r()) < NEAR * first.round.r()) {
+                Round.Sums sums = new Round.Sums(first.round.x(), first.round.y());
+                addTo(sums, first);
                 addTo(sums, p);
-                Round better = sums.circle();
-                round = better == null ? round : better;
+                Round both = sums.circle();
+                Circle two = both == null || !fits(first, both) || !fits(p, both)
+                        ? null
+                        : gathered(List.of(first, p), both, arcs);
+                if (two != null) {
+                    return two;
+                }
             }
         }
-        return round;
+        return null;
+    }
+
+    /** All arcs that lie on the circle, where there is ink all around; else null. */
+    private Circle gathered(List<Piece> start, Round round, List<Piece> arcs) {
+        Piece first = start.get(0);
+        List<Piece> same = new ArrayList<>(start);
+        Round.Sums sums = new Round.Sums(round.x(), round.y());
+        start.forEach(p -> addTo(sums, p));
+        Round better = round;
+        for (Piece p : arcs) {
+            if (!start.contains(p) && fits(p, better)) {
+                same.add(p);
+                addTo(sums, p);
+                Round of = sums.circle();
+                better = of == null ? better : of;
+            }
+        }
+        boolean ring = better.r() > SMALLEST * thick(first) && first.count() > LEAST_ARC * better.r();
+        return ring && covered(better) > CLOSED ? new Circle(better, same) : null;
+    }
+
+    private static boolean fits(Piece p, Round round) {
+        for (int i = 0; i < p.count(); i++) {
+            if (round.off(p.xs[i], p.ys[i]) >= Math.max(1.5, SAME * round.r())) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private double thick(Piece p) {
