@@ -30,6 +30,11 @@ final class Discs {
     /** Smallest radius, in widths of the ink. */
     private static final double SMALLEST = 2.2;
 
+    private static final double LIES = 0.6;
+
+    /** A thick line through the middle draws the fields out along itself. */
+    private static final double UNEVEN = 0.4;
+
     private static final int STEPS = 48;
     private static final double CLOSED = 0.93;
 
@@ -118,7 +123,7 @@ final class Discs {
         fields.forEach(f -> near.addAll(sidesOf(f)));
         double thick = near.stream().mapToDouble(p -> p.a.thick).min().orElse(1);
         double size = Math.max(e.getWidth(), e.getHeight());
-        boolean even = Math.abs(e.getWidth() - e.getHeight()) < 0.25 * size + 2;
+        boolean even = Math.abs(e.getWidth() - e.getHeight()) < UNEVEN * size + 2;
         if (!(whole instanceof Polygon) || !even || size > LARGEST * thick || size < 2 * SMALLEST * thick) {
             return null;
         }
@@ -193,12 +198,12 @@ final class Discs {
         return (double) seen / STEPS;
     }
 
+    /** But for its ends, which a thick line draws out. */
     private static boolean lies(Piece p, Round round, double off) {
+        int on = 0;
         for (int i = 0; i < p.count(); i++) {
-            if (round.off(p.xs[i], p.ys[i]) > off) {
-                return false;
-            }
+            on += round.off(p.xs[i], p.ys[i]) <= off ? 1 : 0;
         }
-        return true;
+        return on > LIES * p.count();
     }
 }

@@ -333,9 +333,10 @@ final class Outlines {
 
     private void add(Polygon part) {
         Set<Piece> own = sidesOf(part);
-        boolean curved = own.stream().anyMatch(p -> p.round != null);
         double[] widths = own.stream().mapToDouble(pen).sorted().toArray();
         double width = widths.length == 0 ? 1 : pens.nearest(widths[widths.length / 2]);
+        // ink rounds a corner
+        boolean curved = own.stream().anyMatch(p -> p.round != null && p.length() > ASKEW * width);
         List<double[]> points = new ArrayList<>();
         if (curved) {
             Coordinate[] c = part.getExteriorRing().getCoordinates();

@@ -31,6 +31,9 @@ final class TextRows {
 
     private static final double BEYOND = 0.6;
 
+    /** Share of their box that letters fill. */
+    private static final double LEAST_SOLID = 0.15;
+
     private final double pxPerMm;
     private final Thickness thickness;
     private Cell cell = Cell.NONE;
@@ -52,8 +55,9 @@ final class TextRows {
     private boolean letter(Blob b) {
         double least = LEAST_MM * pxPerMm;
         double most = MOST_MM * pxPerMm;
-        // a few letters that touch may be wide, and dense ink is no letter
-        return b.longer() > least && b.shorter() < most && b.longer() < 4 * most && b.shorter() > 1;
+        // a few letters that touch may be wide, yet no line with something at its end
+        boolean touching = b.longer() < 4 * most && b.solid() > LEAST_SOLID;
+        return b.longer() > least && b.shorter() < most && b.shorter() > 1 && (b.longer() < most || touching);
     }
 
     /** Rows of two letters or more, and after them each letter-like blob that stands alone. */
