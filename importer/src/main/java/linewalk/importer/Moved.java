@@ -1,6 +1,8 @@
 package linewalk.importer;
 
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import linewalk.drawing.Affine;
 import linewalk.drawing.Box;
 import linewalk.drawing.Component;
@@ -22,8 +24,16 @@ import linewalk.importer.page.PageGeometry;
 /** A reading of an upright page, moved to where its things lie on the page as scanned. */
 record Moved(Affine to, PageGeometry geometry) {
 
-    /** Lines and kinds of scans prove right less often than those of vector pages: none is told as sure. */
+    /** Kinds of scans prove right less often than those of vector pages: none is told as sure. */
     private static final double MOST_SURE = 0.75;
+
+    /** So do lines, but for those of which every end was understood. */
+    private static final double LINE_DOUBTFUL = 0.75;
+
+    private static final double LINE_SURE = 0.92;
+
+    /** A part of a likelier kind was understood. */
+    private static final double KIND_LIKELY = 0.5;
 
     SheetReading of(SheetReading r) {
         return new SheetReading(
@@ -40,7 +50,7 @@ record Moved(Affine to, PageGeometry geometry) {
                 r.references().stream().map(this::reference).toList(),
                 r.components().stream().map(this::component).toList(),
                 r.enclosures().stream().map(this::enclosure).toList(),
-                r.lines().stream().map(this::line).toList(),
+                r.lines().stream().map(l -> line(l, r)).toList(),
                 r.doubts().stream().map(this::finding).toList());
     }
 
@@ -111,18 +121,36 @@ record Moved(Affine to, PageGeometry geometry) {
         return new Enclosure(e.tag(), e.page(), at(e.box()), ports);
     }
 
-    private Line line(Line l) {
+    private Line line(Line l, SheetReading r) {
         return new Line(
                 l.id(),
                 l.page(),
                 l.kind(),
                 l.label(),
                 l.size(),
-                Math.min(MOST_SURE, l.confidence()),
+                Math.min(understood(l, r) ? LINE_SURE : LINE_DOUBTFUL, l.confidence()),
                 l.ends().stream().map(this::end).toList(),
                 l.runs().stream()
                         .map(run -> run.stream().map(this::at).toList())
                         .toList());
+    }
+
+    /** It ends in no more than one place of each part, in parts whose symbols hold nothing unexplained, and nowhere else. */
+    private static boolean understood(Line l, SheetReading r) {
+        Set<String> parts = new HashSet<>();
+        for (End e : l.ends()) {
+            if (e instanceof End.Open || e instanceof End.AtPort p && !(parts.add(p.component()) && known(p, r))) {
+                return false;
+            }
+        }
+        return l.ends().size() > 1;
+    }
+
+    private static boolean known(End.AtPort at, SheetReading r) {
+        return r.components().stream()
+                .filter(c -> c.id().equals(at.component()))
+                .anyMatch(c -> c.kind() != Kind.UNKNOWN
+                        && (c.symbol() == null || c.symbol().likelihood() >= KIND_LIKELY));
     }
 
     private End end(End e) {
