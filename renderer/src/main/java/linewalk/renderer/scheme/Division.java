@@ -3,8 +3,9 @@ package linewalk.renderer.scheme;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
+import java.util.function.Predicate;
 
-/** Divides a scheme into parts of which each is expected to fit a column, and joins those that fit one together. */
+/** Divides a scheme into parts of which each fits a column. */
 final class Division {
 
     /**
@@ -19,25 +20,25 @@ final class Division {
     private static final double TWO_COLUMNS = 1.7;
 
     private final Numbered scheme;
-    private final Expected expected;
+    private final Predicate<BitSet> fits;
     private final Size column;
     private final List<BitSet> parts = new ArrayList<>();
 
-    private Division(Numbered scheme, Expected expected, Size column) {
+    private Division(Numbered scheme, Size column, Predicate<BitSet> fits) {
         this.scheme = scheme;
-        this.expected = expected;
+        this.fits = fits;
         this.column = column;
     }
 
-    static List<BitSet> of(Numbered scheme, Expected expected, Size column) {
-        Division division = new Division(scheme, expected, column);
+    static List<BitSet> of(Numbered scheme, Size column, Predicate<BitSet> fits) {
+        Division division = new Division(scheme, column, fits);
         division.divide(scheme.all());
-        return Joining.of(division.parts, scheme, column, expected::pieces, division::fits);
+        return division.parts;
     }
 
     /** A part that turned out not to fit, in two or more. */
-    static List<BitSet> of(Numbered scheme, Expected expected, Size column, BitSet part) {
-        Division division = new Division(scheme, expected, column);
+    static List<BitSet> of(Numbered scheme, Size column, Predicate<BitSet> fits, BitSet part) {
+        Division division = new Division(scheme, column, fits);
         division.halve(part);
         return division.parts;
     }
@@ -55,12 +56,8 @@ final class Division {
         return columns(scheme, part, column);
     }
 
-    private boolean fits(BitSet part) {
-        return expected.size(part, column.widthPt()).isWithin(column);
-    }
-
     private void divide(BitSet part) {
-        if (part.cardinality() == 1 || columns(part) <= 1 && fits(part)) {
+        if (part.cardinality() == 1 || columns(part) <= 1 && fits.test(part)) {
             parts.add(part);
         } else {
             halve(part);
@@ -72,7 +69,7 @@ final class Division {
         int most = Math.max(2, (int) Math.ceil(columns));
         List<Bisection.Halves> ways = Bisection.of(scheme, part, (most / 2) / (double) most);
         Bisection.Halves best = ways.stream()
-                .filter(w -> columns < TWO_COLUMNS && fits(w.first()) && fits(w.second()))
+                .filter(w -> columns < TWO_COLUMNS && fits.test(w.first()) && fits.test(w.second()))
                 .findFirst()
                 .orElse(ways.get(0));
         divide(best.first());

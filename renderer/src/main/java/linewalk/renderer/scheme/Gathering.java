@@ -7,10 +7,7 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
-/**
- * Sets parts on pages, each on the first page that has room beside those that stand there: taken in the order of the
- * scheme, or the largest, tallest or widest first where that takes fewer pages.
- */
+/** Sets parts on pages in the order of the scheme, each on the first page that has room beside those that stand there. */
 final class Gathering {
 
     private static final Comparator<BitSet> IN_ORDER = Comparator.comparingInt(p -> p.nextSetBit(0));
@@ -28,17 +25,7 @@ final class Gathering {
      * @return parts by pages, both in the order of the scheme
      */
     static List<List<BitSet>> of(List<BitSet> parts, Function<BitSet, List<Size>> pieces, Size page) {
-        Gathering gathering = new Gathering(pieces, page);
-        Comparator<BitSet> largest = Comparator.comparingDouble(p -> -gathering.areaPt(p));
-        Comparator<BitSet> tallest =
-                Comparator.comparingDouble(p -> -gathering.size(p).heightPt());
-        Comparator<BitSet> widest =
-                Comparator.comparingDouble(p -> -gathering.size(p).widthPt());
-        return Stream.of(IN_ORDER, largest, tallest, widest)
-                .map(order -> order.thenComparing(IN_ORDER))
-                .map(order -> gathering.pages(parts.stream().sorted(order).toList()))
-                .min(Comparator.comparingInt(List::size))
-                .orElseThrow();
+        return new Gathering(pieces, page).pages(parts.stream().sorted(IN_ORDER).toList());
     }
 
     private List<List<BitSet>> pages(List<BitSet> parts) {
@@ -49,8 +36,6 @@ final class Gathering {
                     .findFirst()
                     .ifPresentOrElse(p -> p.add(part), () -> pages.add(new ArrayList<>(List.of(part))));
         }
-        pages.forEach(p -> p.sort(IN_ORDER));
-        pages.sort(Comparator.comparing(p -> p.get(0), IN_ORDER));
         return pages;
     }
 
@@ -59,15 +44,5 @@ final class Gathering {
                 .flatMap(p -> pieces.apply(p).stream())
                 .toList();
         return Shelves.size(all, page.widthPt()).isWithin(page);
-    }
-
-    private Size size(BitSet part) {
-        return Shelves.size(pieces.apply(part), page.widthPt());
-    }
-
-    private double areaPt(BitSet part) {
-        return pieces.apply(part).stream()
-                .mapToDouble(s -> s.widthPt() * s.heightPt())
-                .sum();
     }
 }

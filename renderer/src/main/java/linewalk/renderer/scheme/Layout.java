@@ -30,10 +30,6 @@ public record Layout(
         return new Size(widthPt, heightPt);
     }
 
-    int bends() {
-        return courses.stream().mapToInt(c -> c.points().size() - 2).sum();
-    }
-
     Layout moved(double dxPt, double dyPt) {
         Map<Node, Point2D> moved = new LinkedHashMap<>();
         places.forEach((node, at) -> moved.put(node, moved(at, dxPt, dyPt)));

@@ -24,9 +24,9 @@ public final class Paging {
     private static final int MOST_COLUMNS = 3;
     /** Each part is one more place where the eye must look for a letter: worth so many pages. */
     private static final double PART_PAGES = 0.25;
-    /** Each bend is a place where the eye may lose its line. */
-    private static final double BEND_PAGES = 0.04;
-    /** Few layouts become smaller than so many times what was expected. */
+    /** Two parts on one page: nothing that is divided costs less. */
+    private static final double LEAST_DIVIDED = 1 + 2 * PART_PAGES;
+    /** One layout in fifty became smaller than so many times what was expected. */
     private static final double LEAST_EXPECTED = 0.9;
 
     private static final double BETWEEN_COLUMNS_PT = 16;
@@ -47,7 +47,7 @@ public final class Paging {
     }
 
     /**
-     * At least one page; in columns where that is likely to take clearly fewer. A single node that is larger than the
+     * At least one page; in columns where that takes clearly fewer. A single node that is larger than the
      * paper has a page of its own.
      *
      * @param widthPt of the picture's field on the paper
@@ -75,51 +75,36 @@ public final class Paging {
         return single.isEmpty() ? laidOut(divided()) : single;
     }
 
-    /** The parts in columns of the width at which they are best read. */
+    /** In columns of the width at which they are best read. */
     private List<BitSet> divided() {
         List<BitSet> best = List.of();
         double least = Double.MAX_VALUE;
-        for (int columns = 1; columns <= MOST_COLUMNS; columns++) {
+        for (int columns = 1; columns <= MOST_COLUMNS && least > LEAST_DIVIDED; columns++) {
             double widthPt = (page.widthPt() - (columns - 1) * BETWEEN_COLUMNS_PT) / columns;
-            List<BitSet> parts = fitting(new Size(widthPt, page.heightPt()));
-            double cost = cost(parts);
+            List<BitSet> parts = parts(new Size(widthPt, page.heightPt()));
+            double cost = Gathering.of(parts, this::sizes, page).size() + PART_PAGES * parts.size();
             if (cost < least) {
                 best = parts;
                 least = cost;
-            }
-            if (parts.size() <= 2 && Gathering.of(parts, this::sizes, page).size() == 1) {
-                return parts; // nothing that is divided takes less
             }
         }
         return best;
     }
 
-    private double cost(List<BitSet> parts) {
-        int bends = parts.stream()
-                .flatMap(p -> alone(p).stream())
-                .mapToInt(Layout::bends)
-                .sum();
-        return Gathering.of(parts, this::sizes, page).size() + PART_PAGES * parts.size() + BEND_PAGES * bends;
+    private List<BitSet> parts(Size column) {
+        List<BitSet> parts = Division.of(scheme, column, p -> fits(p, column));
+        return Joining.of(parts, scheme, column, this::sizes, p -> fits(p, column));
     }
 
-    /** Parts that fit a column each: divided by what is expected of them, and laid out. */
-    private List<BitSet> fitting(Size column) {
-        List<BitSet> parts = new ArrayList<>();
-        Division.of(scheme, expected, column).forEach(p -> addFitting(p, column, parts));
-        return Joining.of(parts, scheme, column, this::sizes, p -> mayFit(p, column) && fits(p, column));
+    /** Only what may fit is laid out. */
+    private boolean fits(BitSet part, Size column) {
+        return mayFit(part, column)
+                && Shelves.size(sizes(part), column.widthPt()).isWithin(column);
     }
 
     private boolean mayFit(BitSet part, Size column) {
         Size size = expected.size(part, column.widthPt());
         return new Size(size.widthPt() * LEAST_EXPECTED, size.heightPt() * LEAST_EXPECTED).isWithin(column);
-    }
-
-    private void addFitting(BitSet part, Size column, List<BitSet> parts) {
-        if (part.cardinality() == 1 || fits(part, column)) {
-            parts.add(part);
-        } else {
-            Division.of(scheme, expected, column, part).forEach(p -> addFitting(p, column, parts));
-        }
     }
 
     /** Match marks grow with the number of pages that they name: a page that no longer fits is divided once more. */
@@ -136,17 +121,13 @@ public final class Paging {
             } else if (!fits && last.cardinality() > 1) {
                 List<BitSet> more = new ArrayList<>(parts);
                 more.remove(last);
-                more.addAll(Division.of(scheme, expected, page, last));
+                more.addAll(Division.of(scheme, page, p -> fits(p, page), last));
                 return laidOut(more);
             }
         }
         return pages.stream()
                 .map(p -> pieces.layOut(on(p, pages), page.widthPt()))
                 .toList();
-    }
-
-    private boolean fits(BitSet part, Size column) {
-        return Shelves.size(sizes(part), column.widthPt()).isWithin(column);
     }
 
     private List<Size> sizes(BitSet part) {
