@@ -1,16 +1,14 @@
 package linewalk.renderer.scheme;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Comparator;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
- * Divides nodes in two where few nets are cut: nodes are put in the order of the graph's second eigenvector (Fiedler
+ * Divides a part in two where few nets are cut: nodes are put in the order of the graph's second eigenvector (Fiedler
  * 1973), and the order is cut where the fewest nets cross, near the share that was asked for.
  */
 final class Bisection {
@@ -21,101 +19,109 @@ final class Bisection {
     private static final int ROUNDS = 400;
     private static final int WAYS = 8;
 
-    record Halves(Set<Node> first, Set<Node> second) {}
+    record Halves(BitSet first, BitSet second) {}
 
-    private final List<Node> nodes;
-    private final List<List<Integer>> nets = new ArrayList<>();
+    private final Numbered scheme;
+    private final int[] nodes;
+    private final int[][] nets;
     private final int[] netsOf;
+    private final int[] degree;
 
-    private Bisection(List<Node> nodes, List<Net> all) {
-        this.nodes = nodes;
-        netsOf = new int[nodes.size()];
-        Map<Node, Integer> index = new HashMap<>();
-        nodes.forEach(n -> index.put(n, index.size()));
-        for (Net net : all) {
-            List<Integer> here = net.meetings().stream()
-                    .filter(m -> index.containsKey(m.node()))
-                    .map(m -> index.get(m.node()))
-                    .distinct()
-                    .toList();
-            here.forEach(i -> netsOf[i]++);
-            if (here.size() > 1) {
-                nets.add(here);
+    private Bisection(Numbered scheme, BitSet part) {
+        this.scheme = scheme;
+        nodes = part.stream().toArray();
+        netsOf = new int[nodes.length];
+        degree = new int[nodes.length];
+        List<int[]> joining = new ArrayList<>();
+        scheme.netsOf(part).stream().forEach(n -> {
+            int[] here = IntStream.range(0, nodes.length)
+                    .filter(i -> scheme.nodesOf(n).get(nodes[i]))
+                    .toArray();
+            Arrays.stream(here).forEach(i -> netsOf[i]++);
+            if (here.length > 1) {
+                Arrays.stream(here).forEach(i -> degree[i]++);
+                joining.add(here);
             }
-        }
+        });
+        nets = joining.toArray(int[][]::new);
     }
 
     /**
      * Some ways to divide, the best first. Both halves have a node or more.
      *
-     * @param nodes two or more
+     * @param part of two nodes or more
      * @param share of the first half by area, 0 to 1
      */
-    static List<Halves> of(List<Node> nodes, List<Net> nets, double share) {
-        Bisection b = new Bisection(nodes, nets);
-        List<Integer> order = b.order();
-        return b.cuts(order, share).stream()
-                .map(cut -> b.halves(order.subList(0, cut), order.subList(cut, order.size())))
-                .toList();
+    static List<Halves> of(Numbered scheme, BitSet part, double share) {
+        Bisection b = new Bisection(scheme, part);
+        int[] order = b.order();
+        return b.cuts(order, share).stream().map(cut -> b.halves(order, cut)).toList();
     }
 
     /** What would be nothing but ends of lines in one half stands with the lines in the other. */
-    private Halves halves(List<Integer> one, List<Integer> two) {
-        Set<Integer> first = new HashSet<>(one);
-        Set<Integer> second = new HashSet<>(two);
-        List<Integer> ofFirst = loose(first);
-        List<Integer> ofSecond = loose(second);
-        if (ofFirst.size() < first.size() && ofSecond.size() < second.size()) {
-            first.removeAll(ofFirst);
-            second.removeAll(ofSecond);
-            first.addAll(ofSecond);
-            second.addAll(ofFirst);
+    private Halves halves(int[] order, int cut) {
+        BitSet first = new BitSet();
+        BitSet second = new BitSet();
+        for (int i = 0; i < order.length; i++) {
+            (i < cut ? first : second).set(order[i]);
         }
-        return new Halves(nodes(first), nodes(second));
+        BitSet ofFirst = loose(first);
+        BitSet ofSecond = loose(second);
+        if (!ofFirst.equals(first) && !ofSecond.equals(second)) {
+            first.andNot(ofFirst);
+            second.andNot(ofSecond);
+            first.or(ofSecond);
+            second.or(ofFirst);
+        }
+        return new Halves(numbers(first), numbers(second));
     }
 
     /** Nodes of a half that lines join to nodes of the other half and, in their own, to ends alone. */
-    private List<Integer> loose(Set<Integer> half) {
-        Set<Integer> all = new HashSet<>();
-        for (List<Integer> net : nets) {
-            List<Integer> here = net.stream().filter(half::contains).toList();
-            if (here.size() < net.size() && here.stream().allMatch(i -> netsOf[i] == 1)) {
-                all.addAll(here);
+    private BitSet loose(BitSet half) {
+        BitSet all = new BitSet();
+        for (int[] net : nets) {
+            int[] here = Arrays.stream(net).filter(half::get).toArray();
+            if (here.length < net.length && Arrays.stream(here).allMatch(i -> netsOf[i] == 1)) {
+                Arrays.stream(here).forEach(all::set);
             }
         }
-        return List.copyOf(all);
+        return all;
     }
 
-    private Set<Node> nodes(Set<Integer> some) {
-        return some.stream().map(nodes::get).collect(Collectors.toSet());
+    private BitSet numbers(BitSet some) {
+        BitSet numbers = new BitSet();
+        some.stream().forEach(i -> numbers.set(nodes[i]));
+        return numbers;
     }
 
     /** Power iteration on the averaging walk, the constant part taken out in each round. */
-    private List<Integer> order() {
-        int n = nodes.size();
+    private int[] order() {
+        int n = nodes.length;
         double[] x = new double[n];
         for (int i = 0; i < n; i++) {
             x[i] = i - (n - 1) / 2.0;
         }
-        double[] degree = new double[n];
-        nets.forEach(net -> net.forEach(i -> degree[i] += 1));
         for (int round = 0; round < ROUNDS; round++) {
-            x = averaged(x, degree);
+            x = averaged(x);
         }
         double[] at = x;
-        List<Integer> order = new ArrayList<>();
-        for (int i = 0; i < n; i++) {
-            order.add(i);
-        }
-        order.sort(Comparator.<Integer>comparingDouble(i -> at[i]).thenComparing(i -> i));
-        return order;
+        return IntStream.range(0, n)
+                .boxed()
+                .sorted(Comparator.comparingDouble(i -> at[i]))
+                .mapToInt(i -> i)
+                .toArray();
     }
 
-    private double[] averaged(double[] x, double[] degree) {
+    private double[] averaged(double[] x) {
         double[] y = new double[x.length];
-        for (List<Integer> net : nets) {
-            double mean = net.stream().mapToDouble(i -> x[i]).average().orElse(0);
-            net.forEach(i -> y[i] += mean);
+        for (int[] net : nets) {
+            double sum = 0;
+            for (int i : net) {
+                sum += x[i];
+            }
+            for (int i : net) {
+                y[i] += sum / net.length;
+            }
         }
         double weight = 0;
         double mean = 0;
@@ -124,9 +130,13 @@ final class Bisection {
             mean += y[i] * Math.max(1, degree[i]);
             weight += Math.max(1, degree[i]);
         }
+        return normal(y, mean / weight);
+    }
+
+    private static double[] normal(double[] y, double mean) {
         double most = 0;
         for (int i = 0; i < y.length; i++) {
-            y[i] -= mean / weight;
+            y[i] -= mean;
             most = Math.max(most, Math.abs(y[i]));
         }
         for (int i = 0; i < y.length && most > 0; i++) {
@@ -136,26 +146,31 @@ final class Bisection {
     }
 
     /** Where to cut the order, best first. */
-    private List<Integer> cuts(List<Integer> order, double share) {
-        double total = nodes.stream().mapToDouble(Bisection::area).sum();
-        Map<Integer, Double> cost = new HashMap<>();
+    private List<Integer> cuts(int[] order, double share) {
+        double total = Arrays.stream(nodes).mapToDouble(this::area).sum();
+        int[] left = new int[nets.length];
+        double[] cost = new double[order.length];
         double sum = 0;
-        for (int cut = 1; cut < order.size(); cut++) {
-            sum += area(nodes.get(order.get(cut - 1)));
+        for (int cut = 1; cut < order.length; cut++) {
+            int node = order[cut - 1];
+            sum += area(nodes[node]);
+            int crossed = 0;
+            for (int n = 0; n < nets.length; n++) {
+                left[n] += Arrays.binarySearch(nets[n], node) >= 0 ? 1 : 0;
+                crossed += left[n] > 0 && left[n] < nets[n].length ? 1 : 0;
+            }
             double off = Math.abs(sum / total - share);
-            Set<Integer> first = new HashSet<>(order.subList(0, cut));
-            long crossed = nets.stream()
-                    .filter(net -> net.stream().anyMatch(first::contains) && !first.containsAll(net))
-                    .count();
-            cost.put(cut, crossed + off * 4 + (off > PLAY ? 1000 * off : 0));
+            cost[cut] = crossed + off * 4 + (off > PLAY ? 1000 * off : 0);
         }
-        return cost.keySet().stream()
-                .sorted(Comparator.<Integer>comparingDouble(cost::get).thenComparing(cut -> cut))
+        return IntStream.range(1, order.length)
+                .boxed()
+                .sorted(Comparator.comparingDouble(cut -> cost[cut]))
                 .limit(WAYS)
                 .toList();
     }
 
-    private static double area(Node n) {
-        return n.figure().widthPt() * n.figure().heightPt();
+    private double area(int node) {
+        Size size = scheme.node(node).size();
+        return size.widthPt() * size.heightPt();
     }
 }

@@ -26,6 +26,10 @@ public record Layout(
         }
     }
 
+    Size size() {
+        return new Size(widthPt, heightPt);
+    }
+
     Layout moved(double dxPt, double dyPt) {
         Map<Node, Point2D> moved = new LinkedHashMap<>();
         places.forEach((node, at) -> moved.put(node, moved(at, dxPt, dyPt)));

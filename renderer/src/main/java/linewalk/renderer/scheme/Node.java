@@ -10,6 +10,7 @@ public final class Node {
     private final String name;
     private final Figure figure;
     private final double height;
+    private final Size size;
 
     /**
      * @param name unique in the scheme and the same in every run
@@ -19,6 +20,7 @@ public final class Node {
         this.name = name;
         this.figure = figure;
         this.height = height;
+        size = new Size(figure.widthPt(), figure.heightPt());
     }
 
     public String name() {
@@ -31,6 +33,11 @@ public final class Node {
 
     double height() {
         return height;
+    }
+
+    /** Of the figure, measured once. */
+    Size size() {
+        return size;
     }
 
     @Override

@@ -2,12 +2,11 @@ package linewalk.renderer.scheme;
 
 import java.awt.geom.Point2D;
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.function.Supplier;
 
 /**
@@ -16,27 +15,11 @@ import java.util.function.Supplier;
  */
 public final class Pieces {
 
-    private static final double BETWEEN_PT = 16;
+    /** @param of the scheme that was laid out first in its shape */
+    private record Known(Scheme of, Layout layout) {}
 
-    private final Map<Scheme, Layout> laidOut = new HashMap<>();
-    private final Map<Set<Node>, List<Layout>> alone = new HashMap<>();
-
-    /** A row of pieces that stand on one level: pumps and tanks are in line. */
-    private static final class Shelf {
-        final List<Integer> pieces = new ArrayList<>();
-        double widthPt;
-        double heightPt;
-
-        boolean hasRoom(Layout piece, double mostPt) {
-            return pieces.isEmpty() || widthPt + BETWEEN_PT + piece.widthPt() <= mostPt;
-        }
-
-        void add(int number, Layout piece) {
-            widthPt += (pieces.isEmpty() ? 0 : BETWEEN_PT) + piece.widthPt();
-            heightPt = Math.max(heightPt, piece.heightPt());
-            pieces.add(number);
-        }
-    }
+    private final Map<Shape, Known> laidOut = new HashMap<>();
+    private final Map<BitSet, List<Layout>> alone = new HashMap<>();
 
     /** @param mostPt width that shelves may take; a piece that is wider has one of its own */
     Layout layOut(Scheme scheme, double mostPt) {
@@ -45,47 +28,35 @@ public final class Pieces {
     }
 
     /** The pieces of a part of the picture, laid out once. */
-    List<Layout> alone(Set<Node> part, Supplier<Scheme> scheme) {
+    List<Layout> alone(BitSet part, Supplier<Scheme> scheme) {
         List<Layout> known = alone.get(part);
         if (known == null) {
             known = each(scheme.get());
-            alone.put(Set.copyOf(part), known);
+            alone.put(part, known);
         }
         return known;
     }
 
     private List<Layout> each(Scheme scheme) {
-        return of(scheme).stream()
-                .map(s -> laidOut.computeIfAbsent(s, Layering::of))
-                .toList();
+        return of(scheme).stream().map(this::laidOut).toList();
     }
 
-    /** The tallest first, each on the first shelf that has room; on a shelf they keep the order of the scheme. */
-    static Layout onShelves(List<Layout> pieces, double mostPt) {
-        List<Integer> tallest = new ArrayList<>();
-        pieces.forEach(p -> tallest.add(tallest.size()));
-        tallest.sort(Comparator.comparingDouble(i -> -pieces.get(i).heightPt()));
-        List<Shelf> shelves = new ArrayList<>();
-        for (int i : tallest) {
-            Shelf shelf = shelves.stream()
-                    .filter(s -> s.hasRoom(pieces.get(i), mostPt))
-                    .findFirst()
-                    .orElse(null);
-            if (shelf == null) {
-                shelf = new Shelf();
-                shelves.add(shelf);
-            }
-            shelf.add(i, pieces.get(i));
-        }
+    private Layout laidOut(Scheme piece) {
+        Known known = laidOut.computeIfAbsent(Shape.of(piece), s -> new Known(piece, Layering.of(piece)));
+        return known.of == piece ? known.layout : Shape.carried(known.layout, known.of, piece);
+    }
+
+    /** On a shelf they keep the order of the scheme. */
+    private static Layout onShelves(List<Layout> pieces, double mostPt) {
         Layout all = new Layout(0, 0, Map.of(), List.of(), List.of());
-        for (Shelf shelf : shelves) {
+        for (Shelves.Shelf shelf : Shelves.of(pieces.stream().map(Layout::size).toList(), mostPt)) {
             all = with(all, shelf, pieces);
         }
         return all;
     }
 
-    private static Layout with(Layout above, Shelf shelf, List<Layout> pieces) {
-        double top = above.heightPt() == 0 ? 0 : above.heightPt() + BETWEEN_PT;
+    private static Layout with(Layout above, Shelves.Shelf shelf, List<Layout> pieces) {
+        double top = above.heightPt() == 0 ? 0 : above.heightPt() + Shelves.BETWEEN_PT;
         Map<Node, Point2D> places = new LinkedHashMap<>(above.places());
         List<Layout.Course> courses = new ArrayList<>(above.courses());
         List<Point2D> dots = new ArrayList<>(above.dots());
@@ -96,7 +67,7 @@ public final class Pieces {
             places.putAll(moved.places());
             courses.addAll(moved.courses());
             dots.addAll(moved.dots());
-            x += moved.widthPt() + BETWEEN_PT;
+            x += moved.widthPt() + Shelves.BETWEEN_PT;
         }
         return new Layout(Math.max(above.widthPt(), shelf.widthPt), top + shelf.heightPt, places, courses, dots);
     }

@@ -1,0 +1,87 @@
+package linewalk.renderer.scheme;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import linewalk.renderer.iso.Side;
+
+/** How large parts of a scheme are likely to be once they are laid out, each with its match marks. */
+final class Expected {
+
+    private final Numbered scheme;
+    private final Function<Net, Size> mark;
+    private final Map<BitSet, List<Size>> known = new HashMap<>();
+
+    /** @param mark the size of a net's match mark */
+    Expected(Numbered scheme, Function<Net, Size> mark) {
+        this.scheme = scheme;
+        this.mark = mark;
+    }
+
+    /** @param acrossPt width that the pieces of the part may take */
+    Size size(BitSet part, double acrossPt) {
+        return Shelves.size(pieces(part), acrossPt);
+    }
+
+    /** Of each piece. */
+    List<Size> pieces(BitSet part) {
+        List<Size> pieces = known.get(part);
+        if (pieces == null) {
+            pieces = new ArrayList<>();
+            BitSet left = (BitSet) part.clone();
+            while (!left.isEmpty()) {
+                BitSet piece = piece(left);
+                left.andNot(piece);
+                pieces.add(outline(piece));
+            }
+            known.put(part, pieces);
+        }
+        return pieces;
+    }
+
+    /** What nets join to the first node of a part. */
+    private BitSet piece(BitSet part) {
+        BitSet piece = new BitSet();
+        BitSet open = new BitSet();
+        open.set(part.nextSetBit(0));
+        while (!open.isEmpty()) {
+            piece.or(open);
+            BitSet nets = scheme.netsOf(open);
+            open.clear();
+            nets.stream().forEach(n -> open.or(scheme.nodesOf(n)));
+            open.and(part);
+            open.andNot(piece);
+        }
+        return piece;
+    }
+
+    private Size outline(BitSet piece) {
+        Outline outline = new Outline();
+        Map<Node, Integer> boxes = new HashMap<>();
+        scheme.nodes(piece).forEach(n -> boxes.put(n, outline.add(n.size())));
+        scheme.netsOf(piece).stream().mapToObj(scheme::net).forEach(n -> add(n, boxes, outline));
+        return outline.size();
+    }
+
+    private void add(Net net, Map<Node, Integer> boxes, Outline outline) {
+        List<Integer> below = new ArrayList<>();
+        List<Integer> above = new ArrayList<>();
+        for (Net.Meeting m : net.meetings()) {
+            Integer box = boxes.get(m.node());
+            if (box != null) {
+                (Net.leavesUpwards(m, net.height()) ? below : above).add(box);
+                Side side = m.node().figure().place(m.port()).side();
+                if (side == Side.LEFT || side == Side.RIGHT) {
+                    outline.leavesSideways(box);
+                }
+            }
+        }
+        if (below.size() + above.size() < net.meetings().size()) {
+            (below.isEmpty() ? below : above).add(outline.add(mark.apply(net)));
+        }
+        outline.add(below, above);
+    }
+}
