@@ -22,6 +22,9 @@ final class Vectors {
     /** Lines at least this many times longer than wide tell the pens. */
     private static final double LONG = 12;
 
+    /** How far a line goes on that runs through a circle, in radii from its middle. */
+    private static final double BEYOND = 1.5;
+
     private final Bits all;
     private final Bits ink;
     private final Upright upright;
@@ -109,7 +112,7 @@ final class Vectors {
         Reach reach = new Reach(curves, gauge, upright);
         List<Stretch> straight = new ArrayList<>();
         for (Line l : whole) {
-            for (List<double[]> t : stretches(l, outlines, circled)) {
+            for (List<double[]> t : stretches(l, outlines, circled, cutting(l, curves))) {
                 List<double[]> e = reach.of(t);
                 straight.add(new Stretch(e.get(0)[0], e.get(0)[1], e.get(1)[0], e.get(1)[1], l.width));
             }
@@ -163,8 +166,34 @@ final class Vectors {
         return new Pens(lengths);
     }
 
+    /** Sides of circles, but for those that the line runs right through: ports on an outline. */
+    private static Set<Piece> cutting(Line l, List<Rounds.Curve> curves) {
+        Set<Piece> cutting = Collections.newSetFromMap(new IdentityHashMap<>());
+        for (Rounds.Curve c : curves) {
+            if (c.closed() && !through(l, c)) {
+                cutting.addAll(c.pieces());
+            }
+        }
+        return cutting;
+    }
+
+    private static boolean through(Line l, Rounds.Curve c) {
+        Round r = c.round();
+        double[] a = l.end(false);
+        double[] b = l.end(true);
+        boolean beyond = Math.min(Math.hypot(a[0] - r.x(), a[1] - r.y()), Math.hypot(b[0] - r.x(), b[1] - r.y()))
+                > BEYOND * r.r();
+        return beyond
+                && l.straight.aside(r.x(), r.y()) < r.r()
+                && l.pieces.stream().anyMatch(p -> meets(p.a, c) && meets(p.b, c));
+    }
+
+    private static boolean meets(Piece.Joint j, Rounds.Curve c) {
+        return j.pieces.stream().anyMatch(c.pieces()::contains);
+    }
+
     /** The line's stretches between closed shapes, without what is a side of one. */
-    private static List<List<double[]>> stretches(Line l, Outlines outlines, Set<Piece> circled) {
+    private static List<List<double[]>> stretches(Line l, Outlines outlines, Set<Piece> circled, Set<Piece> cutting) {
         List<Piece> sorted = new ArrayList<>(l.pieces);
         sorted.sort(Comparator.comparingDouble(p -> Math.min(l.along(p.a), l.along(p.b))));
         List<List<double[]>> out = new ArrayList<>();
@@ -173,7 +202,7 @@ final class Vectors {
         for (Piece p : sorted) {
             boolean side = outlines.isSide(p) || circled.contains(p);
             Piece.Joint start = l.along(p.a) <= l.along(p.b) ? p.a : p.b;
-            boolean cut = outlines.onRing(start) || start.pieces.stream().anyMatch(circled::contains);
+            boolean cut = outlines.onRing(start) || start.pieces.stream().anyMatch(cutting::contains);
             if (!Double.isNaN(from) && (side || cut)) {
                 stretch(l, from, to, out);
                 from = Double.NaN;
