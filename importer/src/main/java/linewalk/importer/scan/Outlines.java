@@ -274,6 +274,7 @@ final class Outlines {
                 ? 1
                 : -1;
         boolean any = false;
+        double width = width(sidesOf(outer));
         for (int i = 0; i < n; i++) {
             double[] v = corners.get(i);
             double[] before = corners.get((i + n - 1) % n);
@@ -282,7 +283,7 @@ final class Outlines {
             if (cross * turn < 0) {
                 for (double[] from : new double[][] {before, after}) {
                     LineString inside = inside(from, v, outer);
-                    if (inside != null) {
+                    if (inside != null && !isSliver(inside, outer, width)) {
                         net = net.union(inside);
                         any = true;
                     }
@@ -297,6 +298,11 @@ final class Outlines {
         List<Polygon> out = new ArrayList<>();
         parts.getPolygons().forEach(p -> out.add((Polygon) p));
         return out;
+    }
+
+    /** Along a side of the ring itself, which is hardly out of line: two boxes side by side. */
+    private static boolean isSliver(LineString inside, Polygon outer, double width) {
+        return outer.getExteriorRing().distance(inside.getCentroid()) < CUT * width + 1;
     }
 
     /** Where the side's line goes on past a corner, through the figure to its other side; null where it does not. */
@@ -331,10 +337,14 @@ final class Outlines {
                 });
     }
 
+    private double width(Set<Piece> sides) {
+        double[] widths = sides.stream().mapToDouble(pen).sorted().toArray();
+        return widths.length == 0 ? 1 : pens.nearest(widths[widths.length / 2]);
+    }
+
     private void add(Polygon part) {
         Set<Piece> own = sidesOf(part);
-        double[] widths = own.stream().mapToDouble(pen).sorted().toArray();
-        double width = widths.length == 0 ? 1 : pens.nearest(widths[widths.length / 2]);
+        double width = width(own);
         // ink rounds a corner
         boolean curved = own.stream().anyMatch(p -> p.round != null && p.length() > ASKEW * width);
         List<double[]> points = new ArrayList<>();

@@ -2,6 +2,7 @@ package linewalk.importer.scan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import linewalk.importer.lettering.Cell;
 import linewalk.importer.ocr.ReadLetter;
 
@@ -39,6 +40,11 @@ record ReadRow(TextRow row, Upright upright, int turn, double cap, double baseli
 
     private static final double SLASH = 0.1;
 
+    /** Share of the capitals' height that a small letter does not reach, and how far a y hangs below the line. */
+    private static final double TALL = 0.88;
+
+    private static final double HANGS = 0.12;
+
     /** @param read for every sign of the row, null where it was read as nothing */
     static ReadRow of(Seen seen, List<ReadLetter> read) {
         RowImage image = seen.image();
@@ -52,6 +58,7 @@ record ReadRow(TextRow row, Upright upright, int turn, double cap, double baseli
     private static List<Letter> letters(
             List<ReadLetter> read, List<Sign> signs, Cell cell, double cap, double baseline) {
         List<Letter> letters = new ArrayList<>();
+        List<Sign> said = new ArrayList<>();
         Sign last = null;
         for (int i = 0; i < signs.size(); i++) {
             ReadLetter l = read.get(i);
@@ -60,10 +67,29 @@ record ReadRow(TextRow row, Upright upright, int turn, double cap, double baseli
                 boolean blank = last != null && blank(last, s, l.afterBlank(), cell, cap);
                 String text = byShape(l.text(), s, cap, baseline);
                 letters.add(new Letter(text, l.likelihood(), s.x0(), s.x1(), blank, l.options()));
+                said.add(s);
                 last = s;
             }
         }
-        return letters;
+        return smallCapitals(letters, said, baseline);
+    }
+
+    /** A y that does not hang below the line is a Y: letters as tall as it in its word are capitals of a smaller size. */
+    private static List<Letter> smallCapitals(List<Letter> letters, List<Sign> signs, double baseline) {
+        List<Letter> out = new ArrayList<>(letters);
+        for (int i = 0; i < letters.size(); i++) {
+            Sign y = signs.get(i);
+            boolean first = i == 0 || letters.get(i).afterBlank();
+            if (!first || !letters.get(i).text().equals("y") || y.y1() > baseline + HANGS * y.height()) {
+                continue;
+            }
+            for (int k = i; k < letters.size() && (k == i || !letters.get(k).afterBlank()); k++) {
+                if (signs.get(k).height() > TALL * y.height()) {
+                    out.set(k, letters.get(k).spelled(letters.get(k).text().toUpperCase(Locale.ROOT)));
+                }
+            }
+        }
+        return out;
     }
 
     private static boolean blank(Sign before, Sign s, boolean seen, Cell cell, double cap) {
@@ -73,14 +99,14 @@ record ReadRow(TextRow row, Upright upright, int turn, double cap, double baseli
 
     /** What a letter's own ink says better than its neighbours: a leaning bar is a slash, a tall c is a C. */
     private static String byShape(String text, Sign c, double cap, double baseline) {
-        boolean tall = c.height() > 0.88 * cap;
+        boolean tall = c.height() > TALL * cap;
         if (tall && c.bar() && c.slant() > SLASH && "1Il|!i/".contains(text)) {
             return "/";
         }
         if (c.height() < 0.75 * cap && c.y1() < baseline - 0.25 * cap && "23".contains(text)) {
             return text.equals("2") ? "²" : "³";
         }
-        return tall && "cosuvwxz".contains(text) ? text.toUpperCase(java.util.Locale.ROOT) : text;
+        return tall && "cosuvwxz".contains(text) ? text.toUpperCase(Locale.ROOT) : text;
     }
 
     String text() {

@@ -14,6 +14,9 @@ final class Spelling {
     private static final Pattern CAPITAL_AND_BAR = Pattern.compile("[A-Z][l|!]");
     private static final Pattern CIRCUIT_NOUGHT = Pattern.compile("[Oo][A-Z]{1,2}\\d{1,2}");
 
+    /** The letter code of solenoids starts no word that goes on so. */
+    private static final Pattern SOLENOID_NOUGHT = Pattern.compile("Y[Oo][A-Z]?");
+
     /** A gap beside a stroke that is a blank, in letter heights. */
     private static final double SET_OFF = 0.25;
 
@@ -107,6 +110,9 @@ final class Spelling {
         String text = read;
         if (CIRCUIT_NOUGHT.matcher(text).matches()) {
             text = "0" + text.substring(1);
+        }
+        if (SOLENOID_NOUGHT.matcher(text).matches()) {
+            text = "Y0" + text.substring(2);
         }
         if (DIGIT.matcher(text).matches() || CAPITAL_AND_BAR.matcher(text).matches()) {
             text = text.replaceAll("(?<![a-z])[l|!](?![a-z])", "1");

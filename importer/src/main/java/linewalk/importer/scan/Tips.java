@@ -25,6 +25,14 @@ final class Tips {
     /** At the base the ink falls below this share of its width. */
     private static final double EDGE = 0.8;
 
+    /** Cosines of the angle between a head and its shaft: below the one it is askew, below the other no head. */
+    private static final double EVEN = Math.cos(Math.toRadians(7));
+
+    /** The shorter side of a head in longer ones. */
+    private static final double SIDES = 0.85;
+
+    private static final double ASKEW = Math.cos(Math.toRadians(40));
+
     /** Within this way the ink falls back to the pen. */
     private static final double DROP_PX = 2.5;
 
@@ -50,7 +58,72 @@ final class Tips {
         List<Solid> all = new ArrayList<>(known);
         all.removeIf(k -> heads.stream().anyMatch(h -> same(h, k)));
         all.addAll(heads);
+        all.replaceAll(k -> k.outline().size() == 3 ? alongShaft(k, stretches) : k);
         return all;
+    }
+
+    /** A head whose ink runs into other lines may lie askew: it is as long and as wide, but even about its shaft. */
+    private static Solid alongShaft(Solid k, List<Stretch> stretches) {
+        double[] m = k.middle();
+        List<Stretch> through = stretches.stream()
+                .filter(s -> s.aside(m[0], m[1]) < s.widthPx()
+                        && s.along(m[0], m[1]) > -LONGEST * s.widthPx()
+                        && s.along(m[0], m[1]) < s.length() + LONGEST * s.widthPx())
+                .toList();
+        if (through.stream()
+                .anyMatch(s -> k.outline().stream().anyMatch(tip -> isEven(k, tip) && cosine(k, tip, s) > EVEN))) {
+            return k;
+        }
+        for (Stretch s : stretches) {
+            for (Stretch to : List.of(s, s.turned())) {
+                boolean shaft = k.covers(to.x1(), to.y1()) && !k.covers(to.x0(), to.y0());
+                Solid even = shaft ? even(k, to.turned()) : null;
+                if (even != null) {
+                    return even;
+                }
+            }
+        }
+        return k;
+    }
+
+    /** Both sides that meet at the tip are about as long. */
+    private static boolean isEven(Solid k, double[] tip) {
+        double[] sides = k.outline().stream()
+                .filter(p -> p != tip)
+                .mapToDouble(p -> Math.hypot(p[0] - tip[0], p[1] - tip[1]))
+                .sorted()
+                .toArray();
+        return sides[0] > SIDES * sides[1];
+    }
+
+    /** Of the angle between a stretch and the way from a corner to the middle of the side across, without sign. */
+    private static double cosine(Solid k, double[] tip, Stretch s) {
+        double mx = (3 * k.middle()[0] - tip[0]) / 2;
+        double my = (3 * k.middle()[1] - tip[1]) / 2;
+        double along = s.along(mx, my) - s.along(tip[0], tip[1]);
+        return Math.abs(along) / Math.max(1e-6, Math.hypot(mx - tip[0], my - tip[1]));
+    }
+
+    /** Null where the head is even already, or points elsewhere. */
+    private static Solid even(Solid k, Stretch away) {
+        List<double[]> byDepth = new ArrayList<>(k.outline());
+        byDepth.sort(java.util.Comparator.comparingDouble(p -> away.along(p[0], p[1])));
+        double[] tip = byDepth.get(0);
+        double[] mid = {(byDepth.get(1)[0] + byDepth.get(2)[0]) / 2, (byDepth.get(1)[1] + byDepth.get(2)[1]) / 2};
+        double length = away.along(mid[0], mid[1]) - away.along(tip[0], tip[1]);
+        double cosine = length / Math.max(1e-6, Math.hypot(mid[0] - tip[0], mid[1] - tip[1]));
+        if (isEven(k, tip) && cosine > EVEN || cosine < ASKEW || away.aside(tip[0], tip[1]) > 2 * away.widthPx()) {
+            return null;
+        }
+        double dx = (away.x1() - away.x0()) / away.length();
+        double dy = (away.y1() - away.y0()) / away.length();
+        double half = Hull.area(k.outline()) / length;
+        double[] base = {tip[0] + length * dx, tip[1] + length * dy};
+        return new Solid(
+                List.of(tip, new double[] {base[0] - half * dy, base[1] + half * dx}, new double[] {
+                    base[0] + half * dy, base[1] - half * dx
+                }),
+                false);
     }
 
     private boolean fits(Solid head, List<Solid> heads) {

@@ -185,11 +185,8 @@ final class Vectors {
                 > BEYOND * r.r();
         return beyond
                 && l.straight.aside(r.x(), r.y()) < r.r()
-                && l.pieces.stream().anyMatch(p -> meets(p.a, c) && meets(p.b, c));
-    }
-
-    private static boolean meets(Piece.Joint j, Rounds.Curve c) {
-        return j.pieces.stream().anyMatch(c.pieces()::contains);
+                && l.pieces.stream()
+                        .anyMatch(p -> Math.hypot((p.a.x + p.b.x) / 2 - r.x(), (p.a.y + p.b.y) / 2 - r.y()) < r.r());
     }
 
     /** The line's stretches between closed shapes, without what is a side of one. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Predicate;
+import java.util.regex.Pattern;
 import linewalk.importer.ocr.ReadLetter;
 
 /**
@@ -15,6 +16,14 @@ final class WellFormed {
     /** A reading this much less likely than the first is no reading. */
     private static final double LIKELY = 0.3;
 
+    /** Rows of so few words are names of parts more often than not. */
+    private static final int FEW = 2;
+
+    private static final double LIKELY_NAME = 0.1;
+
+    /** No number is written so. */
+    private static final Pattern NOUGHT_FIRST = Pattern.compile("0\\d\\d+");
+
     private static final int MOST = 12;
 
     private final Predicate<String> known;
@@ -23,7 +32,7 @@ final class WellFormed {
         String text(List<ReadRow.Letter> row) {
             StringBuilder text = new StringBuilder();
             for (int i = 0; i < letters.size(); i++) {
-                text.append(row.get(i).afterBlank() ? " " : "").append(letters.get(i));
+                text.append(i > 0 && row.get(i).afterBlank() ? " " : "").append(letters.get(i));
             }
             return text.toString();
         }
@@ -33,20 +42,54 @@ final class WellFormed {
         this.known = known;
     }
 
+    /** The whole row is tried first, then each of its words that holds a letter: numbers are left as they are. */
     ReadRow of(ReadRow row) {
-        if (row.letters().isEmpty() || known.test(row.text())) {
-            return row;
+        List<ReadRow.Letter> whole = known(row.letters(), LIKELY);
+        if (whole != null || row.letters().isEmpty()) {
+            return whole == null ? row : row.with(whole);
         }
+        List<ReadRow.Letter> out = new ArrayList<>();
+        List<List<ReadRow.Letter>> words = words(row.letters());
+        for (List<ReadRow.Letter> word : words) {
+            boolean number =
+                    word.stream().noneMatch(l -> Character.isLetter(l.text().charAt(0)))
+                            && !NOUGHT_FIRST.matcher(text(word)).matches();
+            List<ReadRow.Letter> better = number ? null : known(word, words.size() > FEW ? LIKELY : LIKELY_NAME);
+            out.addAll(better == null ? word : better);
+        }
+        return row.with(out);
+    }
+
+    private static List<List<ReadRow.Letter>> words(List<ReadRow.Letter> letters) {
+        List<List<ReadRow.Letter>> words = new ArrayList<>();
+        for (ReadRow.Letter l : letters) {
+            if (words.isEmpty() || l.afterBlank()) {
+                words.add(new ArrayList<>());
+            }
+            words.get(words.size() - 1).add(l);
+        }
+        return words;
+    }
+
+    /** Null where no likely reading makes a word of the drawing. */
+    private List<ReadRow.Letter> known(List<ReadRow.Letter> letters, double likely) {
         List<Way> ways = List.of(new Way(List.of(), 1));
-        for (ReadRow.Letter l : row.letters()) {
+        for (ReadRow.Letter l : letters) {
             ways = with(ways, l);
         }
         double best = ways.get(0).likelihood();
+        if (known.test(text(letters))) {
+            return letters;
+        }
         return ways.stream()
-                .filter(w -> w.likelihood() > LIKELY * best && known.test(w.text(row.letters())))
+                .filter(w -> w.likelihood() > likely * best && known.test(w.text(letters)))
                 .findFirst()
-                .map(w -> said(row, w))
-                .orElse(row);
+                .map(w -> said(letters, w))
+                .orElse(null);
+    }
+
+    private static String text(List<ReadRow.Letter> letters) {
+        return new Way(letters.stream().map(ReadRow.Letter::text).toList(), 1).text(letters);
     }
 
     private static List<Way> with(List<Way> before, ReadRow.Letter letter) {
@@ -69,15 +112,15 @@ final class WellFormed {
         out.add(new Way(letters, before.likelihood() * likelihood));
     }
 
-    private static ReadRow said(ReadRow row, Way way) {
+    private static List<ReadRow.Letter> said(List<ReadRow.Letter> letters, Way way) {
         List<ReadRow.Letter> out = new ArrayList<>();
-        for (int i = 0; i < row.letters().size(); i++) {
-            ReadRow.Letter l = row.letters().get(i);
+        for (int i = 0; i < letters.size(); i++) {
+            String text = way.letters().get(i);
             out.add(
-                    l.text().equals(way.letters().get(i))
-                            ? l
-                            : l.saying(way.letters().get(i)));
+                    letters.get(i).text().equals(text)
+                            ? letters.get(i)
+                            : letters.get(i).saying(text));
         }
-        return row.with(out);
+        return out;
     }
 }
