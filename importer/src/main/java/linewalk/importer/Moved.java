@@ -32,6 +32,8 @@ record Moved(Affine to, PageGeometry geometry) {
 
     private static final double LINE_SURE = 0.92;
 
+    private static final double REFERENCE_SURE = 0.9;
+
     /** A part of a likelier kind was understood. */
     private static final double KIND_LIKELY = 0.5;
 
@@ -135,22 +137,32 @@ record Moved(Affine to, PageGeometry geometry) {
                         .toList());
     }
 
-    /** It ends in no more than one place of each part, in parts whose symbols hold nothing unexplained, and nowhere else. */
+    /** It ends in no more than one place of each part, at ports that were made out, and nowhere in the open. */
     private static boolean understood(Line l, SheetReading r) {
         Set<String> parts = new HashSet<>();
         for (End e : l.ends()) {
-            if (e instanceof End.Open || e instanceof End.AtPort p && !(parts.add(p.component()) && known(p, r))) {
+            boolean good = e instanceof End.AtPort p && parts.add(p.component()) && known(p, r)
+                    || e instanceof End.AtReference f && read(f, r);
+            if (!good) {
                 return false;
             }
         }
         return l.ends().size() > 1;
     }
 
+    private static boolean read(End.AtReference at, SheetReading r) {
+        return r.references().stream().anyMatch(f -> f.id().equals(at.reference()) && f.confidence() >= REFERENCE_SURE);
+    }
+
+    /** The port has its letter beside it, or the symbol was made out. */
     private static boolean known(End.AtPort at, SheetReading r) {
-        return r.components().stream()
-                .filter(c -> c.id().equals(at.component()))
-                .anyMatch(c -> c.kind() != Kind.UNKNOWN
-                        && (c.symbol() == null || c.symbol().likelihood() >= KIND_LIKELY));
+        Component c = r.components().stream()
+                .filter(x -> x.id().equals(at.component()))
+                .findFirst()
+                .orElseThrow();
+        boolean lettered = c.ports().stream().anyMatch(p -> p.id().equals(at.port()) && p.name() != null);
+        boolean likely = c.symbol() == null || c.symbol().likelihood() >= KIND_LIKELY;
+        return lettered || c.kind() != Kind.UNKNOWN && likely;
     }
 
     private End end(End e) {

@@ -43,6 +43,9 @@ final class Outlines {
 
     private static final double ONE_PEN = 1.1;
 
+    /** How far a smudge bends a box, in widths of its pen. */
+    private static final double SMUDGE = 2;
+
     /** Sine of the angle between two sides. */
     private static final double PARALLEL = 0.05;
 
@@ -347,8 +350,12 @@ final class Outlines {
         double width = width(own);
         // ink rounds a corner
         boolean curved = own.stream().anyMatch(p -> p.round != null && p.length() > ASKEW * width);
+        List<double[]> box = box(part, width);
         List<double[]> points = new ArrayList<>();
-        if (curved) {
+        if (box != null) {
+            points.addAll(box);
+            curved = false;
+        } else if (curved) {
             Coordinate[] c = part.getExteriorRing().getCoordinates();
             for (int i = 1; i < c.length; i++) {
                 points.add(new double[] {c[i].x, c[i].y});
@@ -359,6 +366,26 @@ final class Outlines {
         if (points.size() > 2) {
             rings.add(new Ring(points, curved, width));
         }
+    }
+
+    /** The upright box that the ring is but for a smudge at a corner; null where it is another shape. */
+    private static List<double[]> box(Polygon part, double width) {
+        Envelope e = part.getEnvelopeInternal();
+        double slack = SMUDGE * width + 1;
+        boolean along = Math.min(e.getWidth(), e.getHeight()) > 4 * slack;
+        for (Coordinate c : part.getExteriorRing().getCoordinates()) {
+            double off = Math.min(
+                    Math.min(c.x - e.getMinX(), e.getMaxX() - c.x), Math.min(c.y - e.getMinY(), e.getMaxY() - c.y));
+            along &= off < slack;
+        }
+        double lost = e.getArea() - part.getArea();
+        return !along || lost > slack * slack
+                ? null
+                : List.of(
+                        new double[] {e.getMinX(), e.getMinY()},
+                        new double[] {e.getMaxX(), e.getMinY()},
+                        new double[] {e.getMaxX(), e.getMaxY()},
+                        new double[] {e.getMinX(), e.getMaxY()});
     }
 
     /** Thinning cuts corners: a side no longer than the pen is wide gives way to the place where its neighbours cross. */
