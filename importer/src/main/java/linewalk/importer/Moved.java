@@ -19,6 +19,7 @@ import linewalk.drawing.Port;
 import linewalk.drawing.ReferenceReading;
 import linewalk.drawing.SheetReading;
 import linewalk.drawing.ZoneGrid;
+import linewalk.importer.kind.KindReader;
 import linewalk.importer.page.PageGeometry;
 
 /** A reading of an upright page, moved to where its things lie on the page as scanned. */
@@ -33,9 +34,6 @@ record Moved(Affine to, PageGeometry geometry) {
     private static final double LINE_SURE = 0.92;
 
     private static final double REFERENCE_SURE = 0.9;
-
-    /** A part of a likelier kind was understood. */
-    private static final double KIND_LIKELY = 0.5;
 
     SheetReading of(SheetReading r) {
         return new SheetReading(
@@ -150,8 +148,17 @@ record Moved(Affine to, PageGeometry geometry) {
         return l.ends().size() > 1;
     }
 
+    /** Read well, and its zone is one that sheets of this set have: they are divided alike, but for a few. */
     private static boolean read(End.AtReference at, SheetReading r) {
-        return r.references().stream().anyMatch(f -> f.id().equals(at.reference()) && f.confidence() >= REFERENCE_SURE);
+        ReferenceReading f = r.references().stream()
+                .filter(x -> x.id().equals(at.reference()))
+                .findFirst()
+                .orElseThrow();
+        boolean zoned = r.grid() == null
+                || f.readings().isEmpty()
+                || f.readings().get(0).targets().stream()
+                        .allMatch(t -> t.zone() == null || r.grid().has(t.zone()));
+        return zoned && f.confidence() >= REFERENCE_SURE;
     }
 
     /** The port has its letter beside it, or the symbol was made out. */
@@ -161,8 +168,8 @@ record Moved(Affine to, PageGeometry geometry) {
                 .findFirst()
                 .orElseThrow();
         boolean lettered = c.ports().stream().anyMatch(p -> p.id().equals(at.port()) && p.name() != null);
-        boolean likely = c.symbol() == null || c.symbol().likelihood() >= KIND_LIKELY;
-        return lettered || c.kind() != Kind.UNKNOWN && likely;
+        boolean explained = c.symbol() == null || !c.symbol().evidence().contains(KindReader.UNEXPLAINED);
+        return lettered || c.kind() != Kind.UNKNOWN && explained;
     }
 
     private End end(End e) {

@@ -17,6 +17,9 @@ import linewalk.importer.symbol.Symbols;
 /** Reads what a figure is and what it joins; says nothing where no rule fits. */
 public final class KindReader {
 
+    /** In the evidence of a kind where a figure holds more than what its kind is known by. */
+    public static final String UNEXPLAINED = "more inside that was not made out";
+
     /** What is less likely than this is no kind. */
     private static final double LEAST = 0.5;
 
@@ -71,7 +74,7 @@ public final class KindReader {
     /** The more is left over inside, the less likely is what was seen all there is. */
     private static Verdict doubted(Verdict v, Motifs motifs) {
         double share = new Leftover(motifs, v.kind()).share();
-        return share < SOME ? v : v.weaker(1 - Math.min(MOST, share), ", more inside that was not made out");
+        return share < SOME ? v : v.weaker(1 - Math.min(MOST, share), ", " + UNEXPLAINED);
     }
 
     /** Kinds that pass oil in one and the same way are sure together. */

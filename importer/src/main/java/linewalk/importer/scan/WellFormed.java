@@ -24,6 +24,9 @@ final class WellFormed {
     /** No number is written so. */
     private static final Pattern NOUGHT_FIRST = Pattern.compile("0\\d\\d+");
 
+    /** Nor a designation: circuits are numbers (ISO 1219-2). */
+    private static final Pattern LETTER_O_FIRST = Pattern.compile("O\\d+");
+
     private static final int MOST = 12;
 
     private final Predicate<String> known;
@@ -82,7 +85,9 @@ final class WellFormed {
             return letters;
         }
         return ways.stream()
-                .filter(w -> w.likelihood() > likely * best && known.test(w.text(letters)))
+                .filter(w -> w.likelihood() > likely * best
+                        && !LETTER_O_FIRST.matcher(w.text(letters)).matches()
+                        && known.test(w.text(letters)))
                 .findFirst()
                 .map(w -> said(letters, w))
                 .orElse(null);
