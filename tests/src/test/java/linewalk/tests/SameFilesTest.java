@@ -82,6 +82,7 @@ class SameFilesTest {
                         "-XX:+IgnoreUnrecognizedVMOptions",
                         "-XX:+UnlockExperimentalVMOptions",
                         "-XX:hashCode=" + hashing,
+                        "-XX:TieredStopAtLevel=1",
                         "-Djava.awt.headless=true",
                         "-cp",
                         System.getProperty("java.class.path"),
