@@ -1,5 +1,7 @@
 package linewalk.drawing;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -49,11 +51,16 @@ public record CycleChart(List<String> solenoids, List<Step> steps) {
         public static final Said NOTHING = new Said(Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
 
         public Said {
-            positions = Map.copyOf(positions);
-            open = Map.copyOf(open);
-            motions = Map.copyOf(motions);
-            loads = Map.copyOf(loads);
-            pressuresBar = Map.copyOf(pressuresBar);
+            positions = inOrder(positions);
+            open = inOrder(open);
+            motions = inOrder(motions);
+            loads = inOrder(loads);
+            pressuresBar = inOrder(pressuresBar);
+        }
+
+        /** As the chart has its columns: what is told of them comes in one order in every run. */
+        private static <T> Map<String, T> inOrder(Map<String, T> cells) {
+            return Collections.unmodifiableMap(new LinkedHashMap<>(cells));
         }
     }
 
@@ -66,7 +73,7 @@ public record CycleChart(List<String> solenoids, List<Step> steps) {
      */
     public record Step(String number, String name, Set<String> energised, Said said) {
         public Step {
-            energised = Set.copyOf(energised);
+            energised = Collections.unmodifiableSet(new LinkedHashSet<>(energised));
         }
 
         public Step(String number, String name, Set<String> energised) {

@@ -1,8 +1,10 @@
 package linewalk.drawing;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
+import java.util.Collections;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * A candidate for a reference.
@@ -55,6 +57,6 @@ public record ReferenceReading(
 
     public ReferenceReading {
         readings = List.copyOf(readings);
-        evidence = Set.copyOf(evidence);
+        evidence = Collections.unmodifiableSet(new TreeSet<>(evidence));
     }
 }

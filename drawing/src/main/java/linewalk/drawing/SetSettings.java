@@ -1,6 +1,8 @@
 package linewalk.drawing;
 
 import com.fasterxml.jackson.annotation.JsonCreator;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -23,7 +25,7 @@ public record SetSettings(
     public SetSettings {
         sources = sources == null ? List.of() : List.copyOf(sources);
         patterns = patterns == null ? List.of() : List.copyOf(patterns);
-        rules = rules == null ? Map.of() : Map.copyOf(rules);
+        rules = rules == null ? Map.of() : Collections.unmodifiableMap(new LinkedHashMap<>(rules));
     }
 
     /** Our own palette, and all rules with their own weights. */

@@ -3,6 +3,7 @@ package linewalk.linker;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -49,7 +50,7 @@ final class GridFellows {
 
     private List<Band> whole(PageDraft page, Function<ZoneGrid, List<Band>> axis) {
         List<Band> own = axis.apply(page.grid());
-        Map<List<String>, Integer> borders = new HashMap<>();
+        Map<List<String>, Integer> borders = new LinkedHashMap<>();
         pages.stream()
                 .filter(p -> p != page && p.grid() != null && sameSize(p, page))
                 .forEach(p -> borders.merge(labels(axis.apply(p.grid())), 1, Integer::sum));

@@ -3,6 +3,7 @@ package linewalk.renderer;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -128,7 +129,7 @@ final class FlowWays {
     }
 
     private Map<Node, List<Net>> nets(Predicate<Net> wanted) {
-        Map<Node, List<Net>> at = new HashMap<>();
+        Map<Node, List<Net>> at = new LinkedHashMap<>();
         built.scheme().nets().stream().filter(wanted).forEach(net -> net.meetings()
                 .forEach(m -> at.computeIfAbsent(m.node(), k -> new java.util.ArrayList<>())
                         .add(net)));

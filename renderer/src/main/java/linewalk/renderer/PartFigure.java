@@ -1,6 +1,7 @@
 package linewalk.renderer;
 
 import java.awt.geom.Point2D;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import linewalk.renderer.ink.LineStyle;
@@ -21,11 +22,11 @@ final class PartFigure implements Figure {
     private final double wordsTopPt;
     private final double heightPt;
 
-    /** @param lines style of the line at each port that has one */
+    /** @param lines style of the line at each port that has one, in the order in which they are drawn */
     PartFigure(Symbol symbol, TextStack words, Map<String, LineStyle> lines) {
         this.symbol = symbol;
         this.words = words;
-        this.lines = Map.copyOf(lines);
+        this.lines = new LinkedHashMap<>(lines);
         double below = lines.keySet().stream()
                 .map(symbol::place)
                 .filter(p -> p.side() == Side.RIGHT)

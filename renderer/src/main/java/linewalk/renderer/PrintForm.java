@@ -1,6 +1,8 @@
 package linewalk.renderer;
 
+import java.util.Collections;
 import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * The form in which a print is made.
@@ -15,7 +17,7 @@ public record PrintForm(Paper paper, Turn turn, Look look, Set<Layer> hidden, bo
     private static final double WIDE_PT = 1000;
 
     public PrintForm {
-        hidden = Set.copyOf(hidden);
+        hidden = Collections.unmodifiableSet(new TreeSet<>(hidden));
     }
 
     /** A print alone. */

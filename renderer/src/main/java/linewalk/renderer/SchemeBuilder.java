@@ -1,7 +1,6 @@
 package linewalk.renderer;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -104,7 +103,7 @@ final class SchemeBuilder {
 
     private PartFigure part(int spot, Component c) {
         Map<String, PortUse> uses = new LinkedHashMap<>();
-        Map<String, LineStyle> lines = new HashMap<>();
+        Map<String, LineStyle> lines = new LinkedHashMap<>();
         for (int i = 0; i < draft.strands.size(); i++) {
             SchemeDraft.Strand s = draft.strands.get(i);
             for (SchemeDraft.Meet m : s.meets()) {

@@ -2,10 +2,11 @@ package linewalk.drawing.store;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import linewalk.drawing.CycleChart;
 import linewalk.drawing.UserError;
 
@@ -47,7 +48,7 @@ final class ChartFile {
         if (row.get("step") == null) {
             throw table.wrong(row, "step", "the step has no number or name");
         }
-        List<String> energised = new ArrayList<>();
+        Set<String> energised = new LinkedHashSet<>();
         Map<String, String> positions = new LinkedHashMap<>();
         Map<String, Boolean> open = new LinkedHashMap<>();
         Map<String, CycleChart.Motion> motions = new LinkedHashMap<>();
@@ -73,6 +74,6 @@ final class ChartFile {
             }
         }
         CycleChart.Said said = new CycleChart.Said(positions, open, motions, loads, pressuresBar);
-        return new CycleChart.Step(row.get("step"), row.get("name"), java.util.Set.copyOf(energised), said);
+        return new CycleChart.Step(row.get("step"), row.get("name"), energised, said);
     }
 }

@@ -5,7 +5,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import linewalk.drawing.HandTag;
 
 /** Hand tags: {@code tags.json}, and the same as {@code tags.csv} with the fields of a tag as columns. */
@@ -52,7 +51,7 @@ final class TagFile {
 
     private static HandTag tag(Csv.Table table, Csv.Row row) {
         try {
-            return Json.MAPPER.convertValue(Map.copyOf(row.cells()), HandTag.class);
+            return Json.MAPPER.convertValue(row.cells(), HandTag.class);
         } catch (IllegalArgumentException e) {
             throw table.wrong(
                     row,

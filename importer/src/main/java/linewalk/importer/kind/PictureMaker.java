@@ -1,7 +1,7 @@
 package linewalk.importer.kind;
 
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import linewalk.drawing.Box;
@@ -57,7 +57,7 @@ final class PictureMaker {
         List<Body> others = nameless.touching(reach).stream()
                 .filter(b -> !bodies.contains(b))
                 .toList();
-        Set<Stroke> strokes = new HashSet<>();
+        Set<Stroke> strokes = new LinkedHashSet<>();
         bodies.forEach(b -> strokes.addAll(b.marks()));
         strokes.addAll(lineWork.touching(reach));
         Pieces pieces = new Pieces(reach);

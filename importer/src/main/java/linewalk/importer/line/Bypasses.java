@@ -1,9 +1,9 @@
 package linewalk.importer.line;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.HashSet;
-import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -25,7 +25,7 @@ public final class Bypasses {
 
     private final Set<Body> named;
     private final List<Net> nets;
-    private final Map<Body, List<Net>> at = new IdentityHashMap<>();
+    private final Map<Body, List<Net>> at = new LinkedHashMap<>();
 
     private Bypasses(List<Net> nets, Set<Body> named) {
         this.nets = new ArrayList<>(nets);
@@ -46,7 +46,7 @@ public final class Bypasses {
     }
 
     private void beside(Body body, Map<Body, Body> partOf) {
-        Set<Body> others = Collections.newSetFromMap(new IdentityHashMap<>());
+        Set<Body> others = new LinkedHashSet<>();
         at.get(body).forEach(n -> n.contacts().forEach(c -> others.add(c.body())));
         others.stream()
                 .filter(o -> !named.contains(o) && !o.reservoir() && !partOf.containsKey(o) && isNear(body, o))

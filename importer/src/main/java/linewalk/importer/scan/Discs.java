@@ -8,6 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import linewalk.importer.page.Fields;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -85,8 +86,7 @@ final class Discs {
     private List<List<Polygon>> groups(Polygonizer polygonizer) {
         List<List<Polygon>> groups = new ArrayList<>();
         Map<Piece, List<Polygon>> at = new IdentityHashMap<>();
-        for (Object o : polygonizer.getPolygons()) {
-            Polygon p = (Polygon) o;
+        for (Polygon p : Fields.of(polygonizer)) {
             List<Polygon> own = new ArrayList<>(List.of(p));
             for (Piece side : sidesOf(p)) {
                 List<Polygon> other = at.get(side);

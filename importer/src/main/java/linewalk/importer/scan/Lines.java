@@ -2,7 +2,7 @@ package linewalk.importer.scan;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -23,7 +23,7 @@ final class Lines {
 
     private final Gauge gauge;
     private final Upright upright;
-    private final Map<Piece, Line> lineOf = new IdentityHashMap<>();
+    private final Map<Piece, Line> lineOf = new LinkedHashMap<>();
     private final Set<Joint> joints = new LinkedHashSet<>();
 
     private Lines(Gauge gauge, Upright upright) {
@@ -31,7 +31,7 @@ final class Lines {
         this.upright = upright;
     }
 
-    /** Every straight piece's line; joints moved to where they belong. */
+    /** Every straight piece's line, in the order of the pieces; joints moved to where they belong. */
     static Map<Piece, Line> of(Collection<Piece> pieces, Gauge gauge, Upright upright) {
         Lines lines = new Lines(gauge, upright);
         for (Piece p : pieces) {

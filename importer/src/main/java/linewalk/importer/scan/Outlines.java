@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
+import linewalk.importer.page.Fields;
 import linewalk.importer.scan.Piece.Joint;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.CoordinateList;
@@ -132,8 +133,7 @@ final class Outlines {
 
     private List<Polygon> fields(Polygonizer polygonizer) {
         List<Polygon> fields = new ArrayList<>();
-        for (Object o : polygonizer.getPolygons()) {
-            Polygon p = (Polygon) o;
+        for (Polygon p : Fields.of(polygonizer)) {
             Envelope e = p.getEnvelopeInternal();
             boolean small = Math.max(e.getWidth(), e.getHeight()) < LARGEST_FIELD * sheetPx;
             if (small && p.getNumInteriorRing() == 0 && onePen(sidesOf(p))) {
@@ -298,9 +298,7 @@ final class Outlines {
         }
         Polygonizer parts = new Polygonizer();
         parts.add(net);
-        List<Polygon> out = new ArrayList<>();
-        parts.getPolygons().forEach(p -> out.add((Polygon) p));
-        return out;
+        return Fields.of(parts);
     }
 
     /** Along a side of the ring itself, which is hardly out of line: two boxes side by side. */

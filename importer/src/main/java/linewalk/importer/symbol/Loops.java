@@ -1,7 +1,6 @@
 package linewalk.importer.symbol;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -16,6 +15,7 @@ import linewalk.drawing.Point;
 import linewalk.importer.page.Corners;
 import linewalk.importer.page.Dash;
 import linewalk.importer.page.Direction;
+import linewalk.importer.page.Fields;
 import linewalk.importer.page.Near;
 import linewalk.importer.page.Segment;
 import linewalk.importer.page.Stroke;
@@ -70,7 +70,7 @@ final class Loops {
         }
         List<Stroke> closed = new ArrayList<>();
         Set<Stroke> used = Collections.newSetFromMap(new IdentityHashMap<>());
-        for (Polygon p : (Collection<Polygon>) polygonizer.getPolygons()) {
+        for (Polygon p : Fields.of(polygonizer)) {
             closeLoop(p, at, closed, used);
         }
         if (closed.isEmpty()) {
@@ -144,7 +144,7 @@ final class Loops {
     }
 
     /** A line that leads around a part and back to it has another pen than the part. */
-    private static boolean onePen(Set<Stroke> sides) {
+    private static boolean onePen(List<Stroke> sides) {
         double thinnest = sides.stream().mapToDouble(Stroke::widthPt).min().orElse(0);
         return sides.stream().allMatch(s -> s.widthPt() <= 1.1 * thinnest);
     }
@@ -157,15 +157,16 @@ final class Loops {
             return;
         }
         List<Point> points = new ArrayList<>();
-        Set<Stroke> sides = Collections.newSetFromMap(new IdentityHashMap<>());
+        Set<Stroke> known = Collections.newSetFromMap(new IdentityHashMap<>());
+        List<Stroke> sides = new ArrayList<>();
         for (int i = 0; i + 1 < ring.length; i++) {
             points.add(new Point(ring[i].x, ring[i].y));
             List<Stroke> side = new ArrayList<>(at.get(ring[i]));
             side.retainAll(at.get(ring[i + 1]));
-            sides.addAll(side);
+            side.stream().filter(known::add).forEach(sides::add);
         }
         if (!sides.isEmpty() && (sides.size() <= SIDES || round(points)) && onePen(sides)) {
-            Stroke like = sides.iterator().next();
+            Stroke like = sides.get(0);
             boolean curved = sides.stream().anyMatch(Stroke::curved);
             used.addAll(sides);
             closed.add(new Stroke(points, true, curved, like.widthPt(), like.dash(), false));

@@ -3,12 +3,14 @@ package linewalk.renderer.copy;
 import java.io.Closeable;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.UUID;
 import linewalk.drawing.UserError;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSArray;
@@ -30,6 +32,7 @@ public final class SourceCopy implements Closeable {
     private final PDDocument document;
     private final List<PDPage> pages = new ArrayList<>();
     private final Set<COSDictionary> changed = new LinkedHashSet<>();
+    private final StringBuilder added = new StringBuilder();
 
     private SourceCopy(Path source, PDDocument document) {
         this.source = source;
@@ -78,7 +81,10 @@ public final class SourceCopy implements Closeable {
         if (page.getDictionaryObject(COSName.ANNOTS) instanceof COSArray had) {
             had.forEach(all::add);
         }
-        annotations.forEach(a -> all.add(a.getCOSObject()));
+        for (PDAnnotation a : annotations) {
+            all.add(a.getCOSObject());
+            added.append(number).append(a.getRectangle()).append(a.getContents());
+        }
         page.setItem(COSName.ANNOTS, all);
         changed(page);
     }
@@ -92,6 +98,9 @@ public final class SourceCopy implements Closeable {
         if (changed.isEmpty()) {
             Files.copy(source, out);
         } else {
+            // the second half of /ID follows from what is new, not from the clock
+            byte[] told = added.toString().getBytes(StandardCharsets.UTF_8);
+            document.setDocumentId(UUID.nameUUIDFromBytes(told).getMostSignificantBits());
             deep(() -> document.saveIncremental(out, changed));
         }
     }

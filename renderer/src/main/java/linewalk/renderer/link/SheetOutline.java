@@ -1,6 +1,6 @@
 package linewalk.renderer.link;
 
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import linewalk.drawing.Sheet;
@@ -30,12 +30,15 @@ final class SheetOutline {
         if (behind) {
             root = CosText.reference(old.getKey());
             int open = Math.max(0, old.getInt(COSName.COUNT, 0));
-            copy.change(old, Map.of(COSName.LAST, last + " 0 R", COSName.COUNT, "" + (open + sheets.size())));
+            Map<COSName, String> longer = new LinkedHashMap<>();
+            longer.put(COSName.LAST, last + " 0 R");
+            longer.put(COSName.COUNT, "" + (open + sheets.size()));
+            copy.change(old, longer);
             copy.change(before, Map.of(COSName.NEXT, first + " 0 R"));
         } else {
             root = copy.add(
                     "<</Type/Outlines/First " + first + " 0 R/Last " + last + " 0 R/Count " + sheets.size() + ">>");
-            copy.change(copy.catalog(), new HashMap<>(Map.of(COSName.OUTLINES, root)));
+            copy.change(copy.catalog(), Map.of(COSName.OUTLINES, root));
         }
         for (int i = 0; i < sheets.size(); i++) {
             String previous = i > 0 ? first + i - 1 + " 0 R" : behind ? CosText.reference(before.getKey()) : null;

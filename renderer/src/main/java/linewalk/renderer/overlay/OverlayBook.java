@@ -11,6 +11,7 @@ import java.time.ZoneOffset;
 import java.util.GregorianCalendar;
 import java.util.TimeZone;
 import linewalk.renderer.sheet.Canvas;
+import linewalk.renderer.sheet.DocumentId;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -73,7 +74,7 @@ final class OverlayBook implements Closeable {
         doc.getDocumentCatalog().setViewerPreferences(viewer);
         doc.getDocumentCatalog().setDocumentOutline(outline);
         doc.getDocumentCatalog().setPageMode(PageMode.USE_OUTLINES);
-        doc.setDocumentId(31L * title.hashCode() + date.toEpochDay());
+        DocumentId.set(doc, title + date);
         doc.save(out, CompressParameters.DEFAULT_COMPRESSION);
     }
 

@@ -117,7 +117,7 @@ public final class PdfBook implements Book {
         PDViewerPreferences viewer = new PDViewerPreferences(new COSDictionary());
         viewer.setDisplayDocTitle(true);
         catalog.setViewerPreferences(viewer);
-        doc.setDocumentId(31L * title.hashCode() + date.toEpochDay());
+        DocumentId.set(doc, title + date);
     }
 
     @Override

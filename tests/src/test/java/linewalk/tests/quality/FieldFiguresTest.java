@@ -38,6 +38,20 @@ class FieldFiguresTest {
                 .isEqualTo(1);
     }
 
+    /** What the print calls its match marks; other symbols are none. */
+    @Test
+    void matchMarksAreCounted() {
+        Rectangle2D box = new Rectangle2D.Double(20, 20, 30, 15);
+        Rectangle2D other = new Rectangle2D.Double(120, 20, 30, 15);
+        assertThat(Sheet.measured(c -> {
+                            Marked.symbol(c, "match line 7 0", box, k -> k.text("A", 25, 32, 11));
+                            Marked.symbol(c, "part 1V1", other, k -> k.text("1V1", 125, 32, 11));
+                        })
+                        .figures()
+                        .get("match.marks"))
+                .isEqualTo(1);
+    }
+
     /** Capital height over size of Liberation Sans, as its table OS/2 says: 1409 of 2048. */
     @Test
     void theSmallestCapitals() {

@@ -37,6 +37,7 @@ record Quality(Map<String, Double> figures, List<Overlap> overlaps) {
             "lines.crossings",
             "lines.needless",
             "lines.mm",
+            "match.marks",
             "empty.share",
             "capitals.mm",
             "cutting.capitals.mm");
@@ -84,6 +85,8 @@ record Quality(Map<String, Double> figures, List<Overlap> overlaps) {
             kinds.addAll(OF_SYMBOLS);
             figures.put("lines.needless", (double)
                     pages.stream().mapToInt(Quality::needlessCrossings).sum());
+            figures.put("match.marks", (double)
+                    pages.stream().mapToLong(Quality::matchMarks).sum());
         }
         if (pages.stream().anyMatch(p -> !p.lines().isEmpty())) {
             kinds.addAll(OF_LINES);
@@ -108,6 +111,13 @@ record Quality(Map<String, Double> figures, List<Overlap> overlaps) {
     /** Changes of two neighbours in a layer that would take crossings away. */
     static int needlessCrossings(PrintPage page) {
         return LayersOfPage.of(page).stream().mapToInt(l -> l.gains().size()).sum();
+    }
+
+    /** Ends at which a line is broken off, to go on at the same letter in another part of the page or on another page. */
+    private static long matchMarks(PrintPage page) {
+        return page.symbols().stream()
+                .filter(s -> s.name().startsWith("match "))
+                .count();
     }
 
     private static void emptiness(List<PrintPage> pages, Map<String, Double> figures) {
