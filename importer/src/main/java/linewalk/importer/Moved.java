@@ -35,6 +35,9 @@ record Moved(Affine to, PageGeometry geometry) {
 
     private static final double REFERENCE_SURE = 0.9;
 
+    /** How far off a part's box its ports may lie, in its shorter sides. */
+    private static final double RIM = 0.1;
+
     SheetReading of(SheetReading r) {
         return new SheetReading(
                 r.page(),
@@ -161,12 +164,16 @@ record Moved(Affine to, PageGeometry geometry) {
         return zoned && f.confidence() >= REFERENCE_SURE;
     }
 
-    /** The port has its letter beside it, or the symbol was made out. */
+    /** At the part's outline, and the port has its letter beside it, or the symbol was made out. */
     private static boolean known(End.AtPort at, SheetReading r) {
         Component c = r.components().stream()
                 .filter(x -> x.id().equals(at.component()))
                 .findFirst()
                 .orElseThrow();
+        double rim = RIM * Math.min(c.box().widthPt(), c.box().heightPt());
+        if (!c.box().grow(rim).contains(at.place())) {
+            return false;
+        }
         boolean lettered = c.ports().stream().anyMatch(p -> p.id().equals(at.port()) && p.name() != null);
         boolean explained = c.symbol() == null || !c.symbol().evidence().contains(KindReader.UNEXPLAINED);
         return lettered || c.kind() != Kind.UNKNOWN && explained;
