@@ -64,10 +64,12 @@ class DashesTest {
         assertThat(dashedOf(s.line(7, 640, 200, 640, 700))).hasSize(1);
     }
 
-    @Test
-    void dashesAroundACornerMeet() {
+    /** @param from where the first dash begins: the corner falls into the middle of a dash, near its ends, and into a gap */
+    @ParameterizedTest
+    @ValueSource(ints = {186, 200, 206, 212, 218})
+    void dashesAroundACornerMeet(int from) {
         Path2D corner = new Path2D.Double();
-        corner.moveTo(200, 300);
+        corner.moveTo(from, 300);
         corner.lineTo(700, 300);
         corner.lineTo(700, 800);
         List<Stroke> found = dashedOf(with(new Sketch(), dashed(4, DASHES, corner)));
@@ -76,6 +78,36 @@ class DashesTest {
         assertThat(found).allSatisfy(x -> assertThat(
                         x.points().stream().mapToDouble(at::distancePt).min().orElseThrow())
                 .isLessThan(0.6));
+    }
+
+    @Test
+    void aDashedLineEndsInTheDotOfAnother() {
+        Sketch s = with(new Sketch(), dashed(4, DASHES, line(200, 400, 1190, 400)));
+        with(s, dashed(4, DASHES, line(640, 830, 640, 400))).dot(640, 400, 16);
+        Point dot = new Point(640 / Sketch.PX_PER_PT, 400 / Sketch.PX_PER_PT);
+        assertThat(dashedOf(s))
+                .filteredOn(x -> x.box().heightPt() > x.box().widthPt())
+                .singleElement()
+                .satisfies(x -> assertThat(
+                                Math.min(x.first().distancePt(dot), x.last().distancePt(dot)))
+                        .isLessThan(0.6));
+    }
+
+    @Test
+    void aDashedLineGoesOnOverAnother() {
+        Sketch s = with(new Sketch(), dashed(4, DASHES, line(200, 400, 1190, 400)));
+        with(s, dashed(4, DASHES, line(640, 150, 640, 860)));
+        assertThat(dashedOf(s)).hasSize(2);
+    }
+
+    @Test
+    void theDashesOfARingAreNoFigures() {
+        Sketch s = with(new Sketch(), dashed(4, new float[] {26, 14}, new Ellipse2D.Double(500, 300, 240, 240)))
+                .text("1V1", 430, 430, 34);
+        List<Blob> blobs = Blobs.of(Ink.of(s.grey()));
+        assertThat(Dashes.of(blobs, Thickness.of(blobs, 140)))
+                .hasSizeGreaterThan(15)
+                .allSatisfy(b -> assertThat(b.middleX()).isGreaterThan(495));
     }
 
     @Test
