@@ -40,10 +40,11 @@ record ReadRow(TextRow row, Upright upright, int turn, double cap, double baseli
 
     private static final double SLASH = 0.1;
 
-    /** Share of the capitals' height that a small letter does not reach, and how far a y hangs below the line. */
+    /** Share of the capitals' height that a small letter does not reach. */
     private static final double TALL = 0.88;
 
-    private static final double HANGS = 0.12;
+    /** How far a letter hangs below the line at least, in its own heights. */
+    static final double HANGS = 0.12;
 
     /** @param read for every sign of the row, null where it was read as nothing */
     static ReadRow of(Seen seen, List<ReadLetter> read) {

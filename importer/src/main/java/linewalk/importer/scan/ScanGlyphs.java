@@ -16,9 +16,6 @@ final class ScanGlyphs {
     /** A word whose capitals or figures differ by more from the row's was lettered in another size. */
     private static final double OTHER_SIZE = 0.2;
 
-    /** How far a letter hangs below the line at least, in its own heights. */
-    private static final double HANGS = 0.12;
-
     private final Upright page;
     private final double pxPerPt;
 
@@ -77,7 +74,7 @@ final class ScanGlyphs {
     /** Capitals, figures, letters with a stem; and what was read as a y but does not hang below the line is a Y. */
     private static boolean tall(ReadRow.Letter l, Sign c, ReadRow r) {
         return l.text().matches("[A-Z0-9bdfhklt]")
-                || l.text().matches("[gjpqy]") && c.y1() < r.baseline() + HANGS * c.height();
+                || l.text().matches("[gjpqy]") && c.y1() < r.baseline() + ReadRow.HANGS * c.height();
     }
 
     /** What is said first comes first, whatever made it so. */

@@ -1,0 +1,71 @@
+package linewalk.importer;
+
+import java.util.HashSet;
+import java.util.Set;
+import linewalk.drawing.Component;
+import linewalk.drawing.End;
+import linewalk.drawing.Kind;
+import linewalk.drawing.Line;
+import linewalk.drawing.ReferenceReading;
+import linewalk.drawing.SheetReading;
+import linewalk.importer.kind.KindReader;
+
+/** How sure a scan's lines are by what they end in: they prove right less often than those of vector pages. */
+record ScannedEnds(SheetReading reading) {
+
+    private static final double DOUBTFUL = 0.75;
+
+    /** Every end was understood. */
+    private static final double SURE = 0.92;
+
+    private static final double REFERENCE_SURE = 0.9;
+
+    /** How far off a part's box its ports may lie, in its shorter sides. */
+    private static final double RIM = 0.1;
+
+    /** The most that may be told, 0 to 1. */
+    double confidence(Line l) {
+        return understood(l) ? SURE : DOUBTFUL;
+    }
+
+    /** It ends in no more than one place of each part, at ports that were made out, and nowhere in the open. */
+    private boolean understood(Line l) {
+        Set<String> parts = new HashSet<>();
+        for (End e : l.ends()) {
+            boolean good = e instanceof End.AtPort p && parts.add(p.component()) && known(p)
+                    || e instanceof End.AtReference f && read(f);
+            if (!good) {
+                return false;
+            }
+        }
+        return l.ends().size() > 1;
+    }
+
+    /** Read well, and its zone is one that sheets of this set have: they are divided alike, but for a few. */
+    private boolean read(End.AtReference at) {
+        ReferenceReading f = reading.references().stream()
+                .filter(x -> x.id().equals(at.reference()))
+                .findFirst()
+                .orElseThrow();
+        boolean zoned = reading.grid() == null
+                || f.readings().isEmpty()
+                || f.readings().get(0).targets().stream()
+                        .allMatch(t -> t.zone() == null || reading.grid().has(t.zone()));
+        return zoned && f.confidence() >= REFERENCE_SURE;
+    }
+
+    /** At the part's outline, and the port has its letter beside it, or the symbol was made out. */
+    private boolean known(End.AtPort at) {
+        Component c = reading.components().stream()
+                .filter(x -> x.id().equals(at.component()))
+                .findFirst()
+                .orElseThrow();
+        double rim = RIM * Math.min(c.box().widthPt(), c.box().heightPt());
+        if (!c.box().grow(rim).contains(at.place())) {
+            return false;
+        }
+        boolean lettered = c.ports().stream().anyMatch(p -> p.id().equals(at.port()) && p.name() != null);
+        boolean explained = c.symbol() == null || !c.symbol().evidence().contains(KindReader.UNEXPLAINED);
+        return lettered || c.kind() != Kind.UNKNOWN && explained;
+    }
+}
