@@ -43,7 +43,8 @@ record Stretch(double x0, double y0, double x1, double y1, double widthPx) {
         return covers(o.x0, o.y0) && covers(o.x1, o.y1);
     }
 
-    private boolean covers(double x, double y) {
+    /** Within its ink, and one width around. */
+    boolean covers(double x, double y) {
         double t = along(x, y);
         return aside(x, y) < widthPx && t > -widthPx && t < length() + widthPx;
     }

@@ -33,6 +33,9 @@ final class Tips {
 
     private static final double ASKEW = Math.cos(Math.toRadians(40));
 
+    /** More corners make no head, whatever runs into it. */
+    private static final int MOST_CORNERS = 8;
+
     /** Within this way the ink falls back to the pen. */
     private static final double DROP_PX = 2.5;
 
@@ -58,8 +61,43 @@ final class Tips {
         List<Solid> all = new ArrayList<>(known);
         all.removeIf(k -> heads.stream().anyMatch(h -> same(h, k)));
         all.addAll(heads);
-        all.replaceAll(k -> k.outline().size() == 3 ? alongShaft(k, stretches) : k);
+        all.replaceAll(k -> k.outline().size() == 3 ? alongShaft(k, stretches) : sharpened(k, stretches));
         return all;
+    }
+
+    /** What is left of a head that another line runs into: it is one if a line ends beyond it and its ink tapers towards there. */
+    private Solid sharpened(Solid k, List<Stretch> stretches) {
+        if (k.dot() || k.outline().size() > MOST_CORNERS) {
+            return k;
+        }
+        for (Stretch s : stretches) {
+            for (Stretch from : List.of(s, s.turned())) {
+                double base = k.outline().stream()
+                        .mapToDouble(p -> from.along(p[0], p[1]))
+                        .max()
+                        .orElse(0);
+                double half = Math.min(widest(k, from, 1), widest(k, from, -1));
+                double[] m = k.middle();
+                boolean beyond =
+                        from.along(m[0], m[1]) > 0 && base < 0.8 * from.length() && from.aside(m[0], m[1]) < half;
+                Taper taper = new Taper(base, 2 * half);
+                boolean shaped = base > 1.6 * half && base < 6 * half && 2 * half > WIDER * from.widthPx();
+                if (beyond && shaped && filled(from, taper, (int) (base / STEP_PX))) {
+                    return solid(from, taper, (int) (base / STEP_PX));
+                }
+            }
+        }
+        return k;
+    }
+
+    private static double widest(Solid k, Stretch s, int side) {
+        double[] off = s.at(0, side);
+        double dx = off[0] - s.x0();
+        double dy = off[1] - s.y0();
+        return k.outline().stream()
+                .mapToDouble(p -> (p[0] - s.x0()) * dx + (p[1] - s.y0()) * dy)
+                .max()
+                .orElse(0);
     }
 
     /** A head whose ink runs into other lines may lie askew: it is as long and as wide, but even about its shaft. */

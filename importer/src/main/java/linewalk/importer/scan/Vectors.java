@@ -110,14 +110,17 @@ final class Vectors {
             }
         }
         Reach reach = new Reach(curves, gauge, upright);
-        List<Stretch> straight = new ArrayList<>();
+        List<Stretch> drawn = new ArrayList<>();
         for (Line l : whole) {
             for (List<double[]> t : stretches(l, outlines, circled, cutting(l, curves))) {
                 List<double[]> e = reach.of(t);
-                straight.add(new Stretch(e.get(0)[0], e.get(0)[1], e.get(1)[0], e.get(1)[1], l.width));
+                drawn.add(new Stretch(e.get(0)[0], e.get(0)[1], e.get(1)[0], e.get(1)[1], l.width));
             }
         }
-        straight = new Arms(curves, gauge, upright).whole(straight);
+        List<Stretch> straight = new Arms(curves, gauge, upright).whole(drawn);
+        for (Waists.Waist w : waists) {
+            w.arrow().ifPresent(a -> replace(straight, a));
+        }
         for (Stretch t : straight) {
             List<double[]> ends = List.of(new double[] {t.x0(), t.y0()}, new double[] {t.x1(), t.y1()});
             out.add(stroke(ends, false, false, pens.nearest(t.widthPx())));
@@ -145,6 +148,11 @@ final class Vectors {
         pieces.removeIf(gone::contains);
         curves.removeIf(c -> !c.closed() && gone.containsAll(c.pieces()));
         lines.removeIf(l -> gone.containsAll(l.pieces));
+    }
+
+    private static void replace(List<Stretch> parts, Stretch whole) {
+        parts.removeIf(whole::covers);
+        parts.add(whole);
     }
 
     private static boolean untied(Piece p) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * The two walls of a throttle: bows that bulge towards the line between them. At their waist, and where an arrow crosses
@@ -21,8 +22,26 @@ final class Waists {
     private static final double PAPER = 0.65;
     private static final int STEPS = 16;
 
-    /** @param walls both, each from end to end; pixels */
-    record Waist(List<List<double[]>> walls, double widthPx, Straight flow, double x, double y, double half) {}
+    /** How far from the waist an arrow may cross a wall, in half lengths of the wall's piece up to there. */
+    private static final double ASTRAY = 0.6;
+
+    /**
+     * @param walls both, each from end to end; pixels
+     * @param arrow across it, or nothing
+     */
+    record Waist(
+            List<List<double[]>> walls,
+            double widthPx,
+            Straight flow,
+            double x,
+            double y,
+            double half,
+            Optional<Stretch> arrow) {
+
+        private Waist with(Optional<Stretch> across) {
+            return new Waist(walls, widthPx, flow, x, y, half, across);
+        }
+    }
 
     private final Gauge gauge;
     private final Upright upright;
@@ -79,7 +98,8 @@ final class Waists {
         double most = 0;
         double end = l.along(free);
         double out = l.straight.aside(free.x, free.y);
-        for (double at = l.along(inner) - thick; at <= l.along(inner) + thick; at += 1) {
+        double around = Math.max(thick, ASTRAY * Math.abs(end - l.along(inner)));
+        for (double at = l.along(inner) - around; at <= l.along(inner) + around; at += 1) {
             double half = Math.abs(end - at);
             double[] w = l.at(at);
             if (half < 2 * SHORTEST || found.stream().anyMatch(f -> Math.hypot(f.x - w[0], f.y - w[1]) < f.half)) {
@@ -94,7 +114,7 @@ final class Waists {
             }
         }
         if (best != null) {
-            found.add(best);
+            found.add(best.with(new Across(gauge, upright).of(best)));
         }
     }
 
@@ -145,7 +165,7 @@ final class Waists {
             }
             walls.add(wall);
         }
-        return new Waist(walls, thick, flow, w[0], w[1], half);
+        return new Waist(walls, thick, flow, w[0], w[1], half, Optional.empty());
     }
 
     /** Pieces that are nothing but part of a wall, or of the knot at the waist. */
@@ -164,7 +184,8 @@ final class Waists {
             double y = p.ys[i];
             boolean knot = Math.hypot(x - w.x, y - w.y) < 0.45 * w.half;
             boolean wall = w.walls.stream().anyMatch(q -> distance(q, x, y) < 1.2 * w.widthPx);
-            if (!knot && !wall) {
+            boolean shaft = w.arrow.isPresent() && w.arrow.get().covers(x, y);
+            if (!knot && !wall && !shaft) {
                 return false;
             }
         }
