@@ -81,13 +81,16 @@ final class Leftover {
                                 && a.direction().aside(a.tip(), m) < 0.06 * p.sizePt() + p.tolPt());
         boolean seat = motifs.checks().stream().anyMatch(c -> c.ball().distancePt(m) < SEAT * c.sizePt());
         boolean side = p.shapes().stream().anyMatch(x -> x.edgePt(m) < p.tolPt());
-        boolean sign =
-                p.triangles().stream().anyMatch(t -> t.box().grow(p.tolPt()).contains(m));
-        return arrow || seat || side || sign;
+        return arrow || seat || side || sign(m);
     }
 
     private boolean known(Arc a) {
-        return motifs.throttles().stream().anyMatch(t -> t.place().distancePt(a.middle()) < 1.5 * t.sizePt());
+        return motifs.throttles().stream().anyMatch(t -> t.place().distancePt(a.middle()) < 1.5 * t.sizePt())
+                || sign(a.middle());
+    }
+
+    private boolean sign(Point m) {
+        return p.triangles().stream().anyMatch(t -> t.box().grow(p.tolPt()).contains(m));
     }
 
     private static Point middle(Point a, Point b) {

@@ -5,13 +5,29 @@ import java.util.List;
 /** A filled shape: its outline in registered pixels; a dot is round. */
 record Solid(List<double[]> outline, boolean dot) {
 
+    /** How much of a piece lies inside, of one no longer than the shape's sides and of a longer one: it leads out at corners. */
+    private static final double BRIEF = 0.5;
+
+    private static final double MOST = 0.8;
+
     /** A piece of skeleton that only says that the shape is there: inside, and not along the line that it ends. */
     boolean swallows(Piece p) {
         int inside = 0;
         for (int i = 0; i < p.count(); i++) {
             inside += covers(p.xs[i], p.ys[i]) ? 1 : 0;
         }
-        return inside > 0.8 * p.count() && (dot ? freeEnd(p) : aslant(p));
+        double share = p.length() < longestSide() ? BRIEF : MOST;
+        return inside > share * p.count() && (dot ? freeEnd(p) : aslant(p));
+    }
+
+    private double longestSide() {
+        double most = 0;
+        for (int i = 0; i < outline.size(); i++) {
+            double[] a = outline.get(i);
+            double[] b = outline.get((i + 1) % outline.size());
+            most = Math.max(most, Math.hypot(a[0] - b[0], a[1] - b[1]));
+        }
+        return most;
     }
 
     private static boolean freeEnd(Piece p) {

@@ -101,7 +101,7 @@ final class Tips {
     }
 
     /** A head whose ink runs into other lines may lie askew: it is as long and as wide, but even about its shaft. */
-    private static Solid alongShaft(Solid k, List<Stretch> stretches) {
+    private Solid alongShaft(Solid k, List<Stretch> stretches) {
         double[] m = k.middle();
         List<Stretch> through = stretches.stream()
                 .filter(s -> s.aside(m[0], m[1]) < s.widthPx()
@@ -111,6 +111,10 @@ final class Tips {
         if (through.stream()
                 .anyMatch(s -> k.outline().stream().anyMatch(tip -> isEven(k, tip) && cosine(k, tip, s) > EVEN))) {
             return k;
+        }
+        Solid sharp = sharpened(k, stretches);
+        if (sharp != k) {
+            return sharp;
         }
         for (Stretch s : stretches) {
             for (Stretch to : List.of(s, s.turned())) {

@@ -23,7 +23,7 @@ final class Vectors {
     private static final double LONG = 12;
 
     /** How far a line goes on that runs through a circle, in radii from its middle. */
-    private static final double BEYOND = 1.5;
+    private static final double BEYOND = 1.2;
 
     private final Bits all;
     private final Bits ink;
