@@ -36,6 +36,13 @@ final class Tips {
     /** More corners make no head, whatever runs into it. */
     private static final int MOST_CORNERS = 8;
 
+    /** Places looked at on both sides of a head and at its base, and the share of them that may be otherwise. */
+    private static final int SAMPLES = 28;
+
+    private static final int BASE_SAMPLES = 4;
+
+    private static final double MOST_WRONG = 0.15;
+
     /** Within this way the ink falls back to the pen. */
     private static final double DROP_PX = 2.5;
 
@@ -72,32 +79,47 @@ final class Tips {
         }
         for (Stretch s : stretches) {
             for (Stretch from : List.of(s, s.turned())) {
-                double base = k.outline().stream()
+                double[] m = k.middle();
+                double deep = k.outline().stream()
                         .mapToDouble(p -> from.along(p[0], p[1]))
                         .max()
                         .orElse(0);
-                double half = Math.min(widest(k, from, 1), widest(k, from, -1));
-                double[] m = k.middle();
-                boolean beyond =
-                        from.along(m[0], m[1]) > 0 && base < 0.8 * from.length() && from.aside(m[0], m[1]) < half;
-                Taper taper = new Taper(base, 2 * half);
-                boolean shaped = base > 1.6 * half && base < 6 * half && 2 * half > WIDER * from.widthPx();
-                if (beyond && shaped && filled(from, taper, (int) (base / STEP_PX))) {
-                    return solid(from, taper, (int) (base / STEP_PX));
+                boolean beyond = from.along(m[0], m[1]) > 0
+                        && deep < 0.8 * from.length()
+                        && from.aside(m[0], m[1]) < from.along(m[0], m[1]) / 2;
+                Taper taper = beyond ? fitted(from, deep) : null;
+                if (taper != null) {
+                    return solid(from, taper, (int) (taper.lengthPx / STEP_PX));
                 }
             }
         }
         return k;
     }
 
-    private static double widest(Solid k, Stretch s, int side) {
-        double[] off = s.at(0, side);
-        double dx = off[0] - s.x0();
-        double dy = off[1] - s.y0();
-        return k.outline().stream()
-                .mapToDouble(p -> (p[0] - s.x0()) * dx + (p[1] - s.y0()) * dy)
-                .max()
-                .orElse(0);
+    /** The head at the start of a stretch that its ink agrees with best; null where none does well enough. */
+    private Taper fitted(Stretch from, double deepPx) {
+        Taper best = null;
+        int least = Integer.MAX_VALUE;
+        for (double length = 0.6 * deepPx; length <= 1.1 * deepPx; length += 1) {
+            for (double half = length / 6; half < length / 1.6; half += 0.5) {
+                Taper taper = new Taper(length, 2 * half);
+                int wrong = wrong(from, taper, (int) (length / STEP_PX)) + wrongAtBase(from, taper);
+                if (2 * half > WIDER * from.widthPx() && wrong < least) {
+                    best = taper;
+                    least = wrong;
+                }
+            }
+        }
+        return least <= MOST_WRONG * (SAMPLES + BASE_SAMPLES) ? best : null;
+    }
+
+    private int wrongAtBase(Stretch s, Taper t) {
+        int wrong = 0;
+        for (double aside : new double[] {-0.3 * t.widthPx(), 0.3 * t.widthPx()}) {
+            wrong += inked(s, t.lengthPx() - 1.5, aside) ? 0 : 1;
+            wrong += inked(s, t.lengthPx() + 2.5, aside) ? 1 : 0;
+        }
+        return wrong;
     }
 
     /** A head whose ink runs into other lines may lie askew: it is as long and as wide, but even about its shaft. */
@@ -307,18 +329,20 @@ final class Tips {
 
     /** Ink inside both slanting sides, paper outside. */
     private boolean filled(Stretch s, Taper taper, int base) {
+        return wrong(s, taper, base) <= MOST_WRONG * SAMPLES;
+    }
+
+    private int wrong(Stretch s, Taper taper, int base) {
         int wrong = 0;
-        int n = 0;
         for (double share = 0.3; share < 0.95; share += 0.1) {
             double at = base * STEP_PX - (1 - share) * taper.lengthPx();
             double half = share * taper.widthPx() / 2;
             for (int side : new int[] {-1, 1}) {
                 wrong += inked(s, at, side * Math.max(0, half - 1)) ? 0 : 1;
                 wrong += inked(s, at, side * (half + 2)) ? 1 : 0;
-                n += 2;
             }
         }
-        return wrong <= 0.15 * n;
+        return wrong;
     }
 
     private Solid solid(Stretch s, Taper taper, int base) {

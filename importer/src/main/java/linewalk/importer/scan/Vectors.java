@@ -104,11 +104,6 @@ final class Vectors {
                 Math.max(raster.width, raster.height),
                 text::within);
         outlines.rings().forEach(r -> out.add(stroke(r.points(), true, r.curved(), r.width())));
-        for (Rounds.Curve c : curves) {
-            if (!c.closed() && !outlines.isSide(c.pieces().get(0))) {
-                out.add(stroke(c.points(), false, true, pens.nearest(width(c))));
-            }
-        }
         Reach reach = new Reach(curves, gauge, upright);
         List<Stretch> drawn = new ArrayList<>();
         for (Line l : whole) {
@@ -120,6 +115,24 @@ final class Vectors {
         List<Stretch> straight = new Arms(curves, gauge, upright).whole(drawn);
         for (Waists.Waist w : waists) {
             w.arrow().ifPresent(a -> replace(straight, a));
+        }
+        List<Solid> heads = new Tips(gauge, upright, solids).of(straight);
+        ArrowShafts shafts = new ArrowShafts(gauge, upright);
+        for (Solid h : heads) {
+            if (h.outline().size() == 3) {
+                shafts.behind(h)
+                        .filter(a -> straight.stream().noneMatch(t -> t.covers(a)))
+                        .ifPresent(a -> {
+                            replace(straight, a);
+                            curves.removeIf(
+                                    c -> !c.closed() && c.points().stream().allMatch(p -> a.covers(p[0], p[1])));
+                        });
+            }
+        }
+        for (Rounds.Curve c : curves) {
+            if (!c.closed() && !outlines.isSide(c.pieces().get(0))) {
+                out.add(stroke(c.points(), false, true, pens.nearest(width(c))));
+            }
         }
         for (Stretch t : straight) {
             List<double[]> ends = List.of(new double[] {t.x0(), t.y0()}, new double[] {t.x1(), t.y1()});
@@ -138,7 +151,7 @@ final class Vectors {
             List<Point> points = ends.stream().map(this::point).toList();
             out.add(new Stroke(points, false, false, pens.nearest(r.width()) / pxPerPt, dash, false));
         }
-        return new Drawn(out, new Tips(gauge, upright, solids).of(straight));
+        return new Drawn(out, heads);
     }
 
     /** Pieces that other things were made of, and what they made up. */

@@ -114,7 +114,7 @@ final class Waists {
             }
         }
         if (best != null) {
-            found.add(best.with(new Across(gauge, upright).of(best)));
+            found.add(best.with(new ArrowShafts(gauge, upright).across(best)));
         }
     }
 

@@ -2,14 +2,15 @@ package linewalk.importer.scan;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * The arrow across a throttle. Thinning leaves of its shaft only what neither walls nor line hide, and that askew: so its
- * ink is followed from the waist both ways instead.
+ * Shafts of oblique arrows across a throttle or a circle. Thinning leaves of them only what walls, lines and heads do not
+ * hide, and that askew: so their ink is followed instead.
  */
-final class Across {
+final class ArrowShafts {
 
     /** Between the arrow and the line, in degrees. */
     private static final int FLATTEST = 15;
@@ -29,10 +30,18 @@ final class Across {
 
     private static final double MILD = Math.toRadians(8);
 
+    /** Longest shaft, in lengths of its head. */
+    private static final double FAR = 20;
+
+    private static final double FINE = Math.toRadians(0.25);
+
+    /** Sine of the least angle between an oblique shaft and level or upright ones. */
+    private static final double OBLIQUE = 0.2;
+
     private final Gauge gauge;
     private final Upright upright;
 
-    Across(Gauge gauge, Upright upright) {
+    ArrowShafts(Gauge gauge, Upright upright) {
         this.gauge = gauge;
         this.upright = upright;
     }
@@ -43,8 +52,8 @@ final class Across {
         }
     }
 
-    /** Nothing where no ink leads across. */
-    Optional<Stretch> of(Waists.Waist w) {
+    /** The arrow across a throttle; nothing where no ink leads across. */
+    Optional<Stretch> across(Waists.Waist w) {
         double[] wallEnd = w.walls().get(0).get(0);
         double least = OUT * w.flow().aside(wallEnd[0], wallEnd[1]);
         List<Way> ways = new ArrayList<>();
@@ -54,9 +63,53 @@ final class Across {
                 way(w, -Math.toRadians(deg), beside, least).ifPresent(ways::add);
             }
         }
-        return ways.stream()
-                .max(java.util.Comparator.comparingDouble(Way::length))
-                .map(best -> middle(best, ways));
+        return longest(ways);
+    }
+
+    /** What a head stands on, up to its tip; nothing where the head is level or upright, or no ink leads on behind it. */
+    Optional<Stretch> behind(Solid head) {
+        double[] tip = tip(head);
+        double[] m = head.middle();
+        double[] base = {(3 * m[0] - tip[0]) / 2, (3 * m[1] - tip[1]) / 2};
+        double length = Math.hypot(base[0] - tip[0], base[1] - tip[1]);
+        double dx = (base[0] - tip[0]) / length;
+        double dy = (base[1] - tip[1]) / length;
+        if (Math.min(Math.abs(dx), Math.abs(dy)) < OBLIQUE) {
+            return Optional.empty();
+        }
+        double most = FAR * length;
+        List<Way> ways = new ArrayList<>();
+        for (double turn = -MILD; turn <= MILD; turn += FINE) {
+            double ex = dx * Math.cos(turn) - dy * Math.sin(turn);
+            double ey = dy * Math.cos(turn) + dx * Math.sin(turn);
+            double reach = reach(base[0], base[1], ex, ey, most);
+            if (reach > length && reach < most) {
+                ways.add(new Way(turn, tip, new double[] {base[0] + reach * ex, base[1] + reach * ey}));
+            }
+        }
+        return longest(ways);
+    }
+
+    /** The corner between the two sides that are most alike. */
+    private static double[] tip(Solid head) {
+        List<double[]> c = head.outline();
+        double[] tip = c.get(0);
+        double least = Double.MAX_VALUE;
+        for (int i = 0; i < 3; i++) {
+            double[] p = c.get(i);
+            double[] q = c.get((i + 1) % 3);
+            double[] r = c.get((i + 2) % 3);
+            double differ = Math.abs(Math.hypot(p[0] - q[0], p[1] - q[1]) - Math.hypot(p[0] - r[0], p[1] - r[1]));
+            if (differ < least) {
+                least = differ;
+                tip = p;
+            }
+        }
+        return tip;
+    }
+
+    private Optional<Stretch> longest(List<Way> ways) {
+        return ways.stream().max(Comparator.comparingDouble(Way::length)).map(best -> middle(best, ways));
     }
 
     private Optional<Way> way(Waists.Waist w, double turn, double beside, double least) {
