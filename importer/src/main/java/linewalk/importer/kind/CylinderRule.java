@@ -62,7 +62,8 @@ final class CylinderRule {
         if (length < 0.9 * bore) {
             return Optional.empty();
         }
-        List<Segment> drawn = p.drawn().toList();
+        List<Segment> drawn = new ArrayList<>(p.drawn().toList());
+        drawn.addAll(goingOn(drawn, b, level));
         List<Double> pistons = drawn.stream()
                 .filter(s -> piston(s, b, level, length, bore))
                 .map(s -> level ? s.a().xPt() : s.a().yPt())
@@ -87,6 +88,28 @@ final class CylinderRule {
         String with = spring ? " and a spring" : "";
         Verdict v = Verdict.of(Kind.CYLINDER, 0.93, "barrel with a piston, a rod" + with);
         return Optional.of(spring ? v.or(Kind.BRAKE, 0.07) : v);
+    }
+
+    /** Sides that go on beyond the barrel's end, and were taken apart there. */
+    private List<Segment> goingOn(List<Segment> drawn, Box b, boolean level) {
+        List<Segment> along = drawn.stream()
+                .filter(s -> level ? s.horizontal() : s.vertical())
+                .toList();
+        List<Segment> whole = new ArrayList<>();
+        for (Segment in : along) {
+            for (Segment out : along) {
+                Point far = in.a().distancePt(b.center()) > in.b().distancePt(b.center()) ? in.a() : in.b();
+                Point near = out.a().distancePt(b.center()) < out.b().distancePt(b.center()) ? out.a() : out.b();
+                boolean inside = b.grow(p.tolPt()).contains(in.box());
+                if (inside
+                        && in != out
+                        && far.distancePt(near) < p.tolPt()
+                        && !b.contains(out.box().center())) {
+                    whole.add(new Segment(far == in.a() ? in.b() : in.a(), near == out.a() ? out.b() : out.a()));
+                }
+            }
+        }
+        return whole;
     }
 
     /** Across the whole bore, not at an end. */

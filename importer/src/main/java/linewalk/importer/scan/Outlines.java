@@ -37,10 +37,14 @@ final class Outlines {
     private static final double LARGEST_FIGURE = 0.16;
 
     /** A side this short, in widths of the pen, is a corner. */
-    private static final double CUT = 1.2;
+    private static final double CUT = 1.6;
 
     /** So short a side is bent by what meets it at its other end. */
     private static final double ASKEW = 4;
+
+    private static final double PULLED_PX = 1.2;
+
+    private static final double PULLED = 0.5;
 
     private static final double ONE_PEN = 1.1;
 
@@ -269,7 +273,7 @@ final class Outlines {
 
     /** The ring cut by its own sides where they go on inside. */
     private List<Polygon> cut(Polygon outer) {
-        List<double[]> corners = corners(outer);
+        List<double[]> corners = corners(outer, width(sidesOf(outer)));
         Geometry net = outer.getExteriorRing();
         int n = corners.size();
         double turn = org.locationtech.jts.algorithm.Orientation.isCCW(
@@ -359,7 +363,7 @@ final class Outlines {
                 points.add(new double[] {c[i].x, c[i].y});
             }
         } else {
-            points.addAll(sharp(corners(part), width));
+            points.addAll(sharp(corners(part, width), width));
         }
         if (points.size() > 2) {
             rings.add(new Ring(points, curved, width));
@@ -377,7 +381,8 @@ final class Outlines {
             along &= off < slack;
         }
         double lost = e.getArea() - part.getArea();
-        return !along || lost > slack * slack
+        double onePixel = Math.max(e.getWidth(), e.getHeight());
+        return !along || lost > slack * slack + onePixel
                 ? null
                 : List.of(
                         new double[] {e.getMinX(), e.getMinY()},
@@ -418,8 +423,9 @@ final class Outlines {
         return new Straight(a[0], a[1], (b[0] - a[0]) / length, (b[1] - a[1]) / length);
     }
 
-    /** Without the places where something only meets a side. */
-    private static List<double[]> corners(Polygon p) {
+    /** Without the places where something only meets a side, which thinning pulls towards it. */
+    private static List<double[]> corners(Polygon p, double width) {
+        double pulled = Math.max(PULLED_PX, PULLED * width);
         Coordinate[] c = p.getExteriorRing().getCoordinates();
         List<double[]> out = new ArrayList<>();
         for (int i = 1; i < c.length; i++) {
@@ -434,7 +440,7 @@ final class Outlines {
                 double chord = Math.hypot(d[0] - a[0], d[1] - a[1]);
                 double off =
                         Math.abs((b[0] - a[0]) * (d[1] - a[1]) - (b[1] - a[1]) * (d[0] - a[0])) / Math.max(1e-9, chord);
-                if (off < 1.2) {
+                if (off < pulled) {
                     out.remove(i--);
                     changed = true;
                 }

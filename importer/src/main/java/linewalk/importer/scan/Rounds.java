@@ -25,6 +25,9 @@ final class Rounds {
     /** Smallest radius, in widths of the ink. */
     private static final double SMALLEST = 1.6;
 
+    /** Longest hook at the end of an arc, in widths of the ink. */
+    private static final double HOOK = 0.6;
+
     private static final double STEP = Math.toRadians(12);
 
     /** Points of a closed ring, or of an arc from joint to joint; registered pixels. */
@@ -83,8 +86,7 @@ final class Rounds {
             return alone;
         }
         for (Piece p : arcs) {
-            double apart = Math.hypot(p.round.x() - first.round.x(), p.round.y() - first.round.y());
-            if (apart < NEAR * first.round.r() && Math.abs(p.round.r() - first.round.r()) < NEAR * first.round.r()) {
+            if (alike(first, p) || meet(first, p)) {
                 Round.Sums sums = new Round.Sums(first.round.x(), first.round.y());
                 addTo(sums, first);
                 addTo(sums, p);
@@ -98,6 +100,15 @@ final class Rounds {
             }
         }
         return null;
+    }
+
+    private static boolean alike(Piece p, Piece q) {
+        double apart = Math.hypot(p.round.x() - q.round.x(), p.round.y() - q.round.y());
+        return apart < NEAR * q.round.r() && Math.abs(p.round.r() - q.round.r()) < NEAR * q.round.r();
+    }
+
+    private static boolean meet(Piece p, Piece q) {
+        return p.a == q.a || p.a == q.b || p.b == q.a || p.b == q.b;
     }
 
     /** All arcs that lie on the circle, where there is ink all around; else null. */
@@ -119,8 +130,9 @@ final class Rounds {
         return ring && covered(better) > CLOSED ? new Circle(better, same) : null;
     }
 
-    private static boolean fits(Piece p, Round round) {
-        for (int i = 0; i < p.count(); i++) {
+    private boolean fits(Piece p, Round round) {
+        int hook = hook(p);
+        for (int i = hook; i < p.count() - hook; i++) {
             if (round.off(p.xs[i], p.ys[i]) >= Math.max(1.5, SAME * round.r())) {
                 return false;
             }
@@ -133,8 +145,14 @@ final class Rounds {
         return gauge.thickness((int) upright.backX(p.xs[k], p.ys[k]), (int) upright.backY(p.xs[k], p.ys[k]));
     }
 
-    private static void addTo(Round.Sums sums, Piece p) {
-        for (int i = 0; i < p.count(); i++) {
+    /** Thinning bends the ends of an arc towards what meets it there. */
+    private int hook(Piece p) {
+        return p.ring() ? 0 : Math.min(p.count() / 5, (int) (HOOK * thick(p)));
+    }
+
+    private void addTo(Round.Sums sums, Piece p) {
+        int hook = hook(p);
+        for (int i = hook; i < p.count() - hook; i++) {
             sums.add(p.xs[i], p.ys[i]);
         }
     }

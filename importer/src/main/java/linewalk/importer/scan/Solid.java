@@ -20,7 +20,8 @@ record Solid(List<double[]> outline, boolean dot) {
         return inside > share * p.count() && (dot ? freeEnd(p) : aslant(p));
     }
 
-    private double longestSide() {
+    /** In pixels. */
+    double longestSide() {
         double most = 0;
         for (int i = 0; i < outline.size(); i++) {
             double[] a = outline.get(i);

@@ -3,6 +3,8 @@ package linewalk.importer.scan;
 /** A straight stretch of a pen, in registered pixels. */
 record Stretch(double x0, double y0, double x1, double y1, double widthPx) {
 
+    private static final double SAME_WAY = Math.cos(Math.toRadians(10));
+
     double length() {
         return Math.hypot(x1 - x0, y1 - y0);
     }
@@ -41,6 +43,12 @@ record Stretch(double x0, double y0, double x1, double y1, double widthPx) {
     /** Both ends of the other lie on it. */
     boolean covers(Stretch o) {
         return covers(o.x0, o.y0) && covers(o.x1, o.y1);
+    }
+
+    /** The other's end lies on it, and it goes on further the same way. */
+    boolean leadsOn(Stretch o) {
+        double along = ((x1 - x0) * (o.x1 - o.x0) + (y1 - y0) * (o.y1 - o.y0)) / (length() * o.length());
+        return covers(o.x1, o.y1) && !o.covers(this) && Math.abs(along) > SAME_WAY;
     }
 
     /** Within its ink, and one width around. */

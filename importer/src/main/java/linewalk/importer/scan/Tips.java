@@ -77,17 +77,19 @@ final class Tips {
         if (k.dot() || k.outline().size() > MOST_CORNERS) {
             return k;
         }
+        double[] m = k.middle();
         for (Stretch s : stretches) {
             for (Stretch from : List.of(s, s.turned())) {
-                double[] m = k.middle();
+                double away = Math.hypot(m[0] - from.x0(), m[1] - from.y0());
+                double along = from.along(m[0], m[1]);
+                boolean beyond = away < Math.min(k.longestSide(), LONGEST * from.widthPx())
+                        && along > 0
+                        && from.aside(m[0], m[1]) < along / 2;
                 double deep = k.outline().stream()
                         .mapToDouble(p -> from.along(p[0], p[1]))
                         .max()
                         .orElse(0);
-                boolean beyond = from.along(m[0], m[1]) > 0
-                        && deep < 0.8 * from.length()
-                        && from.aside(m[0], m[1]) < from.along(m[0], m[1]) / 2;
-                Taper taper = beyond ? fitted(from, deep) : null;
+                Taper taper = beyond && deep < 0.8 * from.length() ? fitted(from, deep) : null;
                 if (taper != null) {
                     return solid(from, taper, (int) (taper.lengthPx / STEP_PX));
                 }

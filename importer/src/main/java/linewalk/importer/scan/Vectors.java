@@ -112,7 +112,7 @@ final class Vectors {
                 drawn.add(new Stretch(e.get(0)[0], e.get(0)[1], e.get(1)[0], e.get(1)[1], l.width));
             }
         }
-        List<Stretch> straight = new Arms(curves, gauge, upright).whole(drawn);
+        List<Stretch> straight = new ArrayList<>(Corners.sharp(new Arms(curves, gauge, upright).whole(drawn)));
         for (Waists.Waist w : waists) {
             w.arrow().ifPresent(a -> replace(straight, a));
         }
@@ -121,7 +121,7 @@ final class Vectors {
         for (Solid h : heads) {
             if (h.outline().size() == 3) {
                 shafts.behind(h)
-                        .filter(a -> straight.stream().noneMatch(t -> t.covers(a)))
+                        .filter(a -> straight.stream().noneMatch(t -> t.leadsOn(a)))
                         .ifPresent(a -> {
                             replace(straight, a);
                             curves.removeIf(

@@ -24,6 +24,9 @@ final class FigureFinder {
     /** How long an arm of a seat is at most, in sizes of its ball. */
     private static final double ARM = 1.6;
 
+    /** And how far from the ball it ends. */
+    private static final double BESIDE = 0.5;
+
     private final List<Outline> outlines;
     private final List<Outline> flags;
     private final List<Stroke> strokes;
@@ -124,13 +127,14 @@ final class FigureFinder {
             return true;
         }
         double gap = s.points().stream().mapToDouble(b::distancePt).min().orElse(Double.MAX_VALUE);
-        boolean hangs = touch.ofEnds(s).isEmpty() && !reachesOut(b, s) || arm(b, s, nearPt);
+        boolean hangs = touch.ofEnds(s).isEmpty() && !reachesOut(b, s) || arm(b, s);
         return gap <= (Motif.zigzag(s) ? tolPt : nearPt) && (Motif.zigzag(s) || hangs);
     }
 
     /** One arm of a seat: its free end stands beside the outline, its other end where the line comes in. */
-    private boolean arm(Body b, Stroke s, double nearPt) {
+    private boolean arm(Body b, Stroke s) {
         Box core = b.core();
+        double nearPt = BESIDE * Math.min(core.widthPt(), core.heightPt()) + tolPt;
         return s.points().size() == 2
                 && s.lengthPt() < ARM * Math.max(core.widthPt(), core.heightPt())
                 && (beside(b, s, s.first(), nearPt) || beside(b, s, s.last(), nearPt));

@@ -1,0 +1,87 @@
+package linewalk.importer.scan;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Where two stretches end at one another, thinning rounds the corner off: both are led on to where they cross. */
+final class Corners {
+
+    /** How far apart the ends may be, and how far they are led on, in widths of the pen. */
+    private static final double APART = 1.5;
+
+    private static final double ON = 2;
+
+    /** Sine of the least angle between them. */
+    private static final double TURN = 0.25;
+
+    private Corners() {}
+
+    static List<Stretch> sharp(List<Stretch> stretches) {
+        List<Stretch> out = new ArrayList<>(stretches);
+        for (int i = 0; i < out.size(); i++) {
+            for (boolean first : new boolean[] {true, false}) {
+                Stretch s = first ? out.get(i).turned() : out.get(i);
+                int j = onlyEndAt(out, i, s);
+                if (j >= 0) {
+                    Stretch o = nearer(out.get(j), s);
+                    double[] x = s.crossing(o);
+                    double most = ON * Math.max(s.widthPx(), o.widthPx()) + 1;
+                    if (x != null && sine(s, o) > TURN && beyond(s, x, most) && beyond(o, x, most)) {
+                        out.set(i, endingAt(x, s, out.get(i)));
+                        out.set(j, endingAt(x, o, out.get(j)));
+                    }
+                }
+            }
+        }
+        return out;
+    }
+
+    /** The same way round as it was drawn. */
+    private static Stretch endingAt(double[] x, Stretch s, Stretch drawn) {
+        Stretch longer = new Stretch(s.x0(), s.y0(), x[0], x[1], s.widthPx());
+        return s.equals(drawn) ? longer : longer.turned();
+    }
+
+    /** The one other stretch that ends, or runs, where this one ends; -1 where there is none or more. */
+    private static int onlyEndAt(List<Stretch> all, int self, Stretch s) {
+        int found = -1;
+        for (int j = 0; j < all.size(); j++) {
+            Stretch o = all.get(j);
+            double apart = APART * Math.max(s.widthPx(), o.widthPx());
+            boolean near = j != self
+                    && o.aside(s.x1(), s.y1()) < apart
+                    && o.along(s.x1(), s.y1()) > -apart
+                    && o.along(s.x1(), s.y1()) < o.length() + apart;
+            if (near) {
+                Stretch end = nearer(o, s);
+                boolean ends = Math.hypot(end.x1() - s.x1(), end.y1() - s.y1()) < apart;
+                if (found >= 0 || !ends) {
+                    return -1;
+                }
+                found = j;
+            }
+        }
+        return found;
+    }
+
+    /** Turned so that its end is the one nearer to the other's. */
+    private static Stretch nearer(Stretch o, Stretch s) {
+        double start = Math.hypot(o.x0() - s.x1(), o.y0() - s.y1());
+        double end = Math.hypot(o.x1() - s.x1(), o.y1() - s.y1());
+        return start < end ? o.turned() : o;
+    }
+
+    /** The crossing lies at the end, or a little further on. */
+    private static boolean beyond(Stretch s, double[] x, double most) {
+        double on = s.along(x[0], x[1]) - s.length();
+        return on > -most && on < most && s.length() + on > most;
+    }
+
+    private static double sine(Stretch a, Stretch b) {
+        double ax = (a.x1() - a.x0()) / a.length();
+        double ay = (a.y1() - a.y0()) / a.length();
+        double bx = (b.x1() - b.x0()) / b.length();
+        double by = (b.y1() - b.y0()) / b.length();
+        return Math.abs(ax * by - ay * bx);
+    }
+}
