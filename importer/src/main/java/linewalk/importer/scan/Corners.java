@@ -14,6 +14,8 @@ final class Corners {
     /** Sine of the least angle between them. */
     private static final double TURN = 0.25;
 
+    private static final double ONE_PX = 1;
+
     private Corners() {}
 
     static List<Stretch> sharp(List<Stretch> stretches) {
@@ -21,19 +23,35 @@ final class Corners {
         for (int i = 0; i < out.size(); i++) {
             for (boolean first : new boolean[] {true, false}) {
                 Stretch s = first ? out.get(i).turned() : out.get(i);
-                int j = onlyEndAt(out, i, s);
-                if (j >= 0) {
-                    Stretch o = nearer(out.get(j), s);
-                    double[] x = s.crossing(o);
-                    double most = ON * Math.max(s.widthPx(), o.widthPx()) + 1;
-                    if (x != null && sine(s, o) > TURN && beyond(s, x, most) && beyond(o, x, most)) {
-                        out.set(i, endingAt(x, s, out.get(i)));
-                        out.set(j, endingAt(x, o, out.get(j)));
-                    }
+                List<Integer> here = endingAt(out, i, s);
+                if (here.size() == 1) {
+                    meet(out, i, s, here.get(0));
+                } else if (here.size() > 1) {
+                    joined(s, here.stream().map(j -> nearer(out.get(j), s)).toList(), out, i);
                 }
             }
         }
         return out;
+    }
+
+    private static void meet(List<Stretch> out, int i, Stretch s, int j) {
+        Stretch o = nearer(out.get(j), s);
+        double[] x = s.crossing(o);
+        double most = ON * Math.max(s.widthPx(), o.widthPx()) + 1;
+        if (x != null && sine(s, o) > TURN && beyond(s, x, most) && beyond(o, x, most)) {
+            out.set(i, endingAt(x, s, out.get(i)));
+            out.set(j, endingAt(x, o, out.get(j)));
+        }
+    }
+
+    /** Where others meet in one place that lies on this one too, it ends there. */
+    private static void joined(Stretch s, List<Stretch> others, List<Stretch> out, int i) {
+        Stretch first = others.get(0);
+        double[] x = {first.x1(), first.y1()};
+        boolean one = others.stream().allMatch(o -> Math.hypot(o.x1() - x[0], o.y1() - x[1]) < ONE_PX);
+        if (one && s.aside(x[0], x[1]) < ONE_PX && beyond(s, x, ON * s.widthPx())) {
+            out.set(i, endingAt(x, s, out.get(i)));
+        }
     }
 
     /** The same way round as it was drawn. */
@@ -42,23 +60,19 @@ final class Corners {
         return s.equals(drawn) ? longer : longer.turned();
     }
 
-    /** The one other stretch that ends, or runs, where this one ends; -1 where there is none or more. */
-    private static int onlyEndAt(List<Stretch> all, int self, Stretch s) {
-        int found = -1;
+    /** The others that end where this one ends; none where one runs on through there. */
+    private static List<Integer> endingAt(List<Stretch> all, int self, Stretch s) {
+        List<Integer> found = new ArrayList<>();
         for (int j = 0; j < all.size(); j++) {
             Stretch o = all.get(j);
             double apart = APART * Math.max(s.widthPx(), o.widthPx());
-            boolean near = j != self
-                    && o.aside(s.x1(), s.y1()) < apart
-                    && o.along(s.x1(), s.y1()) > -apart
-                    && o.along(s.x1(), s.y1()) < o.length() + apart;
-            if (near) {
+            double along = o.along(s.x1(), s.y1());
+            if (j != self && o.aside(s.x1(), s.y1()) < apart && along > -apart && along < o.length() + apart) {
                 Stretch end = nearer(o, s);
-                boolean ends = Math.hypot(end.x1() - s.x1(), end.y1() - s.y1()) < apart;
-                if (found >= 0 || !ends) {
-                    return -1;
+                if (Math.hypot(end.x1() - s.x1(), end.y1() - s.y1()) >= apart) {
+                    return List.of();
                 }
-                found = j;
+                found.add(j);
             }
         }
         return found;

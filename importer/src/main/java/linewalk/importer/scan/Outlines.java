@@ -44,7 +44,7 @@ final class Outlines {
 
     private static final double PULLED_PX = 1.2;
 
-    private static final double PULLED = 0.5;
+    private static final double PULLED = 0.65;
 
     private static final double ONE_PEN = 1.1;
 
@@ -370,7 +370,7 @@ final class Outlines {
         }
     }
 
-    /** The upright box that the ring is but for a smudge at a corner; null where it is another shape. */
+    /** The upright box that the ring is but for smudges at a corner or two; null where it is another shape. */
     private static List<double[]> box(Polygon part, double width) {
         Envelope e = part.getEnvelopeInternal();
         double slack = SMUDGE * width + 1;
@@ -382,7 +382,7 @@ final class Outlines {
         }
         double lost = e.getArea() - part.getArea();
         double onePixel = Math.max(e.getWidth(), e.getHeight());
-        return !along || lost > slack * slack + onePixel
+        return !along || lost > 2 * slack * slack + onePixel
                 ? null
                 : List.of(
                         new double[] {e.getMinX(), e.getMinY()},

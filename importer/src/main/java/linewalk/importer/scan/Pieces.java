@@ -29,6 +29,14 @@ final class Pieces {
 
     private static final double FLAT_PX = 1.4;
 
+    /** Longest hook, in thicknesses; between hooks so much less may a way stray. */
+    private static final double HOOK = 0.6;
+
+    /** How long an end may lead astray, and how far aside, in thicknesses. */
+    private static final double RAGGED = 1.2;
+
+    private static final double WITHIN = 0.45;
+
     private final double[] xs;
     private final double[] ys;
     private final double strayPx;
@@ -133,19 +141,37 @@ final class Pieces {
         if (worst <= strayPx && run > 0.8 * (j - i) / 1.45 && !bowed(i, j, round, worst)) {
             return new Fit(i, j, line, null);
         }
-        if (round != null && free && flat(line, i, j)) {
+        if (round != null && (free ? flat(line, i, j) : hooked(i, j))) {
             return new Fit(i, j, line, null);
         }
         return round == null ? null : new Fit(i, j, null, round);
     }
 
-    /** Thinning may lead either end of a dash into a corner of its ink. */
     private boolean flat(Straight line, int i, int j) {
-        double slack = Math.max(FLAT * thick, FLAT_PX);
-        int hook = (int) Math.round(0.6 * thick);
-        boolean hooked = j - i > 5 * hook;
-        return worstAside(line, i, j) < slack
-                || hooked && worstAside(Straight.through(xs, ys, i + hook, j - hook), i + hook, j - hook) < 0.6 * slack;
+        return worstAside(line, i, j) < slackPx() || hooked(i, j);
+    }
+
+    /** Thinning may lead either end into a corner of the ink; between the hooks the way is straight. */
+    private boolean hooked(int i, int j) {
+        int hook = (int) Math.round(HOOK * thick);
+        return straight(i + hook, j - hook, 2 * hook) || ragged(i, j);
+    }
+
+    /** One end is led astray on a longer way, but stays in the ink of the straight rest. */
+    private boolean ragged(int i, int j) {
+        int astray = (int) Math.round(RAGGED * thick);
+        return straight(i, j - astray, astray)
+                        && worstAside(Straight.through(xs, ys, i, j - astray), i, j) < WITHIN * thick
+                || straight(i + astray, j, astray)
+                        && worstAside(Straight.through(xs, ys, i + astray, j), i, j) < WITHIN * thick;
+    }
+
+    private boolean straight(int i, int j, int least) {
+        return j - i > least && worstAside(Straight.through(xs, ys, i, j), i, j) < HOOK * slackPx();
+    }
+
+    private double slackPx() {
+        return Math.max(FLAT * thick, FLAT_PX);
     }
 
     /** Part of a small circle that others cut: short enough to pass for straight, but plainly rounder. */

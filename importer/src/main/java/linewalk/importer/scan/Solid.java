@@ -16,17 +16,17 @@ record Solid(List<double[]> outline, boolean dot) {
         for (int i = 0; i < p.count(); i++) {
             inside += covers(p.xs[i], p.ys[i]) ? 1 : 0;
         }
-        double share = p.length() < longestSide() ? BRIEF : MOST;
+        double share = p.length() < span() ? BRIEF : MOST;
         return inside > share * p.count() && (dot ? freeEnd(p) : aslant(p));
     }
 
-    /** In pixels. */
-    double longestSide() {
+    /** How far apart two of its corners are at most; pixels. */
+    double span() {
         double most = 0;
-        for (int i = 0; i < outline.size(); i++) {
-            double[] a = outline.get(i);
-            double[] b = outline.get((i + 1) % outline.size());
-            most = Math.max(most, Math.hypot(a[0] - b[0], a[1] - b[1]));
+        for (double[] a : outline) {
+            for (double[] b : outline) {
+                most = Math.max(most, Math.hypot(a[0] - b[0], a[1] - b[1]));
+            }
         }
         return most;
     }

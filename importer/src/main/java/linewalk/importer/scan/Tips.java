@@ -82,7 +82,7 @@ final class Tips {
             for (Stretch from : List.of(s, s.turned())) {
                 double away = Math.hypot(m[0] - from.x0(), m[1] - from.y0());
                 double along = from.along(m[0], m[1]);
-                boolean beyond = away < Math.min(k.longestSide(), LONGEST * from.widthPx())
+                boolean beyond = away < Math.min(k.span(), LONGEST * from.widthPx())
                         && along > 0
                         && from.aside(m[0], m[1]) < along / 2;
                 double deep = k.outline().stream()
