@@ -1,13 +1,19 @@
 package linewalk.importer;
 
 import java.util.HashSet;
+import java.util.IntSummaryStatistics;
+import java.util.List;
 import java.util.Set;
+import linewalk.drawing.Affine;
+import linewalk.drawing.Box;
 import linewalk.drawing.Component;
 import linewalk.drawing.End;
 import linewalk.drawing.Kind;
 import linewalk.drawing.Line;
 import linewalk.drawing.ReferenceReading;
 import linewalk.drawing.SheetReading;
+import linewalk.drawing.Zone;
+import linewalk.drawing.ZoneGrid;
 import linewalk.importer.kind.KindReader;
 
 /** How sure a scan's lines are by what they end in: they prove right less often than those of vector pages. */
@@ -19,6 +25,11 @@ record ScannedEnds(SheetReading reading) {
     private static final double SURE = 0.92;
 
     private static final double REFERENCE_SURE = 0.9;
+
+    /** The least margin of a sheet outside its grid, in widths of a band. */
+    private static final double EDGE = 0.05;
+
+    private static final int LETTERS = 10_000;
 
     /** How far off a part's box its ports may lie, in its shorter sides. */
     private static final double RIM = 0.1;
@@ -49,9 +60,39 @@ record ScannedEnds(SheetReading reading) {
                 .orElseThrow();
         boolean zoned = reading.grid() == null
                 || f.readings().isEmpty()
-                || f.readings().get(0).targets().stream()
-                        .allMatch(t -> t.zone() == null || reading.grid().has(t.zone()));
+                || f.readings().get(0).targets().stream().allMatch(t -> t.zone() == null || onGrid(t.zone()));
         return zoned && f.confidence() >= REFERENCE_SURE;
+    }
+
+    /** Of a grid whose outer labels were not read, the rest of the page may hold more. */
+    private boolean onGrid(Zone zone) {
+        ZoneGrid grid = reading.grid();
+        Affine toGrid = grid.toGrid();
+        Box page = toGrid.apply(new Box(0, 0, reading.widthPt(), reading.heightPt()));
+        return grid.has(zone)
+                || (goesOn(grid.columns(), zone.digits(), page.x0Pt(), page.x1Pt())
+                                || goesOn(grid.columns(), zone.letters(), page.x0Pt(), page.x1Pt()))
+                        && (goesOn(grid.rows(), zone.letters(), page.y0Pt(), page.y1Pt())
+                                || goesOn(grid.rows(), zone.digits(), page.y0Pt(), page.y1Pt()));
+    }
+
+    /** The label is one of these bands, or of those for which there is room on the page before and after them. */
+    private static boolean goesOn(List<ZoneGrid.Band> bands, String label, double fromPt, double toPt) {
+        IntSummaryStatistics of = bands.stream().mapToInt(b -> rank(b.label())).summaryStatistics();
+        double first = bands.get(0).fromPt();
+        double last = bands.get(bands.size() - 1).toPt();
+        double pitch = (last - first) / bands.size();
+        int room = (int) ((first - fromPt) / pitch - EDGE) + (int) ((toPt - last) / pitch - EDGE);
+        boolean series = of.getMin() > 0 && of.getMax() - of.getMin() < bands.size() + 2;
+        return series && rank(label) >= of.getMin() - room && rank(label) <= of.getMax() + room;
+    }
+
+    /** Where a label stands in its series: numbers from 1, letters far behind them; 0 for what is in none. */
+    private static int rank(String label) {
+        if (label.matches("[0-9]{1,3}")) {
+            return Integer.parseInt(label);
+        }
+        return label.matches("[A-Z]") ? LETTERS + label.charAt(0) : 0;
     }
 
     /** At the part's outline, and the port has its letter beside it, or the symbol was made out. */

@@ -55,7 +55,7 @@ final class Outlines {
     private static final double PARALLEL = 0.05;
 
     /** How well the width of a long side is known, and how much less that of a short one, in pixels. */
-    private static final double KNOWN_PX = 0.25;
+    private static final double KNOWN_PX = 0.5;
 
     private static final double UNSURE_PX = 0.7;
     private static final double UNSURE_LENGTH_PX = 20;

@@ -37,6 +37,9 @@ final class Pieces {
 
     private static final double WITHIN = 0.45;
 
+    /** Half a bar across a line is at least so long; shorter bows may be sides of small circles. */
+    private static final double BAR = 2.4;
+
     private final double[] xs;
     private final double[] ys;
     private final double strayPx;
@@ -141,7 +144,7 @@ final class Pieces {
         if (worst <= strayPx && run > 0.8 * (j - i) / 1.45 && !bowed(i, j, round, worst)) {
             return new Fit(i, j, line, null);
         }
-        if (round != null && (free ? flat(line, i, j) : hooked(i, j))) {
+        if (round != null && (free ? flat(line, i, j) : j - i > BAR * thick && hooked(i, j))) {
             return new Fit(i, j, line, null);
         }
         return round == null ? null : new Fit(i, j, null, round);

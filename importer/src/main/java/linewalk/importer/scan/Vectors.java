@@ -113,6 +113,11 @@ final class Vectors {
             }
         }
         List<Stretch> straight = new ArrayList<>(Corners.sharp(new Arms(curves, gauge, upright).whole(drawn)));
+        List<Round> crossed = curves.stream()
+                .filter(c -> c.closed() && whole.stream().anyMatch(l -> through(l, c)))
+                .map(Rounds.Curve::round)
+                .toList();
+        straight.removeIf(t -> crossed.stream().anyMatch(c -> spur(t, c)));
         for (Waists.Waist w : waists) {
             w.arrow().ifPresent(a -> replace(straight, a));
         }
@@ -208,6 +213,13 @@ final class Vectors {
                 && l.straight.aside(r.x(), r.y()) < r.r()
                 && l.pieces.stream()
                         .anyMatch(p -> Math.hypot((p.a.x + p.b.x) / 2 - r.x(), (p.a.y + p.b.y) / 2 - r.y()) < r.r());
+    }
+
+    /** What thinning leaves between a circle and a line across it. */
+    private static boolean spur(Stretch t, Round c) {
+        double from = Math.hypot(t.x0() - c.x(), t.y0() - c.y());
+        double to = Math.hypot(t.x1() - c.x(), t.y1() - c.y());
+        return Math.max(from, to) < c.r() + t.widthPx() && t.length() < c.r() + t.widthPx();
     }
 
     /** The line's stretches between closed shapes, without what is a side of one. */
