@@ -96,6 +96,10 @@ final class Circuit {
         return set.components().stream().filter(c -> c.kind() == Kind.TANK).toList();
     }
 
+    List<Component> pumps() {
+        return set.components().stream().filter(c -> c.kind() == Kind.PUMP).toList();
+    }
+
     /** On a drain or pilot line only. */
     boolean aside(Port port) {
         List<Spot> at = atPort(port);

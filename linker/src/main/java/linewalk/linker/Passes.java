@@ -41,7 +41,7 @@ final class Passes {
     Passes(Circuit circuit, PumpSides pumps, MachineState state, boolean anyPosition, Set<String> named) {
         this.circuit = circuit;
         this.roles = new PortRoles(circuit);
-        this.returns = new ReturnLines(circuit);
+        this.returns = new ReturnLines(circuit, pumps);
         this.pumps = pumps;
         this.state = state;
         this.anyPosition = anyPosition;
