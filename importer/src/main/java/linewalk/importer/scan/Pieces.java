@@ -37,8 +37,10 @@ final class Pieces {
 
     private static final double WITHIN = 0.45;
 
-    /** Half a bar across a line is at least so long; shorter bows may be sides of small circles. */
+    /** Half a bar across a line, in thicknesses: longer ways are split at a hook, shorter and longer bows are sides of circles. */
     private static final double BAR = 2.4;
+
+    private static final double LONGEST_BAR = 3.2;
 
     private final double[] xs;
     private final double[] ys;
@@ -144,7 +146,7 @@ final class Pieces {
         if (worst <= strayPx && run > 0.8 * (j - i) / 1.45 && !bowed(i, j, round, worst)) {
             return new Fit(i, j, line, null);
         }
-        if (round != null && (free ? flat(line, i, j) : j - i > BAR * thick && hooked(i, j))) {
+        if (round != null && (free ? flat(line, i, j) : halfBar(i, j) && hooked(i, j))) {
             return new Fit(i, j, line, null);
         }
         return round == null ? null : new Fit(i, j, null, round);
@@ -152,6 +154,10 @@ final class Pieces {
 
     private boolean flat(Straight line, int i, int j) {
         return worstAside(line, i, j) < slackPx() || hooked(i, j);
+    }
+
+    private boolean halfBar(int i, int j) {
+        return j - i > BAR * thick && j - i < LONGEST_BAR * thick;
     }
 
     /** Thinning may lead either end into a corner of the ink; between the hooks the way is straight. */
