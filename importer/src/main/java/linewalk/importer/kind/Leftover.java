@@ -79,14 +79,19 @@ final class Leftover {
                 && p.arrows().stream()
                         .anyMatch(a -> Math.abs(a.direction().along(Direction.of(s.a(), s.b()))) > 0.95
                                 && a.direction().aside(a.tip(), m) < 0.06 * p.sizePt() + p.tolPt());
-        boolean seat = motifs.checks().stream().anyMatch(c -> c.ball().distancePt(m) < SEAT * c.sizePt());
         boolean side = p.shapes().stream().anyMatch(x -> x.edgePt(m) < p.tolPt());
-        return arrow || seat || side || sign(m);
+        return arrow || seat(m) || side || sign(m);
     }
 
     private boolean known(Arc a) {
         return motifs.throttles().stream().anyMatch(t -> t.place().distancePt(a.middle()) < 1.5 * t.sizePt())
-                || sign(a.middle());
+                || sign(a.middle())
+                || a.sharp() && seat(a.bulge());
+    }
+
+    /** An arm of a seat and the line that it meets look like a bow with a corner. */
+    private boolean seat(Point m) {
+        return motifs.checks().stream().anyMatch(c -> c.ball().distancePt(m) < SEAT * c.sizePt());
     }
 
     private boolean sign(Point m) {

@@ -70,7 +70,16 @@ public final class NotLines {
         boolean atBubble = n.nodes().stream().anyMatch(x -> x.flag() != null);
         boolean oblique = n.runs().stream().anyMatch(NotLines::oblique);
         boolean line = atReference || n.contacts().size() > 1;
-        return !line && (atBubble || oblique && n.runs().size() <= 3 || sticksOut(n));
+        return !line && (atBubble || oblique && (n.runs().size() <= 3 || staysBy(n)) || sticksOut(n));
+    }
+
+    /** Oblique pieces that stay close by the figure that they touch: a spring that was not made out. */
+    private static boolean staysBy(Net n) {
+        return n.contacts().stream().allMatch(c -> {
+            Box core = c.body().core();
+            Box reach = core.grow(OWN_PILOT * Math.max(core.widthPt(), core.heightPt()));
+            return n.runs().stream().allMatch(r -> r.points().stream().allMatch(reach::contains));
+        });
     }
 
     /** What sticks out of a figure and goes nowhere: the wire of a switch; longer with an arrow, the heat of a cooler. */
