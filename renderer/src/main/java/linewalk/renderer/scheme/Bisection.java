@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 
 /**
@@ -47,15 +48,17 @@ final class Bisection {
     }
 
     /**
-     * Some ways to divide, the best first. Both halves have a node or more.
+     * Some ways to divide, the best first, each made when it is asked for. Both halves have a node or more.
      *
      * @param part of two nodes or more
      * @param share of the first half by area, 0 to 1
      */
-    static List<Halves> of(Numbered scheme, BitSet part, double share) {
+    static List<Supplier<Halves>> of(Numbered scheme, BitSet part, double share) {
         Bisection b = new Bisection(scheme, part);
         int[] order = b.order();
-        return b.cuts(order, share).stream().map(cut -> b.halves(order, cut)).toList();
+        return b.cuts(order, share).stream()
+                .<Supplier<Halves>>map(cut -> () -> b.halves(order, cut))
+                .toList();
     }
 
     /** What would be nothing but ends of lines in one half stands with the lines in the other. */

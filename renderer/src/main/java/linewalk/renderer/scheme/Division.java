@@ -3,7 +3,7 @@ package linewalk.renderer.scheme;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
-import java.util.function.Predicate;
+import java.util.function.Supplier;
 
 /** Divides a scheme into parts of which each fits a column. */
 final class Division {
@@ -20,24 +20,24 @@ final class Division {
     private static final double TWO_COLUMNS = 1.7;
 
     private final Numbered scheme;
-    private final Predicate<BitSet> fits;
+    private final Fitting fits;
     private final Size column;
     private final List<BitSet> parts = new ArrayList<>();
 
-    private Division(Numbered scheme, Size column, Predicate<BitSet> fits) {
+    private Division(Numbered scheme, Size column, Fitting fits) {
         this.scheme = scheme;
         this.fits = fits;
         this.column = column;
     }
 
-    static List<BitSet> of(Numbered scheme, Size column, Predicate<BitSet> fits) {
+    static List<BitSet> of(Numbered scheme, Size column, Fitting fits) {
         Division division = new Division(scheme, column, fits);
         division.divide(scheme.all());
         return division.parts;
     }
 
     /** A part that turned out not to fit, in two or more. */
-    static List<BitSet> of(Numbered scheme, Size column, Predicate<BitSet> fits, BitSet part) {
+    static List<BitSet> of(Numbered scheme, Size column, Fitting fits, BitSet part) {
         Division division = new Division(scheme, column, fits);
         division.halve(part);
         return division.parts;
@@ -67,11 +67,13 @@ final class Division {
     private void halve(BitSet part) {
         double columns = columns(part);
         int most = Math.max(2, (int) Math.ceil(columns));
-        List<Bisection.Halves> ways = Bisection.of(scheme, part, (most / 2) / (double) most);
+        List<Supplier<Bisection.Halves>> ways = Bisection.of(scheme, part, (most / 2) / (double) most);
         Bisection.Halves best = ways.stream()
-                .filter(w -> columns < TWO_COLUMNS && fits.test(w.first()) && fits.test(w.second()))
+                .limit(columns < TWO_COLUMNS ? ways.size() : 0)
+                .map(Supplier::get)
+                .filter(w -> fits.both(w.first(), w.second()))
                 .findFirst()
-                .orElse(ways.get(0));
+                .orElseGet(ways.get(0));
         divide(best.first());
         divide(best.second());
     }

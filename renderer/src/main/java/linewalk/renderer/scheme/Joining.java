@@ -7,7 +7,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.function.Predicate;
 
 /** Makes two parts one where both fit in a column: those that share most nets first. */
 final class Joining {
@@ -25,10 +24,10 @@ final class Joining {
     private final Numbered scheme;
     private final Size column;
     private final Function<BitSet, List<Size>> pieces;
-    private final Predicate<BitSet> fits;
+    private final Fitting fits;
     private final Set<BitSet> failed = new HashSet<>();
 
-    private Joining(Numbered scheme, Size column, Function<BitSet, List<Size>> pieces, Predicate<BitSet> fits) {
+    private Joining(Numbered scheme, Size column, Function<BitSet, List<Size>> pieces, Fitting fits) {
         this.scheme = scheme;
         this.column = column;
         this.pieces = pieces;
@@ -37,11 +36,7 @@ final class Joining {
 
     /** @param pieces the sizes of a part's pieces */
     static List<BitSet> of(
-            List<BitSet> parts,
-            Numbered scheme,
-            Size column,
-            Function<BitSet, List<Size>> pieces,
-            Predicate<BitSet> fits) {
+            List<BitSet> parts, Numbered scheme, Size column, Function<BitSet, List<Size>> pieces, Fitting fits) {
         Joining joining = new Joining(scheme, column, pieces, fits);
         List<BitSet> joined = new ArrayList<>(parts);
         while (joining.joinsTwo(joined)) {

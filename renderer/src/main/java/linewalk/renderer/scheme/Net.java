@@ -23,4 +23,10 @@ public record Net(String name, double height, List<Meeting> meetings) {
     public Net {
         meetings = List.copyOf(meetings);
     }
+
+    /** Of the name alone, which is kept: nets are keys where each layout is tried. */
+    @Override
+    public int hashCode() {
+        return name.hashCode();
+    }
 }

@@ -26,8 +26,6 @@ public final class Paging {
     private static final double PART_PAGES = 0.25;
     /** Two parts on one page: nothing that is divided costs less. */
     private static final double LEAST_DIVIDED = 1 + 2 * PART_PAGES;
-    /** One layout in fifty became smaller than so many times what was expected. */
-    private static final double LEAST_EXPECTED = 0.9;
 
     private static final double BETWEEN_COLUMNS_PT = 16;
     private static final String MATCH = "match";
@@ -63,7 +61,7 @@ public final class Paging {
 
     private List<Layout> single() {
         BitSet all = scheme.all();
-        if (Division.columns(scheme, all, page) > 1 || !mayFit(all, page)) {
+        if (Division.columns(scheme, all, page) > 1 || !fitting(page).may(all)) {
             return List.of();
         }
         Layout layout = pieces.layOut(scheme.scheme(), page.widthPt());
@@ -92,19 +90,12 @@ public final class Paging {
     }
 
     private List<BitSet> parts(Size column) {
-        List<BitSet> parts = Division.of(scheme, column, p -> fits(p, column));
-        return Joining.of(parts, scheme, column, this::sizes, p -> fits(p, column));
+        Fitting fits = fitting(column);
+        return Joining.of(Division.of(scheme, column, fits), scheme, column, this::sizes, fits);
     }
 
-    /** Only what may fit is laid out. */
-    private boolean fits(BitSet part, Size column) {
-        return mayFit(part, column)
-                && Shelves.size(sizes(part), column.widthPt()).isWithin(column);
-    }
-
-    private boolean mayFit(BitSet part, Size column) {
-        Size size = expected.size(part, column.widthPt());
-        return new Size(size.widthPt() * LEAST_EXPECTED, size.heightPt() * LEAST_EXPECTED).isWithin(column);
+    private Fitting fitting(Size column) {
+        return new Fitting(column, expected, this::sizes);
     }
 
     /** Match marks grow with the number of pages that they name: a page that no longer fits is divided once more. */
@@ -121,7 +112,7 @@ public final class Paging {
             } else if (!fits && last.cardinality() > 1) {
                 List<BitSet> more = new ArrayList<>(parts);
                 more.remove(last);
-                more.addAll(Division.of(scheme, page, p -> fits(p, page), last));
+                more.addAll(Division.of(scheme, page, fitting(page), last));
                 return laidOut(more);
             }
         }

@@ -29,6 +29,8 @@ public final class Lettering {
     private static final Font THOUSANDTHS = BASE.deriveFont(1000f);
 
     private static final double[] ADVANCES = advances();
+    /** Letters of Latin alphabets that are printed as they are. */
+    private static final boolean[] PLAIN = plain();
 
     private Lettering() {}
 
@@ -77,8 +79,25 @@ public final class Lettering {
         return advances;
     }
 
+    private static boolean[] plain() {
+        boolean[] plain = new boolean[ADVANCES.length];
+        for (char c = ' '; c < plain.length; c++) {
+            plain[c] = replaced(String.valueOf(c)).charAt(0) == c;
+        }
+        return plain;
+    }
+
     /** Characters that the typeface lacks become a question mark rather than stop the print. */
     static String printable(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            if (text.charAt(i) >= PLAIN.length || !PLAIN[text.charAt(i)]) {
+                return replaced(text);
+            }
+        }
+        return text;
+    }
+
+    private static String replaced(String text) {
         StringBuilder out = new StringBuilder();
         for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
             int c = text.codePointAt(i);

@@ -1,0 +1,43 @@
+package linewalk.renderer.scheme;
+
+import java.util.BitSet;
+import java.util.List;
+import java.util.function.Function;
+
+/** Whether parts fit a column. Only what may fit is laid out. */
+final class Fitting {
+
+    /** One layout in fifty became smaller than so many times what was expected. */
+    private static final double LEAST_EXPECTED = 0.9;
+
+    private final Size column;
+    private final Expected expected;
+    private final Function<BitSet, List<Size>> pieces;
+
+    /** @param pieces the sizes of a part's pieces, laid out */
+    Fitting(Size column, Expected expected, Function<BitSet, List<Size>> pieces) {
+        this.column = column;
+        this.expected = expected;
+        this.pieces = pieces;
+    }
+
+    boolean test(BitSet part) {
+        return may(part) && Shelves.size(pieces.apply(part), column.widthPt()).isWithin(column);
+    }
+
+    boolean may(BitSet part) {
+        return filled(part) * LEAST_EXPECTED <= 1;
+    }
+
+    /** The fuller one is laid out first: where it does not fit, the other need not be. */
+    boolean both(BitSet one, BitSet two) {
+        boolean oneIsFuller = filled(one) > filled(two);
+        return may(one) && may(two) && test(oneIsFuller ? one : two) && test(oneIsFuller ? two : one);
+    }
+
+    /** How much of the column's width or height a part is expected to take, whichever is more. */
+    private double filled(BitSet part) {
+        Size size = expected.size(part, column.widthPt());
+        return Math.max(size.widthPt() / column.widthPt(), size.heightPt() / column.heightPt());
+    }
+}
