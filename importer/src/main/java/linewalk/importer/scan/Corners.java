@@ -18,13 +18,13 @@ final class Corners {
 
     private Corners() {}
 
-    static List<Stretch> sharp(List<Stretch> stretches) {
+    static List<Stretch> sharp(List<Stretch> stretches, List<Outlines.Ring> rings) {
         List<Stretch> out = new ArrayList<>(stretches);
         for (int i = 0; i < out.size(); i++) {
             for (boolean first : new boolean[] {true, false}) {
                 Stretch s = first ? out.get(i).turned() : out.get(i);
                 List<Integer> here = endingAt(out, i, s);
-                if (here.size() == 1) {
+                if (here.size() == 1 && !atRing(s, rings)) {
                     meet(out, i, s, here.get(0));
                 } else if (here.size() > 1) {
                     joined(s, here.stream().map(j -> nearer(out.get(j), s)).toList(), out, i);
@@ -32,6 +32,23 @@ final class Corners {
             }
         }
         return out;
+    }
+
+    /** It ends at a closed shape. */
+    private static boolean atRing(Stretch s, List<Outlines.Ring> rings) {
+        double apart = APART * s.widthPx();
+        for (Outlines.Ring r : rings) {
+            for (int i = 0; i < r.points().size(); i++) {
+                double[] a = r.points().get(i);
+                double[] b = r.points().get((i + 1) % r.points().size());
+                Stretch side = new Stretch(a[0], a[1], b[0], b[1], r.width());
+                double along = side.along(s.x1(), s.y1());
+                if (side.aside(s.x1(), s.y1()) < apart && along > -apart && along < side.length() + apart) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     private static void meet(List<Stretch> out, int i, Stretch s, int j) {

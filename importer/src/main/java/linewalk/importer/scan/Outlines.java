@@ -55,7 +55,10 @@ final class Outlines {
     private static final double PARALLEL = 0.05;
 
     /** How well the width of a long side is known, and how much less that of a short one, in pixels. */
-    private static final double KNOWN_PX = 0.5;
+    private static final double KNOWN_PX = 0.25;
+
+    /** Around text; level and upright sides may lie half a pixel on or off. */
+    private static final double AROUND_TEXT_PX = 0.5;
 
     private static final double UNSURE_PX = 0.7;
     private static final double UNSURE_LENGTH_PX = 20;
@@ -140,11 +143,15 @@ final class Outlines {
         for (Polygon p : Fields.of(polygonizer)) {
             Envelope e = p.getEnvelopeInternal();
             boolean small = Math.max(e.getWidth(), e.getHeight()) < LARGEST_FIELD * sheetPx;
-            if (small && p.getNumInteriorRing() == 0 && onePen(sidesOf(p))) {
+            if (small && p.getNumInteriorRing() == 0 && onePen(sidesOf(p), known(e))) {
                 fields.add(p);
             }
         }
         return fields;
+    }
+
+    private double known(Envelope field) {
+        return lettered.test(field) ? AROUND_TEXT_PX : KNOWN_PX;
     }
 
     private Set<Piece> sidesOf(Polygon p) {
@@ -160,13 +167,13 @@ final class Outlines {
     }
 
     /** The shorter a side, the less is its width known: pixels count whole. */
-    private boolean onePen(Set<Piece> of) {
+    private boolean onePen(Set<Piece> of, double knownPx) {
         double least = Double.MAX_VALUE;
         double most = 0;
         for (Piece p : of) {
             double width = pen.applyAsDouble(p);
             if (p.length() > 4 * width && !isDivider(p)) {
-                double unsure = KNOWN_PX + Math.min(UNSURE_PX, UNSURE_LENGTH_PX / p.length());
+                double unsure = knownPx + Math.min(UNSURE_PX, UNSURE_LENGTH_PX / p.length());
                 least = Math.min(least, width + unsure);
                 most = Math.max(most, width - unsure);
             }

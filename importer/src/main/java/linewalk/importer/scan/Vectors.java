@@ -112,7 +112,8 @@ final class Vectors {
                 drawn.add(new Stretch(e.get(0)[0], e.get(0)[1], e.get(1)[0], e.get(1)[1], l.width));
             }
         }
-        List<Stretch> straight = new ArrayList<>(Corners.sharp(new Arms(curves, gauge, upright).whole(drawn)));
+        List<Stretch> straight =
+                new ArrayList<>(Corners.sharp(new Arms(curves, gauge, upright).whole(drawn), outlines.rings()));
         List<Round> crossed = curves.stream()
                 .filter(c -> c.closed() && whole.stream().anyMatch(l -> through(l, c)))
                 .map(Rounds.Curve::round)
