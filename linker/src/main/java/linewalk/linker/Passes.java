@@ -21,6 +21,9 @@ final class Passes {
     static final Set<Kind> SWITCHING =
             EnumSet.of(Kind.DIRECTIONAL_VALVE, Kind.PROPORTIONAL_VALVE, Kind.CARTRIDGE_VALVE);
 
+    /** A load-holding valve's port towards the directional valve, free to flow in: common practice, no source. */
+    private static final String VALVE_SIDE = "V";
+
     private static final Set<Kind> OPENED = EnumSet.of(
             Kind.PILOT_CHECK_VALVE,
             Kind.COUNTERBALANCE_VALVE,
@@ -210,7 +213,7 @@ final class Passes {
         if (againstRelief(c, in)) {
             return;
         }
-        passes.add(new Pass(c, in, out, null, null, null, untoldCost(c), guessed(c)));
+        passes.add(new Pass(c, in, out, null, null, null, untoldCost(c, in), guessed(c)));
     }
 
     /** A relief lets oil out to the return side, never back. */
@@ -236,7 +239,10 @@ final class Passes {
         return c.kind() == Kind.SHUT_OFF_VALVE && (setting.contains("closed") || setting.matches("n\\.?c\\.?"));
     }
 
-    private long untoldCost(Component c) {
+    private long untoldCost(Component c, Port in) {
+        if (c.kind() == Kind.COUNTERBALANCE_VALVE && VALVE_SIDE.equals(in.name())) {
+            return Cost.CHECK;
+        }
         return switch (c.kind()) {
             case RELIEF_VALVE -> relief(c);
             case CHECK_VALVE -> Cost.CHECK;
