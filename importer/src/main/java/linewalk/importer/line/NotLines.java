@@ -70,15 +70,21 @@ public final class NotLines {
         boolean atBubble = n.nodes().stream().anyMatch(x -> x.flag() != null);
         boolean oblique = n.runs().stream().anyMatch(NotLines::oblique);
         boolean line = atReference || n.contacts().size() > 1;
-        return !line && (atBubble || oblique && (n.runs().size() <= 3 || staysBy(n)) || sticksOut(n));
+        boolean spring = !atReference && n.runs().stream().allMatch(NotLines::oblique) && staysBy(n);
+        return spring || !line && (atBubble || oblique && n.runs().size() <= 3 || sticksOut(n));
     }
 
-    /** Oblique pieces that stay close by the figure that they touch: a spring that was not made out. */
+    /** Oblique pieces close by a figure, which lead nowhere or to a smaller shape there: a spring that was not made out. */
     private static boolean staysBy(Net n) {
-        return n.contacts().stream().allMatch(c -> {
+        return n.contacts().stream().anyMatch(c -> {
             Box core = c.body().core();
-            Box reach = core.grow(OWN_PILOT * Math.max(core.widthPt(), core.heightPt()));
-            return n.runs().stream().allMatch(r -> r.points().stream().allMatch(reach::contains));
+            double size = Math.max(core.widthPt(), core.heightPt());
+            Box reach = core.grow(OWN_PILOT * size);
+            return n.runs().stream().allMatch(r -> r.points().stream().allMatch(reach::contains))
+                    && n.contacts().stream()
+                            .map(o -> o.body().core())
+                            .allMatch(o ->
+                                    o.equals(core) || reach.contains(o) && Math.max(o.widthPt(), o.heightPt()) < size);
         });
     }
 
