@@ -13,9 +13,12 @@ import linewalk.importer.page.Segment;
 final class CylinderRule {
 
     private final Picture p;
+    private final boolean scanned;
 
-    CylinderRule(Picture picture) {
+    /** @param scanned sides may be taken apart where others cross them */
+    CylinderRule(Picture picture, boolean scanned) {
         this.p = picture;
+        this.scanned = scanned;
     }
 
     Optional<Verdict> read() {
@@ -63,7 +66,9 @@ final class CylinderRule {
             return Optional.empty();
         }
         List<Segment> drawn = new ArrayList<>(p.drawn().toList());
-        drawn.addAll(goingOn(drawn, b, level));
+        if (scanned) {
+            drawn.addAll(goingOn(drawn, b, level));
+        }
         List<Double> pistons = drawn.stream()
                 .filter(s -> piston(s, b, level, length, bore))
                 .map(s -> level ? s.a().xPt() : s.a().yPt())

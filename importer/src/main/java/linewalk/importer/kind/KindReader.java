@@ -64,7 +64,7 @@ public final class KindReader {
     public Optional<Read> read(List<Body> bodies, List<Contact> contacts, String tag) {
         Picture picture = pictures.of(bodies, contacts);
         Motifs motifs = Motifs.of(picture);
-        Optional<Verdict> seen = verdict(picture, motifs).map(v -> withTag(v, tag));
+        Optional<Verdict> seen = verdict(picture, motifs, scanned).map(v -> withTag(v, tag));
         return seen.map(v -> scanned ? doubted(v, motifs) : v).map(v -> {
             List<Position> positions = sure(v) < SURE ? List.of() : new Passing(motifs, v.kind()).positions();
             return new Read(v.reading(), positions);
@@ -86,10 +86,10 @@ public final class KindReader {
     }
 
     /** Motifs that no other symbol holds go first. */
-    private static Optional<Verdict> verdict(Picture picture, Motifs motifs) {
+    private static Optional<Verdict> verdict(Picture picture, Motifs motifs, boolean scanned) {
         ValveRule valves = new ValveRule(motifs);
         BoxRule boxes = new BoxRule(picture);
-        return new CylinderRule(picture)
+        return new CylinderRule(picture, scanned)
                 .read()
                 .or(() -> row(motifs))
                 .or(valves::control)

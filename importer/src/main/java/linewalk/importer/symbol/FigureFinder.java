@@ -25,7 +25,7 @@ final class FigureFinder {
     private static final double ARM = 1.6;
 
     /** And how far from the ball it ends. */
-    private static final double BESIDE = 0.5;
+    private static final double BESIDE = 0.35;
 
     private final List<Outline> outlines;
     private final List<Outline> flags;
