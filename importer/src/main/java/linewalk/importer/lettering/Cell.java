@@ -46,7 +46,7 @@ public record Cell(double width, double pitch) {
     /** From where to where a sign reaches along its row, in any unit. */
     public record Span(double from, double to) {
 
-        double width() {
+        public double width() {
             return to - from;
         }
 

@@ -66,6 +66,10 @@ public final class ReferenceGrammar {
     private static final Pattern GLUED_SEVERAL = Pattern.compile(" ?[/,;&+] ?| ");
 
     private static final Pattern LEAD_BETWEEN = Pattern.compile(" (?=(?:TO|FROM|SEE) )");
+
+    /** That of a sentence, or a speck of a scan. */
+    private static final Pattern STOP = Pattern.compile("[.,]$");
+
     private static final Pattern BLANKS = Pattern.compile(" ");
 
     private final List<Pattern> own;
@@ -82,7 +86,7 @@ public final class ReferenceGrammar {
         if (byOwn.isPresent()) {
             return byOwn;
         }
-        String upper = text.toUpperCase(Locale.ROOT);
+        String upper = STOP.matcher(text.toUpperCase(Locale.ROOT)).replaceFirst("");
         String plain = LEAD.matcher(upper).replaceFirst("");
         boolean led = plain.length() < upper.length();
         if (plain.startsWith("(") && plain.endsWith(")") || plain.startsWith("[") && plain.endsWith("]")) {

@@ -79,7 +79,7 @@ final class Arms {
         double near = 0.5 * s.widthPx() + 2;
         for (Stretch t : List.of(s, s.turned())) {
             double free = Math.hypot(t.x0() - ball.x(), t.y0() - ball.y()) - ball.r();
-            boolean beside = ball.off(t.x1(), t.y1()) < 2 * near && free > near;
+            boolean beside = ball.off(t.x1(), t.y1()) < 3 * near && free > near;
             if (beside && t.length() < LONGEST * ball.r() && t.aside(ball.x(), ball.y()) > 0.7 * ball.r()) {
                 Stretch whole = ledOn(t, LONGEST * ball.r());
                 double off = Math.abs(whole.aside(ball.x(), ball.y()) - ball.r());

@@ -1,7 +1,9 @@
 package linewalk.importer.scan;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.function.Predicate;
 import linewalk.importer.lettering.Cell;
 
 /**
@@ -31,6 +33,20 @@ record TextRow(List<Blob> blobs, boolean along, Cell cell, int x0, int y0, int x
                 .sorted()
                 .toArray();
         return sizes[(int) (sizes.length * 0.7)];
+    }
+
+    Blob first(Predicate<Blob> of) {
+        return blobs.stream()
+                .filter(of)
+                .min(Comparator.comparingInt(b -> along ? b.x0() : b.y0()))
+                .orElseThrow();
+    }
+
+    Blob last(Predicate<Blob> of) {
+        return blobs.stream()
+                .filter(of)
+                .max(Comparator.comparingInt(b -> along ? b.x1() : b.y1()))
+                .orElseThrow();
     }
 
     TextRow with(List<Blob> more) {

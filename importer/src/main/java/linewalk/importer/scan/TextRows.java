@@ -24,10 +24,13 @@ final class TextRows {
     private static final double SAME_HEIGHT = 0.62;
     private static final double GAP = 1.0;
 
+    /** How much of the lower one's height two neighbours have in common. */
+    private static final double LEVEL = 0.7;
+
     /** A hyphen's length, and the height of a stop or comma that could be a small letter, in heights of a capital. */
     private static final double DASH = 0.75;
 
-    private static final double STOP = 0.45;
+    private static final double STOP = 0.55;
 
     private static final double BEYOND = 0.6;
 
@@ -104,7 +107,7 @@ final class TextRows {
         List<Blob> left = letters.stream().filter(b -> !taken.contains(b)).toList();
         List<Blob> marks = new ArrayList<>(small);
         marks.addAll(left);
-        List<TextRow> found = new ArrayList<>(withSmall(rows, marks));
+        List<TextRow> found = joined(withSmall(rows, marks), taken);
         taken.addAll(set(found));
         List<TextRow> alone = left.stream()
                 .filter(b -> !taken.contains(b) && b.longer() < MOST_MM * pxPerMm && !bar(b) && !b.oneStroke())
@@ -113,6 +116,46 @@ final class TextRows {
         found.addAll(
                 withSmall(alone, small.stream().filter(b -> !taken.contains(b)).toList()));
         return found;
+    }
+
+    /** A row goes on after a comma that stands between two of them. */
+    private List<TextRow> joined(List<TextRow> rows, Set<Blob> letters) {
+        List<TextRow> joined = new ArrayList<>();
+        for (TextRow row : rows) {
+            TextRow whole = row;
+            for (TextRow other : List.copyOf(joined)) {
+                if (goesOn(other, whole, letters) || goesOn(whole, other, letters)) {
+                    joined.remove(other);
+                    whole = other.with(whole.blobs());
+                }
+            }
+            joined.add(whole);
+        }
+        return joined;
+    }
+
+    private boolean goesOn(TextRow a, TextRow b, Set<Blob> letters) {
+        if (a.along() != b.along() || !alike(a.capPx(), b.capPx())) {
+            return false;
+        }
+        Blob last = a.last(letters::contains);
+        Blob first = b.first(letters::contains);
+        Blob mark = a.last(x -> true) == last ? b.first(x -> true) : a.last(x -> true);
+        double across = a.along()
+                ? Math.min(a.y1(), b.y1()) - Math.max(a.y0(), b.y0())
+                : Math.min(a.x1(), b.x1()) - Math.max(a.x0(), b.x0());
+        double high = Math.max(a.capPx(), b.capPx());
+        Cell.Span from = span(last, a.along());
+        Cell.Span to = span(first, a.along());
+        double room = Math.max(cell.pitch(), span(mark, a.along()).width() / high);
+        return !letters.contains(mark)
+                && across > LEVEL * high
+                && to.from() > from.to()
+                && cell.gap(from, to, high) < cell.reach(GAP) + room;
+    }
+
+    private static boolean alike(double capPx, double otherPx) {
+        return Math.min(capPx, otherPx) > SAME_HEIGHT * Math.max(capPx, otherPx);
     }
 
     private static Set<Blob> set(List<TextRow> rows) {
@@ -182,7 +225,7 @@ final class TextRows {
     private boolean beside(Blob a, Blob b, boolean along) {
         double ha = along ? a.height() : a.width();
         double hb = along ? b.height() : b.width();
-        if (Math.min(ha, hb) < SAME_HEIGHT * Math.max(ha, hb)) {
+        if (!alike(ha, hb)) {
             return false;
         }
         double overlap = along
@@ -193,7 +236,7 @@ final class TextRows {
         double high = Math.max(ha, hb);
         double apart = Math.max(sa.from(), sb.from()) - Math.min(sa.to(), sb.to());
         double gap = sa.from() < sb.from() ? cell.gap(sa, sb, high) : cell.gap(sb, sa, high);
-        return overlap > 0.7 * Math.min(ha, hb) && gap < cell.reach(GAP) && apart > -0.5 * Math.min(ha, hb);
+        return overlap > LEVEL * Math.min(ha, hb) && gap < cell.reach(GAP) && apart > -0.5 * Math.min(ha, hb);
     }
 
     /** A bar beyond the row's ends may be a dash of a line that leads to the text. */
@@ -208,9 +251,10 @@ final class TextRows {
         Set<Blob> used = java.util.Collections.newSetFromMap(new IdentityHashMap<>());
         for (TextRow r : rows) {
             double cap = r.capPx();
+            double beyond = Math.max(BEYOND, cell.pitch()) * cap;
             Box band = r.along()
-                    ? new Box(r.x0() - BEYOND * cap, r.y0() - 0.3 * cap, r.x1() + BEYOND * cap, r.y1() + 0.3 * cap)
-                    : new Box(r.x0() - 0.3 * cap, r.y0() - BEYOND * cap, r.x1() + 0.3 * cap, r.y1() + BEYOND * cap);
+                    ? new Box(r.x0() - beyond, r.y0() - 0.3 * cap, r.x1() + beyond, r.y1() + 0.3 * cap)
+                    : new Box(r.x0() - 0.3 * cap, r.y0() - beyond, r.x1() + 0.3 * cap, r.y1() + beyond);
             List<Blob> own = near.touching(band).stream()
                     .filter(b -> band.contains(box(b)) && b.longer() < (letter(b) && !bar(b) ? STOP : DASH) * cap)
                     .filter(b -> !bar(b) || between(b, r))

@@ -220,7 +220,8 @@ final class Vectors {
     private static boolean spur(Stretch t, Round c) {
         double from = Math.hypot(t.x0() - c.x(), t.y0() - c.y());
         double to = Math.hypot(t.x1() - c.x(), t.y1() - c.y());
-        return Math.max(from, to) < c.r() + t.widthPx() && t.length() < c.r() + t.widthPx();
+        double most = c.r() + 1.5 * t.widthPx();
+        return Math.max(from, to) < most && t.length() < most;
     }
 
     /** The line's stretches between closed shapes, without what is a side of one. */

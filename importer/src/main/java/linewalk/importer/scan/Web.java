@@ -34,6 +34,12 @@ final class Web {
         int length() {
             return xs.length;
         }
+
+        /** From its first pixel to just beyond its last, as the crow flies. */
+        double reach() {
+            int last = length() - 1;
+            return 1 + Math.hypot(xs[last] - xs[0], ys[last] - ys[0]);
+        }
     }
 
     private static final double TWIG = 0.75;
@@ -218,7 +224,7 @@ final class Web {
             Node free = w.a.ways.size() == 1 ? w.a : w.b.ways.size() == 1 ? w.b : null;
             Node tree = free == w.a ? w.b : w.a;
             boolean twig =
-                    free != null && tree.ways.size() > 2 && w.length() < TWIG * Math.max(tree.thick, thickAlong(w)) + 1;
+                    free != null && tree.ways.size() > 2 && w.reach() < TWIG * Math.max(tree.thick, thickAlong(w)) + 1;
             if (twig || w.a == w.b && w.length() < w.a.thick) {
                 twigs.add(w);
             }
