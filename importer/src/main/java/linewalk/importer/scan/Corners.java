@@ -54,7 +54,7 @@ final class Corners {
     private static void meet(List<Stretch> out, int i, Stretch s, int j) {
         Stretch o = nearer(out.get(j), s);
         double[] x = s.crossing(o);
-        double most = ON * Math.max(s.widthPx(), o.widthPx()) + 1;
+        double most = ON * Math.max(s.widthPx(), o.widthPx()) + 2;
         if (x != null && sine(s, o) > TURN && beyond(s, x, most) && beyond(o, x, most)) {
             out.set(i, endingAt(x, s, out.get(i)));
             out.set(j, endingAt(x, o, out.get(j)));
@@ -82,7 +82,7 @@ final class Corners {
         List<Integer> found = new ArrayList<>();
         for (int j = 0; j < all.size(); j++) {
             Stretch o = all.get(j);
-            double apart = APART * Math.max(s.widthPx(), o.widthPx());
+            double apart = APART * Math.max(s.widthPx(), o.widthPx()) + 1;
             double along = o.along(s.x1(), s.y1());
             if (j != self && o.aside(s.x1(), s.y1()) < apart && along > -apart && along < o.length() + apart) {
                 Stretch end = nearer(o, s);

@@ -32,6 +32,9 @@ final class Dashes {
     /** So many dashes at least: fewer may be letters. */
     private static final int MOST_LETTERS = 4;
 
+    /** Of two dashes of one line, the longer to the other. */
+    private static final double ONE_LENGTH = 1.6;
+
     /** A bar by its ends. */
     private record Bar(Blob blob, double[] a, double[] b, double length) {
 
@@ -101,6 +104,34 @@ final class Dashes {
             }
         }
         near = new Near<>(bars, Bar::box);
+    }
+
+    /** Those that end near one of their own length, straight on or around a corner: no dots of chain lines and no specks. */
+    static Set<Blob> ofOneLength(Collection<Blob> blobs, Thickness thickness) {
+        Dashes all = new Dashes(blobs, thickness);
+        Set<Blob> dashes = Collections.newSetFromMap(new IdentityHashMap<>());
+        for (Bar b : all.bars) {
+            double reach = GAP * b.length;
+            Box box = b.box();
+            for (Bar o : all.near.touching(box.grow(reach))) {
+                boolean oneLength = Math.max(b.length, o.length) < ONE_LENGTH * Math.min(b.length, o.length);
+                if (o != b && oneLength && apart(b, o) < reach) {
+                    dashes.add(b.blob);
+                }
+            }
+        }
+        return dashes;
+    }
+
+    /** From end to end. */
+    private static double apart(Bar b, Bar o) {
+        double least = Double.MAX_VALUE;
+        for (double[] p : new double[][] {b.a, b.b}) {
+            for (double[] q : new double[][] {o.a, o.b}) {
+                least = Math.min(least, Math.hypot(p[0] - q[0], p[1] - q[1]));
+            }
+        }
+        return least;
     }
 
     static Set<Blob> of(Collection<Blob> blobs, Thickness thickness) {

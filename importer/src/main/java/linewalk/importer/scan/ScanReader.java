@@ -113,9 +113,10 @@ public final class ScanReader {
             }
         }
         List<Solids.Found> solids = new Solids(lines, page, thickness).find();
+        Set<Blob> dashes = Dashes.ofOneLength(lineWork, thickness);
         List<Blob> open = lineWork.stream()
                 .filter(b -> solids.stream().noneMatch(s -> s.isAllOf(b)))
-                .filter(b -> b.longer() > 1.6 * thickness.thickPx())
+                .filter(b -> b.longer() > 1.6 * thickness.thickPx() || dashes.contains(b))
                 .toList();
         List<Solid> filled = solids.stream().map(Solids.Found::solid).toList();
         Vectors.Drawn drawn = new Vectors(ink, lines, page, pxPerPt).of(open, filled, grey, new TextPlaces(rows, page));

@@ -16,6 +16,9 @@ final class SingleDashes {
     /** How wide the gap at a corner may be, in gaps of the row. */
     private static final double GAP = 1.4;
 
+    /** A shorter piece of a chain line is its dot: it leads nowhere. */
+    private static final double DOT = 0.5;
+
     private final Set<Line> taken = Collections.newSetFromMap(new IdentityHashMap<>());
     private final Collection<Line> lines;
     private final TextPlaces text;
@@ -50,6 +53,7 @@ final class SingleDashes {
         double[] end = row.at(row.end(far));
         return lines.stream()
                 .filter(l -> l.span() < 1.25 * row.onPx() + 3 && l.loose() && !taken.contains(l) && onePen(row, l))
+                .filter(l -> !row.chain() || l.span() > DOT * row.onPx())
                 .filter(l -> straightOn(row, l, behind, sign) || corner(row, l, end))
                 .findFirst()
                 .orElse(null);
