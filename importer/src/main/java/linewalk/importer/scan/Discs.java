@@ -60,7 +60,7 @@ final class Discs {
     private List<Rounds.Curve> find(Collection<Piece> pieces) {
         Polygonizer polygonizer = new Polygonizer();
         for (Piece p : pieces) {
-            if (!p.ring() && p.a != p.b && p.length() < LARGEST * p.a.thick) {
+            if (!p.ring() && p.a != p.b && p.length() < LARGEST * Math.max(p.a.thick, p.b.thick)) {
                 LineString side = factory.createLineString(Outlines.course(p));
                 Coordinate[] c = side.getCoordinates();
                 for (int i = 1; i < c.length; i++) {
@@ -121,7 +121,10 @@ final class Discs {
         Envelope e = whole.getEnvelopeInternal();
         Set<Piece> near = new LinkedHashSet<>();
         fields.forEach(f -> near.addAll(sidesOf(f)));
-        double thick = near.stream().mapToDouble(p -> p.a.thick).min().orElse(1);
+        double thick = near.stream()
+                .mapToDouble(p -> Math.max(p.a.thick, p.b.thick))
+                .min()
+                .orElse(1);
         double size = Math.max(e.getWidth(), e.getHeight());
         boolean even = Math.abs(e.getWidth() - e.getHeight()) < UNEVEN * size + 2;
         if (!(whole instanceof Polygon) || !even || size > LARGEST * thick || size < 2 * SMALLEST * thick) {

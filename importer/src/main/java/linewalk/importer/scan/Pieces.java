@@ -381,7 +381,11 @@ final class Pieces {
         }
         Fit f = fits.get(end);
         Fit n = fits.get(neighbour);
-        if (f.to - f.from < 0.9 * thick && n.to - n.from > 3 * (f.to - f.from) && n.straight != null) {
+        int length = f.to - f.from;
+        if (n.straight != null
+                && n.to - n.from > 3 * length
+                && (length < 0.9 * thick
+                        || length < LONGEST_BAR * thick && worstAside(trimmed(n), f.from, f.to) < WITHIN * thick)) {
             fits.remove(end);
         }
     }

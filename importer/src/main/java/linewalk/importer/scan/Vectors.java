@@ -119,6 +119,7 @@ final class Vectors {
                 .map(Rounds.Curve::round)
                 .toList();
         straight.removeIf(t -> crossed.stream().anyMatch(c -> spur(t, c)));
+        straight.removeIf(t -> curves.stream().anyMatch(c -> c.closed() && rest(t, c.round())));
         for (Waists.Waist w : waists) {
             w.arrow().ifPresent(a -> replace(straight, a));
         }
@@ -222,6 +223,12 @@ final class Vectors {
         double to = Math.hypot(t.x1() - c.x(), t.y1() - c.y());
         double most = c.r() + 1.5 * t.widthPx();
         return Math.max(from, to) < most && t.length() < most;
+    }
+
+    /** What is left of a circle's side that passed for straight. */
+    private static boolean rest(Stretch t, Round c) {
+        double near = 1.5 * t.widthPx();
+        return t.length() < t.widthPx() && Math.min(c.off(t.x0(), t.y0()), c.off(t.x1(), t.y1())) < near;
     }
 
     /** The line's stretches between closed shapes, without what is a side of one. */

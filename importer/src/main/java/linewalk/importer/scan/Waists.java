@@ -25,6 +25,9 @@ final class Waists {
     /** How far from the waist an arrow may cross a wall, in half lengths of the wall's piece up to there. */
     private static final double ASTRAY = 0.6;
 
+    /** And how much further it may lie than a wall's first piece reaches, where others go on. */
+    private static final double FURTHER = 1.5;
+
     /**
      * @param walls both, each from end to end; pixels
      * @param arrow across it, or nothing
@@ -98,15 +101,20 @@ final class Waists {
         double most = 0;
         double end = l.along(free);
         double out = l.straight.aside(free.x, free.y);
-        double around = Math.max(thick, ASTRAY * Math.abs(end - l.along(inner)));
-        for (double at = l.along(inner) - around; at <= l.along(inner) + around; at += 1) {
+        double inside = l.along(inner);
+        double around = Math.max(thick, ASTRAY * Math.abs(end - inside));
+        double beyond = Math.max(thick, FURTHER * Math.abs(end - inside));
+        double from = inside - (inside > end ? around : beyond);
+        double to = inside + (inside > end ? beyond : around);
+        for (double at = from; at <= to; at += 1) {
             double half = Math.abs(end - at);
             double[] w = l.at(at);
             if (half < 2 * SHORTEST || found.stream().anyMatch(f -> Math.hypot(f.x - w[0], f.y - w[1]) < f.half)) {
                 continue;
             }
             for (double gap = 0.5 * thick; gap < Math.min(3 * thick, 0.8 * out); gap += 0.5) {
-                double score = score(l.straight, w, half, gap, out, thick);
+                // longer walls are better, but not beyond their ink
+                double score = half * Math.pow(score(l.straight, w, half, gap, out, thick), 3);
                 if (score > most) {
                     most = score;
                     best = waist(l.straight, w, half, gap, out, thick);
