@@ -3,8 +3,10 @@
 
 Takes scans with their truths, one after the other; with --demo also four styles of the demo, drawn and scanned here.
 Both sides read the same pages in one run. Tesseract gets every page as an image at 300 dpi (painting it is not counted)
-and is given each string that stands anywhere in its page's text, whatever lies between the letters; ours counts what
-the export tells as references, likewise. Exit status: 0 within the limits, 1 beyond them, 2 where it could not be measured.
+and is given each string that stands anywhere in its page's text, whatever blanks and line ends lie between its signs;
+ours counts what the export tells as references, likewise. The limit is for strings as they stand: `3B4` and `3|B4` are
+not `3/B4`. Beside it stands what would be found were letters and figures enough.
+Exit status: 0 within the limits, 1 beyond them, 2 where it could not be measured.
 """
 import argparse
 import json
@@ -22,26 +24,30 @@ DPI = 300
 DEMO = [("iso", 200, "grey"), ("hops", 300, "bitonal"), ("asme", 200, "bitonal"), ("house", 300, "grey")]
 
 
-def plain(text):
-    return re.sub(r"[^A-Z0-9]", "", text.upper())
+WHOLE, ALNUM = "A-Z0-9./:-", "A-Z0-9"
+
+
+def plain(text, signs):
+    return re.sub(f"[^{signs}]", "", text.upper())
 
 
 def wanted(truth):
-    """Strings by page; those that score.py counts."""
+    """Strings by page as printed; those that score.py counts."""
     with open(truth, encoding="utf-8") as f:
         data = json.load(f)
     checked = set(data.get("checked_pages") or [s["page"] for s in data["sheets"]])
     pages = {page: [] for page in checked}
     for r in data["references"]:
         if r["page"] in checked and r.get("kind") != "device-terminal":
-            pages[r["page"]].append(plain(r["text"]))
+            pages[r["page"]].append(r["text"])
     return pages
 
 
-def found(strings, text):
+def found(strings, text, signs):
     """How many of the strings stand in the text, each place used once; long ones first, since short ones may be in them."""
     count = 0
-    for s in sorted(strings, key=len, reverse=True):
+    text = "\n".join(plain(part, signs) for part in text.split("\0"))
+    for s in sorted((plain(s, signs) for s in strings), key=len, reverse=True):
         at = text.find(s)
         if at >= 0:
             count += 1
@@ -50,7 +56,7 @@ def found(strings, text):
 
 
 def by_import(launcher, pdf, folder):
-    """(CPU seconds, text by page)"""
+    """(CPU seconds, text by page, each reference apart)"""
     cpu_s = run_or_stop([launcher, "import", pdf, "--into", folder / "set"]).cpu_s
     with open(folder / "export.json", "wb") as out:
         run_or_stop([launcher, "export", folder / "set", "--format", "json"], out=out)
@@ -58,7 +64,7 @@ def by_import(launcher, pdf, folder):
         references = json.load(f)["references"]
     pages = defaultdict(str)
     for r in references:
-        pages[r["page"]] += "\n" + plain(r["text"])
+        pages[r["page"]] += "\0" + r["text"]
     return cpu_s, pages
 
 
@@ -69,7 +75,7 @@ def by_tesseract(pdf, pages, folder):
         run_or_stop(["pdftoppm", "-r", DPI, "-gray", "-png", "-singlefile", "-f", page, "-l", page, pdf, folder / "page"])
         with open(folder / "page.txt", "wb") as out:
             cpu_s += run_or_stop(["tesseract", folder / "page.png", "-", "--psm", "11"], out=out).cpu_s
-        text[page] = plain((folder / "page.txt").read_text(encoding="utf-8", errors="replace"))
+        text[page] = (folder / "page.txt").read_text(encoding="utf-8", errors="replace")
     return cpu_s, text
 
 
@@ -93,8 +99,9 @@ def compare(launcher, scans):
         line = [f"{pdf.parent.name}/{pdf.name}: {strings} strings"]
         total["strings"] += strings
         for side, (cpu_s, text) in sides.items():
-            count = sum(found(strings, text[page]) for page, strings in pages.items())
+            count = sum(found(strings, text[page], WHOLE) for page, strings in pages.items())
             total[side] += count
+            total[side + " alnum"] += sum(found(strings, text[page], ALNUM) for page, strings in pages.items())
             total[side + " cpu"] += cpu_s
             line.append(f"{side} recall {count / max(1, strings):.3f}, {cpu_s:.1f} s CPU")
         print("; ".join(line), flush=True)
@@ -122,6 +129,8 @@ def main():
             scans += demo_scans(launcher, need_file(args.jar, "app jar"), folder)
         total = compare(launcher, scans)
     ours, theirs = (total[side] / max(1, total["strings"]) for side in ("ours", "tesseract"))
+    alnum = [total[side + " alnum"] / max(1, total["strings"]) for side in ("ours", "tesseract")]
+    print("letters and figures alone: recall {:.3f}, tesseract {:.3f}".format(*alnum))
     cpu, limit = total["ours cpu"], total["tesseract cpu"]
     print(f"recall {ours:.3f}, limit {RECALL}; tesseract {theirs:.3f}, {TIMES:.0f} times that {TIMES * theirs:.3f}; "
           f"CPU {cpu:.1f} s, tesseract {limit:.1f} s, {cpu / limit:.2f} of it, limit 1")

@@ -132,8 +132,8 @@ final class Hops {
             for (double at = r; at <= gap - r + 0.5; at += SEARCH_PX) {
                 for (double side : new double[] {-1, 1}) {
                     Bow bow = new Bow(e.x + at * dx, e.y + at * dy, r, dx, dy, side);
-                    double inked = inked(bow, e.line.width);
-                    if (inked > most + 0.02 && inked(bow.other(), e.line.width) < CIRCLE) {
+                    double inked = inked(bow, e.line.width, dashed);
+                    if (inked > most + 0.02 && inked(bow.other(), e.line.width, false) < CIRCLE) {
                         most = inked;
                         best = bow;
                     }
@@ -178,19 +178,26 @@ final class Hops {
         });
     }
 
-    private double inked(Bow bow, double wide) {
+    /** @param alone without the ink of what crosses the bow */
+    private double inked(Bow bow, double wide, boolean alone) {
         int steps = 32;
         int seen = 0;
+        double slack = 0.4 * wide + 0.06 * bow.r;
         for (int i = 1; i < steps; i++) {
+            double angle = Math.PI * i / steps;
             boolean ink = false;
-            double slack = 0.4 * wide + 0.06 * bow.r;
             for (double off = -slack; off <= slack && !ink; off += 1) {
-                double[] p = bow.at(Math.PI * i / steps, off);
-                ink = gauge.ink(upright, p[0], p[1]);
+                ink = ink(bow, angle, off);
             }
-            seen += ink ? 1 : 0;
+            boolean crossed = alone && (ink(bow, angle, slack + wide) || ink(bow, angle, -slack - wide));
+            seen += ink && !crossed ? 1 : 0;
         }
         return (double) seen / (steps - 1);
+    }
+
+    private boolean ink(Bow bow, double angle, double off) {
+        double[] p = bow.at(angle, off);
+        return gauge.ink(upright, p[0], p[1]);
     }
 
     private void clear(Bow bow, Collection<Piece> pieces) {

@@ -123,7 +123,8 @@ final class Vectors {
         for (Waists.Waist w : waists) {
             w.arrow().ifPresent(a -> replace(straight, a));
         }
-        List<Solid> heads = new Tips(gauge, upright, solids).of(straight);
+        List<Solid> filled = Crossings.without(solids, straight, outlines.rings());
+        List<Solid> heads = new Tips(gauge, upright, filled).of(straight);
         ArrowShafts shafts = new ArrowShafts(gauge, upright);
         for (Solid h : heads) {
             if (h.outline().size() == 3) {
@@ -194,11 +195,14 @@ final class Vectors {
         return new Pens(lengths);
     }
 
-    /** Sides of circles, but for those that the line runs right through: ports on an outline. */
+    /** Sides of circles that the line meets, but for those that it runs right through: ports on an outline. */
     private static Set<Piece> cutting(Line l, List<Rounds.Curve> curves) {
         Set<Piece> cutting = Collections.newSetFromMap(new IdentityHashMap<>());
         for (Rounds.Curve c : curves) {
-            if (c.closed() && !through(l, c)) {
+            boolean meets = c.closed()
+                    && l.straight.aside(c.round().x(), c.round().y())
+                            < c.round().r() + l.width;
+            if (meets && !through(l, c)) {
                 cutting.addAll(c.pieces());
             }
         }

@@ -1,0 +1,63 @@
+package linewalk.importer.scan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Where lines cross at a slant there is a little field of ink: it is no filled shape, since their pens cover all of it. */
+final class Crossings {
+
+    private static final double COVERED = 0.9;
+
+    /** Shorter lines, in spans of the shape, may be what thinning left of it. */
+    private static final double LONG = 1.5;
+
+    private final List<Stretch> lines;
+
+    private Crossings(List<Stretch> lines) {
+        this.lines = lines;
+    }
+
+    /** The filled shapes that are more than a crossing. */
+    static List<Solid> without(List<Solid> solids, List<Stretch> lines, List<Outlines.Ring> rings) {
+        Crossings crossings =
+                new Crossings(Stream.concat(lines.stream(), rings.stream().flatMap(r -> sides(r).stream()))
+                        .toList());
+        return solids.stream().filter(s -> s.dot() || !crossings.cover(s)).toList();
+    }
+
+    private static List<Stretch> sides(Outlines.Ring r) {
+        List<Stretch> sides = new ArrayList<>();
+        for (int i = 0; i < r.points().size(); i++) {
+            double[] a = r.points().get(i);
+            double[] b = r.points().get((i + 1) % r.points().size());
+            sides.add(new Stretch(a[0], a[1], b[0], b[1], r.width()));
+        }
+        return sides;
+    }
+
+    private boolean cover(Solid s) {
+        double[] m = s.middle();
+        List<Stretch> near = lines.stream()
+                .filter(l -> l.length() > LONG * s.span() && distance(l, m) < s.span())
+                .toList();
+        int inside = 0;
+        int covered = 0;
+        for (double x = m[0] - s.span(); x <= m[0] + s.span(); x += 1) {
+            for (double y = m[1] - s.span(); y <= m[1] + s.span(); y += 1) {
+                double[] p = {x, y};
+                if (s.covers(x, y)) {
+                    inside++;
+                    covered += near.stream().anyMatch(l -> distance(l, p) < l.widthPx() / 2 + 0.5) ? 1 : 0;
+                }
+            }
+        }
+        return covered > COVERED * inside;
+    }
+
+    private static double distance(Stretch l, double[] p) {
+        double along = Math.max(0, Math.min(l.length(), l.along(p[0], p[1])));
+        double[] nearest = l.at(along, 0);
+        return Math.hypot(p[0] - nearest[0], p[1] - nearest[1]);
+    }
+}
