@@ -14,6 +14,8 @@ final class Spelling {
     private static final Pattern CAPITAL_AND_BAR = Pattern.compile("[A-Z][l|!]");
     private static final Pattern CIRCUIT_NOUGHT = Pattern.compile("[Oo][A-Z]{1,2}\\d{1,2}");
 
+    private static final Pattern CIRCUIT_BAR = Pattern.compile("(\\d{1,2}[A-HJ-NP-Z])I(\\d?)");
+
     /** The letter code of solenoids starts no word that goes on so. */
     private static final Pattern SOLENOID_NOUGHT = Pattern.compile("Y[Oo][A-Z]?");
 
@@ -114,6 +116,7 @@ final class Spelling {
         if (SOLENOID_NOUGHT.matcher(text).matches()) {
             text = "Y0" + text.substring(2);
         }
+        text = CIRCUIT_BAR.matcher(text).matches() ? text.replace('I', '1') : text;
         if (DIGIT.matcher(text).matches() || CAPITAL_AND_BAR.matcher(text).matches()) {
             text = text.replaceAll("(?<![a-z])[l|!](?![a-z])", "1");
             text = text.replaceAll("(?<=\\d)[Oo](?=\\d|$|[./-])", "0");
