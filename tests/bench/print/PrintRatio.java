@@ -22,8 +22,8 @@ final class PrintRatio {
 
     private static final int PARTS = 60;
     private static final int CIRCUITS = 5;
-    private static final int WARM = 12;
-    private static final int RUNS = 9;
+    private static final int WARM = 60;
+    private static final int RUNS = 25;
 
     private final PrintJob job;
 

@@ -36,6 +36,9 @@ final class Tips {
     /** More corners make no head, whatever runs into it. */
     private static final int MOST_CORNERS = 8;
 
+    /** How far before its middle its line may end, in spans: the tip was cut off. */
+    private static final double CUT = 1.5;
+
     /** Places looked at on both sides of a head and at its base, and the share of them that may be otherwise. */
     private static final int SAMPLES = 28;
 
@@ -82,7 +85,7 @@ final class Tips {
             for (Stretch from : List.of(s, s.turned())) {
                 double away = Math.hypot(m[0] - from.x0(), m[1] - from.y0());
                 double along = from.along(m[0], m[1]);
-                boolean beyond = away < Math.min(k.span(), LONGEST * from.widthPx())
+                boolean beyond = away < Math.min(CUT * k.span(), LONGEST * from.widthPx())
                         && along > 0
                         && from.aside(m[0], m[1]) < along / 2;
                 double deep = k.outline().stream()

@@ -114,6 +114,7 @@ final class Vectors {
         }
         List<Stretch> straight =
                 new ArrayList<>(Corners.sharp(new Arms(curves, gauge, upright).whole(drawn), outlines.rings()));
+        curves.removeIf(c -> !c.closed() && straight.stream().anyMatch(t -> along(t, c)));
         List<Round> crossed = curves.stream()
                 .filter(c -> c.closed() && whole.stream().anyMatch(l -> through(l, c)))
                 .map(Rounds.Curve::round)
@@ -227,6 +228,11 @@ final class Vectors {
         double to = Math.hypot(t.x1() - c.x(), t.y1() - c.y());
         double most = c.r() + 1.5 * t.widthPx();
         return Math.max(from, to) < most && t.length() < most;
+    }
+
+    /** The curve is the bent tip of a straight line. */
+    private static boolean along(Stretch t, Rounds.Curve c) {
+        return c.points().stream().allMatch(p -> t.covers(p[0], p[1]));
     }
 
     /** What is left of a circle's side that passed for straight. */
