@@ -59,7 +59,7 @@ final class Arms {
         return out;
     }
 
-    /** Both arms of a seat end where they meet. */
+    /** Both arms of a seat are of one pen and end where they meet. */
     private static Stretch ended(Stretch a, List<Stretch> arms) {
         for (Stretch b : arms) {
             double[] x = a.crossing(b);
@@ -68,7 +68,7 @@ final class Arms {
                     && Math.hypot(x[0] - a.x1(), x[1] - a.y1()) < near
                     && Math.hypot(x[0] - b.x1(), x[1] - b.y1()) < near;
             if (tip) {
-                return new Stretch(a.x0(), a.y0(), x[0], x[1], a.widthPx());
+                return new Stretch(a.x0(), a.y0(), x[0], x[1], Math.min(a.widthPx(), b.widthPx()));
             }
         }
         return a;

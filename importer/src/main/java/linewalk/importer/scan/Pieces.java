@@ -42,6 +42,9 @@ final class Pieces {
 
     private static final double LONGEST_BAR = 3.2;
 
+    /** A longer bow at a line's end, in thicknesses, is no bent tip of it. */
+    private static final double LONGEST_TIP = 6;
+
     private final double[] xs;
     private final double[] ys;
     private final double strayPx;
@@ -385,7 +388,7 @@ final class Pieces {
         if (n.straight != null
                 && n.to - n.from > 3 * length
                 && (length < 0.9 * thick
-                        || length < LONGEST_BAR * thick && worstAside(trimmed(n), f.from, f.to) < WITHIN * thick)) {
+                        || length < LONGEST_TIP * thick && worstAside(trimmed(n), f.from, f.to) < WITHIN * thick)) {
             fits.remove(end);
         }
     }
