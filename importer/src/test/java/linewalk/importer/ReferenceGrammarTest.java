@@ -37,6 +37,7 @@ class ReferenceGrammarTest {
     @ParameterizedTest
     @CsvSource({
         "2/B4, 2/B4",
+        "2/B4., 2/B4",
         "2.B4, 2/B4",
         "2-B4, 2/B4",
         "2 - B4, 2/B4",

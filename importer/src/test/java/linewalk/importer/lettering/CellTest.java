@@ -41,6 +41,11 @@ class CellTest {
     }
 
     @Test
+    void lettersThatFillTheirCellsAreOfFixedPitch() {
+        assertThat(cell(9, 7, 7, 7, 7, 7, 7, 5, 7, 7, 7, 7, 7).fixed()).isTrue();
+    }
+
+    @Test
     void figuresOfOneWidthAreNoneWhereAOneStandsCloser() {
         assertThat(cell(0, 7, 7, 2, 7, 7, 7, 2, 7, 7, 7, 7, 7, 7, 2, 7, 7)).isEqualTo(Cell.NONE);
     }
