@@ -38,10 +38,7 @@ final class Corners {
     private static boolean atRing(Stretch s, List<Outlines.Ring> rings) {
         double apart = APART * s.widthPx();
         for (Outlines.Ring r : rings) {
-            for (int i = 0; i < r.points().size(); i++) {
-                double[] a = r.points().get(i);
-                double[] b = r.points().get((i + 1) % r.points().size());
-                Stretch side = new Stretch(a[0], a[1], b[0], b[1], r.width());
+            for (Stretch side : r.sides()) {
                 double along = side.along(s.x1(), s.y1());
                 if (side.aside(s.x1(), s.y1()) < apart && along > -apart && along < side.length() + apart) {
                     return true;

@@ -1,6 +1,5 @@
 package linewalk.importer.scan;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -21,19 +20,9 @@ final class Crossings {
     /** The filled shapes that are more than a crossing. */
     static List<Solid> without(List<Solid> solids, List<Stretch> lines, List<Outlines.Ring> rings) {
         Crossings crossings =
-                new Crossings(Stream.concat(lines.stream(), rings.stream().flatMap(r -> sides(r).stream()))
+                new Crossings(Stream.concat(lines.stream(), rings.stream().flatMap(r -> r.sides().stream()))
                         .toList());
         return solids.stream().filter(s -> s.dot() || !crossings.cover(s)).toList();
-    }
-
-    private static List<Stretch> sides(Outlines.Ring r) {
-        List<Stretch> sides = new ArrayList<>();
-        for (int i = 0; i < r.points().size(); i++) {
-            double[] a = r.points().get(i);
-            double[] b = r.points().get((i + 1) % r.points().size());
-            sides.add(new Stretch(a[0], a[1], b[0], b[1], r.width()));
-        }
-        return sides;
     }
 
     private boolean cover(Solid s) {

@@ -73,7 +73,18 @@ final class Outlines {
     private final List<Ring> rings = new ArrayList<>();
 
     /** A closed shape: corners, whether it has round sides, and its pen; pixels. */
-    record Ring(List<double[]> points, boolean curved, double width) {}
+    record Ring(List<double[]> points, boolean curved, double width) {
+
+        List<Stretch> sides() {
+            List<Stretch> sides = new ArrayList<>();
+            for (int i = 0; i < points.size(); i++) {
+                double[] a = points.get(i);
+                double[] b = points.get((i + 1) % points.size());
+                sides.add(new Stretch(a[0], a[1], b[0], b[1], width));
+            }
+            return sides;
+        }
+    }
 
     /**
      * @param pen width of a piece as measured
