@@ -2,6 +2,7 @@ package linewalk.importer.scan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * The arms of a seat touch its ball. There thinning leaves one line of two, and of each arm little more than its free end:
@@ -55,38 +56,66 @@ final class Arms {
             }
         }
         out.removeIf(s -> arms.stream().anyMatch(a -> a.covers(s)));
+        List<Stretch> others = out.stream()
+                .filter(s -> bothWays(s)
+                        .anyMatch(t -> touchesBall(t) && arms.stream().anyMatch(a -> seat(t, a) != null)))
+                .toList();
+        out.removeAll(others);
+        arms.addAll(others);
         arms.forEach(a -> out.add(ended(a, arms)));
         return out;
     }
 
+    private static Stream<Stretch> bothWays(Stretch s) {
+        return Stream.of(s, s.turned());
+    }
+
     /** Both arms of a seat are of one pen and end where they meet. */
-    private static Stretch ended(Stretch a, List<Stretch> arms) {
-        for (Stretch b : arms) {
-            double[] x = a.crossing(b);
-            double near = 2 * a.widthPx() + 2;
-            boolean tip = x != null
-                    && Math.hypot(x[0] - a.x1(), x[1] - a.y1()) < near
-                    && Math.hypot(x[0] - b.x1(), x[1] - b.y1()) < near;
-            if (tip) {
-                return new Stretch(a.x0(), a.y0(), x[0], x[1], Math.min(a.widthPx(), b.widthPx()));
-            }
-        }
-        return a;
+    private static Stretch ended(Stretch arm, List<Stretch> arms) {
+        return bothWays(arm)
+                .flatMap(a -> arms.stream().filter(b -> b != arm).map(b -> seat(a, b)))
+                .filter(a -> a != null)
+                .findFirst()
+                .orElse(arm);
+    }
+
+    /** An arm as it ends where another meets it that leads there too; null where none does. */
+    private static Stretch seat(Stretch a, Stretch other) {
+        double[] x = a.crossing(other);
+        double near = 2 * a.widthPx() + 2;
+        boolean tip = x != null
+                && Math.hypot(x[0] - a.x1(), x[1] - a.y1()) < near
+                && bothWays(other).anyMatch(b -> Math.hypot(x[0] - b.x1(), x[1] - b.y1()) < near);
+        return tip ? new Stretch(a.x0(), a.y0(), x[0], x[1], Math.min(a.widthPx(), other.widthPx())) : null;
+    }
+
+    /** An arm that came whole. */
+    private boolean touchesBall(Stretch s) {
+        return balls.stream()
+                .anyMatch(b -> b.r() < LARGEST * s.widthPx() && s.length() < LONGEST * b.r() && touches(s, b));
+    }
+
+    private static boolean touches(Stretch s, Round ball) {
+        double past = s.along(ball.x(), ball.y());
+        return Math.abs(s.aside(ball.x(), ball.y()) - ball.r()) < near(s)
+                && past > 0
+                && s.length() - past > 0.45 * ball.r();
+    }
+
+    private static double near(Stretch s) {
+        return 0.5 * s.widthPx() + 2;
     }
 
     /** Null where the stretch is no arm of this ball's seat. */
     private Stretch arm(Stretch s, Round ball) {
-        double near = 0.5 * s.widthPx() + 2;
+        double near = near(s);
         for (Stretch t : List.of(s, s.turned())) {
             double free = Math.hypot(t.x0() - ball.x(), t.y0() - ball.y()) - ball.r();
             boolean beside = ball.off(t.x1(), t.y1()) < 3 * near && free > near;
             if (beside && t.length() < LONGEST * ball.r() && t.aside(ball.x(), ball.y()) > 0.7 * ball.r()) {
                 Stretch whole = ledOn(t, LONGEST * ball.r());
-                double off = Math.abs(whole.aside(ball.x(), ball.y()) - ball.r());
-                double past = whole.along(ball.x(), ball.y());
-                boolean touches = off < near && past > 0 && whole.length() - past > 0.45 * ball.r();
                 boolean grown = whole.length() > t.length() + 0.3 * ball.r();
-                if (touches && grown && whole.length() < LONGEST * ball.r()) {
+                if (touches(whole, ball) && grown && whole.length() < LONGEST * ball.r()) {
                     return whole;
                 }
             }

@@ -26,6 +26,9 @@ public final class ScanReader {
     /** Share of the ink that a speck's box must hold to be dirt; and how much smaller than a line is wide it is. */
     private static final double SPECK = 0.9;
 
+    /** Share of its box that a small arrow fills at most: dashes fill more. */
+    private static final double HEAD = 0.7;
+
     /**
      * The marks of an upright page, and where that page lies.
      *
@@ -114,12 +117,14 @@ public final class ScanReader {
         }
         List<Solids.Found> solids = new Solids(lines, page, thickness).find();
         Set<Blob> dashes = Dashes.ofOneLength(lineWork, thickness);
+        TextPlaces text = new TextPlaces(rows, page);
         List<Blob> open = lineWork.stream()
                 .filter(b -> solids.stream().noneMatch(s -> s.isAllOf(b)))
                 .filter(b -> b.longer() > 1.6 * thickness.thickPx() || dashes.contains(b))
+                .filter(b -> b.solid() > HEAD || !text.leadsOn(b))
                 .toList();
         List<Solid> filled = solids.stream().map(Solids.Found::solid).toList();
-        Vectors.Drawn drawn = new Vectors(ink, lines, page, pxPerPt).of(open, filled, grey, new TextPlaces(rows, page));
+        Vectors.Drawn drawn = new Vectors(ink, lines, page, pxPerPt).of(open, filled, grey, text);
         return new Drawn(
                 drawn.strokes(), drawn.solids().stream().map(this::fill).toList());
     }
