@@ -26,8 +26,10 @@ public final class ScanReader {
     /** Share of the ink that a speck's box must hold to be dirt; and how much smaller than a line is wide it is. */
     private static final double SPECK = 0.9;
 
-    /** Share of its box that a small arrow fills at most: dashes fill more. */
-    private static final double HEAD = 0.7;
+    /** Share of its box that a small arrow fills at most, and its least width in thin pens: dashes fill more or are thinner. */
+    private static final double FILLED = 0.7;
+
+    private static final double HEAD = 2;
 
     /**
      * The marks of an upright page, and where that page lies.
@@ -121,12 +123,16 @@ public final class ScanReader {
         List<Blob> open = lineWork.stream()
                 .filter(b -> solids.stream().noneMatch(s -> s.isAllOf(b)))
                 .filter(b -> b.longer() > 1.6 * thickness.thickPx() || dashes.contains(b))
-                .filter(b -> b.solid() > HEAD || !text.leadsOn(b))
+                .filter(b -> !headed(b, thickness) || !text.leadsOn(b))
                 .toList();
         List<Solid> filled = solids.stream().map(Solids.Found::solid).toList();
         Vectors.Drawn drawn = new Vectors(ink, lines, page, pxPerPt).of(open, filled, grey, text);
         return new Drawn(
                 drawn.strokes(), drawn.solids().stream().map(this::fill).toList());
+    }
+
+    private static boolean headed(Blob b, Thickness thickness) {
+        return b.solid() < FILLED && b.shorter() > HEAD * thickness.thinPx();
     }
 
     private Fill fill(Solid s) {
