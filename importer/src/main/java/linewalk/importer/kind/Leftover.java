@@ -80,7 +80,9 @@ final class Leftover {
                         .anyMatch(a -> Math.abs(a.direction().along(Direction.of(s.a(), s.b()))) > 0.95
                                 && a.direction().aside(a.tip(), m) < 0.06 * p.sizePt() + p.tolPt());
         boolean side = p.shapes().stream().anyMatch(x -> x.edgePt(m) < p.tolPt());
-        return arrow || seat(m) || side || sign(m);
+        // its head may be lost in the wall that it touches
+        boolean adjusts = motifs.throttles().stream().anyMatch(t -> t.crossedBy(s));
+        return arrow || adjusts || seat(m) || side || sign(m);
     }
 
     private boolean known(Arc a) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import linewalk.drawing.Point;
 import linewalk.importer.page.Direction;
+import linewalk.importer.page.Segment;
 import linewalk.importer.symbol.Arc;
 
 /**
@@ -36,13 +37,24 @@ record Throttle(Point place, double sizePt, Direction flow, boolean adjustable) 
         return new Throttle(m, size, flow, across);
     }
 
-    /** Oblique, and longer than the throttle's waist. */
     private static boolean crosses(Arrow w, Point m, double size, Direction flow) {
-        double slope = Math.abs(w.direction().along(flow));
+        return crosses(new Segment(w.tail(), w.tip()), m, size, flow);
+    }
+
+    /** Oblique, and longer than the throttle's waist. */
+    private static boolean crosses(Segment s, Point m, double size, Direction flow) {
+        Direction way = Direction.of(s.a(), s.b());
+        double slope = Math.abs(way.along(flow));
+        Point middle = new Point((s.a().xPt() + s.b().xPt()) / 2, (s.a().yPt() + s.b().yPt()) / 2);
         return slope > 0.2
                 && slope < 0.97
-                && w.direction().aside(w.tail(), m) < 0.5 * size
-                && w.lengthPt() > 0.6 * size
-                && w.middle().distancePt(m) < size;
+                && way.aside(s.a(), m) < 0.5 * size
+                && s.lengthPt() > 0.6 * size
+                && middle.distancePt(m) < size;
+    }
+
+    /** The stroke lies as the arrow across does. */
+    boolean crossedBy(Segment s) {
+        return crosses(s, place, sizePt, flow);
     }
 }

@@ -18,6 +18,11 @@ final class Arms {
     /** By how much the direction of a short end may be wrong. */
     private static final double TURN = Math.toRadians(12);
 
+    /** Share of its length for which there must be ink where the other arm of a seat ought to be. */
+    private static final double MIRRORED = 0.85;
+
+    private static final double HALF_PX = 0.5;
+
     private static final double TURN_STEP = Math.toRadians(1);
 
     private final List<Round> balls;
@@ -56,13 +61,25 @@ final class Arms {
             }
         }
         out.removeIf(s -> arms.stream().anyMatch(a -> a.covers(s)));
-        List<Stretch> others = out.stream()
-                .filter(s -> bothWays(s)
-                        .anyMatch(t -> touchesBall(t) && arms.stream().anyMatch(a -> seat(t, a) != null)))
+        List<Stretch> whole = out.stream()
+                .filter(s -> bothWays(s).anyMatch(this::touchesBall))
                 .toList();
-        out.removeAll(others);
-        arms.addAll(others);
-        arms.forEach(a -> out.add(ended(a, arms)));
+        out.removeAll(whole);
+        arms.addAll(whole);
+        List<Stretch> lines = List.copyOf(out);
+        List<Stretch> mirrored = arms.stream()
+                .filter(a -> arms.stream().noneMatch(b -> b != a && bothWays(a).anyMatch(t -> seat(t, b) != null)))
+                .flatMap(a -> balls.stream().flatMap(b -> mirrored(a, b, lines)).limit(1))
+                .toList();
+        out.removeIf(s -> mirrored.stream().anyMatch(a -> a.covers(s)));
+        arms.addAll(mirrored);
+        List<Stretch> seats = arms.stream().map(a -> ended(a, arms, lines)).toList();
+        out.replaceAll(l -> bothWays(l)
+                .map(t -> endedAt(t, seats))
+                .filter(t -> t != null)
+                .findFirst()
+                .orElse(l));
+        out.addAll(seats);
         return out;
     }
 
@@ -70,19 +87,45 @@ final class Arms {
         return Stream.of(s, s.turned());
     }
 
-    /** Both arms of a seat are of one pen and end where they meet. */
-    private static Stretch ended(Stretch arm, List<Stretch> arms) {
+    /** Both arms of a seat are of one pen and end where they meet, on the line that leads there. */
+    private static Stretch ended(Stretch arm, List<Stretch> arms, List<Stretch> lines) {
         return bothWays(arm)
                 .flatMap(a -> arms.stream().filter(b -> b != arm).map(b -> seat(a, b)))
                 .filter(a -> a != null)
+                .map(a -> onLine(a, lines))
                 .findFirst()
                 .orElse(arm);
+    }
+
+    private static Stretch onLine(Stretch arm, List<Stretch> lines) {
+        return lines.stream()
+                .flatMap(Arms::bothWays)
+                .filter(l -> leadsTo(l, arm))
+                .findFirst()
+                .map(l -> l.at(l.along(arm.x1(), arm.y1()), 0))
+                .map(x -> new Stretch(arm.x0(), arm.y0(), x[0], x[1], arm.widthPx()))
+                .orElse(arm);
+    }
+
+    /** A line that leads to a seat ends there; null for others. */
+    private static Stretch endedAt(Stretch l, List<Stretch> seats) {
+        return seats.stream()
+                .filter(s ->
+                        leadsTo(l, s) && seats.stream().anyMatch(o -> o != s && o.x1() == s.x1() && o.y1() == s.y1()))
+                .findFirst()
+                .map(s -> new Stretch(l.x0(), l.y0(), s.x1(), s.y1(), l.widthPx()))
+                .orElse(null);
+    }
+
+    private static boolean leadsTo(Stretch l, Stretch arm) {
+        return l.aside(arm.x1(), arm.y1()) < near(arm)
+                && Math.abs(l.along(arm.x1(), arm.y1()) - l.length()) < 2 * near(arm);
     }
 
     /** An arm as it ends where another meets it that leads there too; null where none does. */
     private static Stretch seat(Stretch a, Stretch other) {
         double[] x = a.crossing(other);
-        double near = 2 * a.widthPx() + 2;
+        double near = 2 * near(a);
         boolean tip = x != null
                 && Math.hypot(x[0] - a.x1(), x[1] - a.y1()) < near
                 && bothWays(other).anyMatch(b -> Math.hypot(x[0] - b.x1(), x[1] - b.y1()) < near);
@@ -104,6 +147,37 @@ final class Arms {
 
     private static double near(Stretch s) {
         return 0.5 * s.widthPx() + 2;
+    }
+
+    /** The other arm of the seat, where there is ink for it: of this one's length, on the other side of the ball. */
+    private Stream<Stretch> mirrored(Stretch arm, Round ball, List<Stretch> lines) {
+        return bothWays(arm)
+                .filter(a -> touches(a, ball))
+                .map(a -> mirrored(onLine(a, lines), ball.x(), ball.y()))
+                .map(m -> inked(m, ball))
+                .filter(m -> m != null);
+    }
+
+    /** As its ink lies, at most a width beside where it is looked for; null where there is not enough. */
+    private Stretch inked(Stretch s, Round ball) {
+        double w = s.widthPx();
+        for (double off = 0; off <= w; off = off > 0 ? -off : HALF_PX - off) {
+            double[] inside = s.at(w, off);
+            Stretch from = new Stretch(inside[0], inside[1], s.x1(), s.y1(), w);
+            Stretch ink = ledOn(from, s.length());
+            if (ink.length() > MIRRORED * from.length() && touches(ink, ball)) {
+                double[] free = ink.at(-w, 0);
+                return new Stretch(free[0], free[1], ink.x1(), ink.y1(), w);
+            }
+        }
+        return null;
+    }
+
+    /** On the other side of the line from a place to its end. */
+    private static Stretch mirrored(Stretch s, double x, double y) {
+        Stretch axis = new Stretch(x, y, s.x1(), s.y1(), s.widthPx());
+        double[] foot = axis.at(axis.along(s.x0(), s.y0()), 0);
+        return new Stretch(2 * foot[0] - s.x0(), 2 * foot[1] - s.y0(), s.x1(), s.y1(), s.widthPx());
     }
 
     /** Null where the stretch is no arm of this ball's seat. */

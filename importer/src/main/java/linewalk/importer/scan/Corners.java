@@ -51,11 +51,18 @@ final class Corners {
     private static void meet(List<Stretch> out, int i, Stretch s, int j) {
         Stretch o = nearer(out.get(j), s);
         double[] x = s.crossing(o);
-        double most = ON * Math.max(s.widthPx(), o.widthPx()) + 2;
+        double most = led(s, o) + 2;
         if (x != null && sine(s, o) > TURN && beyond(s, x, most) && beyond(o, x, most)) {
             out.set(i, endingAt(x, s, out.get(i)));
             out.set(j, endingAt(x, o, out.get(j)));
         }
+    }
+
+    /** Two lines that come together at a sharp angle are one to the thinning from where their inks touch. */
+    private static double led(Stretch s, Stretch o) {
+        double width = Math.max(s.widthPx(), o.widthPx());
+        double sharp = Math.sqrt((1 - cosine(s, o)) / 2);
+        return Math.max(ON * width, (width + ONE_PX) / (2 * sharp));
     }
 
     /** Where others meet in one place that lies on this one too, it ends there. */
@@ -106,10 +113,12 @@ final class Corners {
     }
 
     private static double sine(Stretch a, Stretch b) {
-        double ax = (a.x1() - a.x0()) / a.length();
-        double ay = (a.y1() - a.y0()) / a.length();
-        double bx = (b.x1() - b.x0()) / b.length();
-        double by = (b.y1() - b.y0()) / b.length();
-        return Math.abs(ax * by - ay * bx);
+        return Math.sqrt(Math.max(0, 1 - cosine(a, b) * cosine(a, b)));
+    }
+
+    /** Of the angle between their ways to the corner. */
+    private static double cosine(Stretch a, Stretch b) {
+        return ((a.x1() - a.x0()) * (b.x1() - b.x0()) + (a.y1() - a.y0()) * (b.y1() - b.y0()))
+                / (a.length() * b.length());
     }
 }

@@ -263,14 +263,12 @@ final class DashRows {
 
     private DashRow row(List<Line> dashes) {
         Straight.Sums sums = new Straight.Sums();
-        double length = 0;
         for (Line l : dashes) {
             for (Piece p : l.pieces) {
                 sums.add(Straight.sums(p.xs, p.ys, 0, p.count() - 1));
             }
-            length += l.span();
         }
-        Straight straight = sums.snapped(length);
+        Straight straight = sums.snapped();
         return new DashRow(dashes, straight, usualGap(dashes), chain(dashes));
     }
 

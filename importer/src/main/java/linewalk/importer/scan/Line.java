@@ -13,13 +13,11 @@ final class Line {
     /** The line through all its pixels but those at its ends. */
     void fit() {
         Straight.Sums sums = new Straight.Sums();
-        double length = 0;
         for (Piece p : pieces) {
             int trim = Math.min(p.count() / 4, 3);
             sums.add(Straight.sums(p.xs, p.ys, trim, p.count() - 1 - trim));
-            length += p.length();
         }
-        straight = sums.count() < 2 ? pieces.get(0).straight : sums.snapped(length);
+        straight = sums.count() < 2 ? pieces.get(0).straight : sums.snapped();
     }
 
     /** Nothing else meets it anywhere. */

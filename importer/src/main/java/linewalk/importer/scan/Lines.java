@@ -18,6 +18,9 @@ final class Lines {
     /** Sine of the bend that thinning may leave in a straight line of a few widths' length. */
     private static final double BEND = Math.sin(Math.toRadians(9));
 
+    /** By how much one end of a short piece may lie beside where it belongs. */
+    private static final double UNSURE_PX = 2;
+
     /** In widths: a piece this short says nothing of its width. */
     private static final double BLIND = 2.5;
 
@@ -146,7 +149,9 @@ final class Lines {
         double apart = longer.aside(other.xs[other.count() / 2], other.ys[other.count() / 2]);
         // the middle of a short piece says more than its direction
         double slack = 1.2 + 0.15 * Math.max(wp, wq) + 0.02 * shorter;
-        return !samePen || apart > slack ? 1 : Math.min(p.straight.sine(q.straight), apart / Math.max(20, shorter));
+        double sine = p.straight.sine(q.straight);
+        boolean turns = sine > BEND + UNSURE_PX / shorter;
+        return !samePen || apart > slack || turns ? 1 : Math.min(sine, apart / Math.max(20, shorter));
     }
 
     private void union(Piece p, Piece q) {

@@ -3,6 +3,11 @@ package linewalk.importer.scan;
 /** A straight line in registered pixels: a point on it and a unit direction. */
 record Straight(double x, double y, double dx, double dy) {
 
+    /** Sines of how far a line may be off level and still be meant so: a long one, and one of a few pixels. */
+    private static final double LEAST_SNAPPED = Math.sin(Math.toRadians(0.7));
+
+    private static final double MOST_SNAPPED = Math.sin(Math.toRadians(8));
+
     /** Least squares through the points from i to j, both included. */
     static Straight through(double[] xs, double[] ys, int i, int j) {
         return sums(xs, ys, i, j).line();
@@ -58,11 +63,12 @@ record Straight(double x, double y, double dx, double dy) {
         }
 
         /** Level or upright where the points would hardly know the difference. */
-        Straight snapped(double lengthPx) {
+        Straight snapped() {
             Straight line = line();
             double off = Math.min(Math.abs(line.dx), Math.abs(line.dy));
-            // a short piece is known to half a pixel at its ends
-            if (off > Math.max(Math.sin(Math.toRadians(0.7)), 1.2 / lengthPx)) {
+            // thinning may step aside by a pixel anywhere: in the middle that turns the line most
+            double known = Math.min(MOST_SNAPPED, 1.5 / n);
+            if (off > Math.max(LEAST_SNAPPED, known)) {
                 return line;
             }
             return Math.abs(line.dx) > Math.abs(line.dy)
