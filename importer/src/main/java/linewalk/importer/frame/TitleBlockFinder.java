@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import linewalk.drawing.Box;
 import linewalk.drawing.SheetReading.Name;
 import linewalk.importer.lettering.Label;
@@ -20,6 +21,7 @@ import linewalk.importer.lettering.Label;
 public final class TitleBlockFinder {
 
     private static final String SHEET_WORD = "(?:SHEET|SHT|SH|PAGE|PG|BLATT|FOLIO)";
+    private static final List<String> LONG_WORDS = List.of("SHEET", "BLATT", "FOLIO");
     private static final String NAME = "([A-Z]{0,4}-?\\d{1,4}[A-Z]?(?:-\\d{1,3})?)";
     private static final Pattern NUMBERED = Pattern.compile("(?:^|.*[\\s:;,-])" + SHEET_WORD
             + "\\.?\\s*(?:NO\\.?|NUMBER)?\\s*[:#]?\\s*" + NAME + "(?:\\s*(?:OF|/|VON|DE)\\s*(\\d{1,4}))?");
@@ -98,7 +100,7 @@ public final class TitleBlockFinder {
     }
 
     private Optional<Found> captioned(Label caption) {
-        if (!SHEET_CAPTION.matcher(upper(caption)).matches()) {
+        if (!SHEET_CAPTION.matcher(upper(caption)).matches() && !almost(caption)) {
             return Optional.empty();
         }
         return valueOf(caption, SHEET_VALUE).flatMap(v -> {
@@ -109,6 +111,14 @@ public final class TitleBlockFinder {
                     ? Optional.empty()
                     : Optional.of(found(m, weight, "'" + v.text() + "' at the caption '" + caption.text() + "'"));
         });
+    }
+
+    /** A caption in small lettering of which a letter was lost in a scan. */
+    private static boolean almost(Label caption) {
+        String letters = upper(caption).replaceAll("[^A-Z]", "");
+        return caption.drawn()
+                && LONG_WORDS.stream().anyMatch(w -> IntStream.range(0, w.length())
+                        .anyMatch(i -> letters.equals(w.substring(0, i) + w.substring(i + 1))));
     }
 
     private static Found found(Matcher m, double weight, String evidence) {

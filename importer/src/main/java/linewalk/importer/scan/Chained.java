@@ -52,12 +52,11 @@ final class Chained {
         double[][] ends = facing(a, b);
         double gap = Math.hypot(ends[0][0] - ends[1][0], ends[0][1] - ends[1][1]);
         double aside = a.straight().aside(ends[1][0], ends[1][1]);
-        return gap < WIDEST * on
-                && aside < 1.5 + 0.4 * a.width()
+        return aside < 1.5 + 0.4 * a.width()
                 && (outline(a, b, gap)
                         || lost(a, b, gap)
                         || hidden(a, b, ends)
-                        || filled(ends)
+                        || gap < WIDEST * on && filled(ends)
                         || crossed(a, b, ends, gap, rows));
     }
 
@@ -69,12 +68,17 @@ final class Chained {
     /** A dash stands between them that was taken for something else: there is no more paper than two gaps have. */
     private boolean hidden(DashRow a, DashRow b, double[][] ends) {
         double usual = (a.gapPx() + b.gapPx()) / 2;
-        double from = a.straight().along(ends[0][0], ends[0][1]);
-        double to = a.straight().along(ends[1][0], ends[1][1]);
-        double paper = blank.px(a.straight(), from, to);
-        return Math.abs(to - from) < 1.3 * Math.max(a.onPx(), b.onPx()) + 2.6 * usual
+        double paper = paper(a, ends);
+        return Math.hypot(ends[0][0] - ends[1][0], ends[0][1] - ends[1][1])
+                        < 1.3 * Math.max(a.onPx(), b.onPx()) + 2.6 * usual
                 && paper > 1.4 * usual
                 && paper < 2.6 * usual;
+    }
+
+    private double paper(DashRow a, double[][] ends) {
+        double from = a.straight().along(ends[0][0], ends[0][1]);
+        double to = a.straight().along(ends[1][0], ends[1][1]);
+        return blank.px(a.straight(), from, to);
     }
 
     /** Hardly further apart than dashes are. */
@@ -85,7 +89,12 @@ final class Chained {
 
     /** A dash lies under a line that crosses, dashed or not; hardly more of it is to be seen than the line is wide. */
     private boolean crossed(DashRow a, DashRow b, double[][] ends, double gap, List<DashRow> rows) {
-        if (gap > Math.max(a.onPx(), b.onPx()) + 2.3 * Math.max(a.gapPx(), b.gapPx())) {
+        double on = Math.max(a.onPx(), b.onPx());
+        double off = Math.max(a.gapPx(), b.gapPx());
+        boolean one = gap < on + 2.3 * off;
+        // a second dash lies there whose ink is too ragged to be one
+        boolean two = gap < 2 * on + 3.4 * off && paper(a, ends) < 3.4 * off;
+        if (!one && !two) {
             return false;
         }
         return lines.stream().anyMatch(l -> {

@@ -3,6 +3,8 @@ package linewalk.importer.scan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import linewalk.importer.lettering.Cell;
 import linewalk.importer.ocr.ReadLetter;
 
@@ -131,7 +133,7 @@ record ReadRow(TextRow row, Upright upright, int turn, double cap, double baseli
     }
 
     /** Without first and last words that were read so badly that they are line work beside the text. */
-    ReadRow trimmed(double least) {
+    ReadRow trimmed(ToDoubleFunction<String> least) {
         int from = 0;
         int to = letters.size();
         for (int end = wordEnd(from); end < to && badly(from, end, least); end = wordEnd(from)) {
@@ -159,12 +161,10 @@ record ReadRow(TextRow row, Upright upright, int turn, double cap, double baseli
         return start;
     }
 
-    private boolean badly(int from, int to, double least) {
-        return letters.subList(from, to).stream()
-                        .mapToDouble(Letter::likelihood)
-                        .average()
-                        .orElse(0)
-                < least;
+    private boolean badly(int from, int to, ToDoubleFunction<String> least) {
+        List<Letter> word = letters.subList(from, to);
+        String text = word.stream().map(Letter::text).collect(Collectors.joining());
+        return word.stream().mapToDouble(Letter::likelihood).average().orElse(0) < least.applyAsDouble(text);
     }
 
     private ReadRow part(List<Letter> kept) {

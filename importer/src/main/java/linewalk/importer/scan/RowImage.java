@@ -100,7 +100,7 @@ record RowImage(Crop crop, double x0, double y0, double scale, double cap, doubl
         return new double[] {mx - w, my - h, mx + w, my + h};
     }
 
-    private static double cap(TextRow row, Upright upright) {
+    static double cap(TextRow row, Upright upright) {
         double[] heights = row.blobs().stream()
                 .mapToDouble(b -> box(b, upright)[3] - box(b, upright)[1])
                 .sorted()
@@ -111,7 +111,7 @@ record RowImage(Crop crop, double x0, double y0, double scale, double cap, doubl
         return tall[tall.length / 2];
     }
 
-    private static double baseline(TextRow row, Upright upright) {
+    static double baseline(TextRow row, Upright upright) {
         double cap = cap(row, upright);
         double[] feet = row.blobs().stream()
                 .filter(b -> box(b, upright)[3] - box(b, upright)[1] > 0.6 * cap)

@@ -23,6 +23,11 @@ final class ScanLettering {
     private static final double WELL = 0.8;
     private static final double READ = 0.5;
 
+    /** A word that drawings have bears itself out, unless it is so short that strokes may look like it. */
+    private static final double READ_KNOWN = 0.4;
+
+    private static final int LONG = 3;
+
     /** A letter alone has no neighbours to bear it out. */
     private static final double ALONE = 0.55;
 
@@ -36,17 +41,20 @@ final class ScanLettering {
     private final GrayU8 grey;
     private final Upright registered;
     private final LetterReader reader;
+    private final WellFormed wellFormed;
     private final List<TextRow> rows;
     private final Map<Sample, List<ReadLetter>> sampled = new HashMap<>();
 
     /** @param turn of the registered page */
     private record Sample(TextRow row, int turn) {}
 
-    ScanLettering(Bits ink, GrayU8 grey, Upright registered, LetterReader reader, List<TextRow> rows) {
+    ScanLettering(
+            Bits ink, GrayU8 grey, Upright registered, LetterReader reader, WellFormed wellFormed, List<TextRow> rows) {
         this.ink = ink;
         this.grey = grey;
         this.registered = registered;
         this.reader = reader;
+        this.wellFormed = wellFormed;
         this.rows = rows;
     }
 
@@ -97,7 +105,7 @@ final class ScanLettering {
                 words.stream().map(s -> look(s, page, pageTurn, alike)).toList();
         List<ReadRow> read = new ArrayList<>();
         for (Looked l : looked) {
-            ReadRow row = l.weighed(alike).trimmed(READ);
+            ReadRow row = wellFormed.of(l.weighed(alike)).trimmed(this::least);
             if (isText(row)) {
                 read.add(row);
             }
@@ -154,16 +162,20 @@ final class ScanLettering {
                 List<ReadLetter> known = alike.known(seen);
                 ReadRow one = ReadRow.of(seen, known == null ? seen.look(reader) : known);
                 if (isLetter(one) && (usual || one.likelihood() > SURE)) {
-                    out.add(one);
+                    out.add(wellFormed.of(one));
                 }
             }
         }
         return out;
     }
 
-    private static boolean isText(ReadRow r) {
+    private double least(String word) {
+        return word.length() >= LONG && wellFormed.knows(word) ? READ_KNOWN : READ;
+    }
+
+    private boolean isText(ReadRow r) {
         return r.words() > 0
-                && r.likelihood() > READ
+                && r.likelihood() > least(r.text().strip())
                 && r.words() * 2 >= r.letters().size();
     }
 

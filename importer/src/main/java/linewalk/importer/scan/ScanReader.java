@@ -86,11 +86,10 @@ public final class ScanReader {
                 .filter(b -> !dashes.contains(b) && solid.stream().noneMatch(s -> s.isAllOf(b)))
                 .toList();
         ScanLettering lettering = new ScanLettering(
-                ink, grey, registered, reader, new TextRows(open, pxPerPt / MM_PER_PT, thickness).find());
+                ink, grey, registered, reader, wellFormed, new TextRows(open, pxPerPt / MM_PER_PT, thickness).find());
         int turn = lettering.pageTurn();
         Upright page = registered.turned(turn).onPage(grey.width, grey.height);
-        List<ReadRow> rows =
-                lettering.read(page, turn).stream().map(wellFormed::of).toList();
+        List<ReadRow> rows = lettering.read(page, turn);
         List<Blob> lineWork = without(blobs, rows);
         boolean lying = turn % 2 == 0;
         double width = (lying ? grey.width : grey.height) / pxPerPt;

@@ -17,8 +17,9 @@ record Seen(TextRow row, Upright upright, int turn, RowImage image, List<Sign> s
     /** A letter alone that is read so well needs no second look. */
     private static final double SURE = 0.85;
 
-    static Seen of(TextRow row, GrayU8 grey, Upright page, int turn) {
+    static Seen of(TextRow found, GrayU8 grey, Upright page, int turn) {
         Upright turned = page.turned(turn);
+        TextRow row = Dirt.removed(found, turned);
         RowImage image = RowImage.of(row, grey, turned);
         List<Sign> signs = Sign.of(row, turned);
         List<Glimpse> glimpses = signs.stream().map(s -> Glimpse.of(image, s)).toList();

@@ -2,10 +2,11 @@ package linewalk.importer.scan;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
-import linewalk.importer.ocr.ReadLetter;
 
 /**
  * Where letters may be two and only one of the two makes a word of the drawing (a reference, a designation), that one is
@@ -29,6 +30,15 @@ final class WellFormed {
 
     private static final int MOST = 12;
 
+    /** Two words of which the other is more likely than this, against the first, leave it open. */
+    private static final double RIVAL = 0.8;
+
+    /** Letters that one takes for another. */
+    private static final List<String> ALIKE = List.of("B8", "D0O", "1I7li|", "5S", "8S", "2Z", "6G");
+
+    /** How likely it is the other one even where it was not among what was read, against what was. */
+    private static final double OTHER = 0.15;
+
     private final Predicate<String> known;
 
     private record Way(List<String> letters, double likelihood) {
@@ -43,6 +53,10 @@ final class WellFormed {
 
     WellFormed(Predicate<String> known) {
         this.known = known;
+    }
+
+    boolean knows(String word) {
+        return known.test(word);
     }
 
     /** The whole row is tried first, then each of its words that holds a letter: numbers are left as they are. */
@@ -76,39 +90,51 @@ final class WellFormed {
 
     /** Null where no likely reading makes a word of the drawing. */
     private List<ReadRow.Letter> known(List<ReadRow.Letter> letters, double likely) {
+        boolean mayBeNumber = letters.stream().allMatch(l -> ALIKE.stream().anyMatch(a -> a.contains(l.text())));
+        boolean others = !mayBeNumber || NOUGHT_FIRST.matcher(text(letters)).matches();
         List<Way> ways = List.of(new Way(List.of(), 1));
         for (ReadRow.Letter l : letters) {
-            ways = with(ways, l);
+            ways = with(ways, l, others);
         }
         double best = ways.get(0).likelihood();
         if (known.test(text(letters))) {
             return letters;
         }
-        return ways.stream()
+        List<Way> good = ways.stream()
                 .filter(w -> w.likelihood() > likely * best
                         && !LETTER_O_FIRST.matcher(w.text(letters)).matches()
                         && known.test(w.text(letters)))
-                .findFirst()
-                .map(w -> said(letters, w))
-                .orElse(null);
+                .toList();
+        boolean open = good.isEmpty()
+                || good.size() > 1
+                        && good.get(1).likelihood() > RIVAL * good.get(0).likelihood();
+        return open ? null : said(letters, good.get(0));
     }
 
     private static String text(List<ReadRow.Letter> letters) {
         return new Way(letters.stream().map(ReadRow.Letter::text).toList(), 1).text(letters);
     }
 
-    private static List<Way> with(List<Way> before, ReadRow.Letter letter) {
+    /** @param others whether letters that look alike count where they were not read */
+    private static List<Way> with(List<Way> before, ReadRow.Letter letter, boolean others) {
         List<Way> out = new ArrayList<>();
         for (Way w : before) {
-            add(out, w, letter.text(), letter.likelihood());
-            for (ReadLetter.Option o : letter.options()) {
-                if (!o.text().equals(letter.text())) {
-                    add(out, w, o.text(), o.likelihood());
-                }
-            }
+            likelihoods(letter, others).forEach((text, likelihood) -> add(out, w, text, likelihood));
         }
         out.sort(Comparator.comparingDouble((Way w) -> -w.likelihood()));
         return out.subList(0, Math.min(MOST, out.size()));
+    }
+
+    private static Map<String, Double> likelihoods(ReadRow.Letter letter, boolean others) {
+        Map<String, Double> all = new LinkedHashMap<>();
+        all.put(letter.text(), letter.likelihood());
+        letter.options().forEach(o -> all.putIfAbsent(o.text(), o.likelihood()));
+        for (String alike : ALIKE) {
+            if (others && alike.contains(letter.text())) {
+                alike.chars().forEach(c -> all.merge(Character.toString(c), OTHER * letter.likelihood(), Math::max));
+            }
+        }
+        return all;
     }
 
     private static void add(List<Way> out, Way before, String letter, double likelihood) {
