@@ -34,7 +34,7 @@ final class WellFormed {
     private static final double RIVAL = 0.8;
 
     /** Letters that one takes for another. */
-    private static final List<String> ALIKE = List.of("B8", "D0O", "1I7li|", "5S", "8S", "2Z", "6G");
+    private static final List<String> ALIKE = List.of("B8", "D0O", "1Ili|", "17", "5S", "8S", "2Z", "6G");
 
     /** How likely it is the other one even where it was not among what was read, against what was. */
     private static final double OTHER = 0.15;
@@ -90,11 +90,12 @@ final class WellFormed {
 
     /** Null where no likely reading makes a word of the drawing. */
     private List<ReadRow.Letter> known(List<ReadRow.Letter> letters, double likely) {
-        boolean mayBeNumber = letters.stream().allMatch(l -> ALIKE.stream().anyMatch(a -> a.contains(l.text())));
-        boolean others = !mayBeNumber || NOUGHT_FIRST.matcher(text(letters)).matches();
+        boolean others = mayBeMisread(letters);
         List<Way> ways = List.of(new Way(List.of(), 1));
         for (ReadRow.Letter l : letters) {
-            ways = with(ways, l, others);
+            // a designation begins with the number of its circuit (ISO 1219-2)
+            boolean circuit = l == letters.get(0) && digit(l);
+            ways = with(ways, l, others && !circuit);
         }
         double best = ways.get(0).likelihood();
         if (known.test(text(letters))) {
@@ -109,6 +110,17 @@ final class WellFormed {
                 || good.size() > 1
                         && good.get(1).likelihood() > RIVAL * good.get(0).likelihood();
         return open ? null : said(letters, good.get(0));
+    }
+
+    /** Some of its signs are figures, and it is no number. */
+    private static boolean mayBeMisread(List<ReadRow.Letter> word) {
+        boolean number = word.stream().allMatch(l -> ALIKE.stream().anyMatch(a -> a.contains(l.text())));
+        return word.stream().anyMatch(WellFormed::digit)
+                && (!number || NOUGHT_FIRST.matcher(text(word)).matches());
+    }
+
+    private static boolean digit(ReadRow.Letter l) {
+        return Character.isDigit(l.text().charAt(0));
     }
 
     private static String text(List<ReadRow.Letter> letters) {

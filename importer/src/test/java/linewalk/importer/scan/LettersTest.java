@@ -54,4 +54,11 @@ class LettersTest {
 
         assertThat(texts(sketch)).contains("SHT 1 ZN B1", "2 FILL WITH OIL AND SEAL IT");
     }
+
+    @Test
+    void aSpeckAboveTheLineIsNoLetter() {
+        Sketch sketch = notes().text("1A1", 400, 500, 64).line(5, 520, 462, 524, 462);
+
+        assertThat(texts(sketch)).contains("1A1");
+    }
 }
