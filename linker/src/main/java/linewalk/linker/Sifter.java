@@ -29,7 +29,6 @@ final class Sifter {
     private static final double DROPPED = 0.4;
     static final double DOUBTFUL = 0.7;
     private static final double SURE_READING = 0.9;
-    private static final double LIKELY_ENOUGH = 0.08;
     private static final double STRONG = 0.8;
     private static final int SEVERAL = 3;
 
@@ -155,7 +154,7 @@ final class Sifter {
             return List.of(top);
         }
         return r.readings().stream()
-                .filter(s -> s.likelihood() >= LIKELY_ENOUGH && s.likelihood() >= top.likelihood() / 5)
+                .filter(s -> s.likelihood() >= top.likelihood() / 5)
                 .toList();
     }
 
@@ -193,10 +192,11 @@ final class Sifter {
                 bestWeight = weight;
             }
         }
-        double confidence = r.origin() == Origin.HAND ? 1 : posterior(page, placing, r, best) * bestWeight / sum;
-        if (confidence < DROPPED) {
+        double any = r.origin() == Origin.HAND ? 1 : posterior(page, placing, r, best);
+        if (any < DROPPED) {
             return null;
         }
+        double confidence = r.origin() == Origin.HAND ? 1 : any * bestWeight / sum;
         Ref ref = ref(page, placing, r, best, confidence);
         if (confidence < DOUBTFUL) {
             findings.add(doubtful(ref, likely));

@@ -1,5 +1,6 @@
 package linewalk.importer.lettering;
 
+import java.util.ArrayList;
 import java.util.List;
 import linewalk.drawing.Box;
 import linewalk.drawing.Point;
@@ -44,5 +45,19 @@ public record Label(String text, Box box, double sizePt, double angleDeg, List<W
     /** The label is turned so that it reads upwards or downwards. */
     public boolean upright() {
         return Math.abs(angleDeg - 90) < 20 || Math.abs(angleDeg - 270) < 20;
+    }
+
+    /** Lines of text as one text. */
+    public static Label joined(List<Label> lines) {
+        Label first = lines.get(0);
+        Box box = first.box();
+        List<Word> words = new ArrayList<>();
+        StringBuilder text = new StringBuilder();
+        for (Label l : lines) {
+            box = box.union(l.box());
+            words.addAll(l.words());
+            text.append(text.length() == 0 ? "" : " ").append(l.text());
+        }
+        return new Label(text.toString(), box, first.sizePt(), first.angleDeg(), words, Readings.joined(lines));
     }
 }

@@ -31,6 +31,10 @@ public final class ReferenceGrammar {
         public Parsed {
             readings = List.copyOf(readings);
         }
+
+        Parsed with(List<Says> others) {
+            return new Parsed(form, others, label, words, zoned);
+        }
     }
 
     private static final String LETTERS_FIRST = "[A-Z]{1,2}-?\\d{1,2}";

@@ -1,7 +1,9 @@
 package linewalk.importer.ocr;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** Which letters of a read line belong to which signs of its row: in order, each to the sign that it lies on. */
 public final class OnSigns {
@@ -14,6 +16,8 @@ public final class OnSigns {
 
     /** Letters that touch are one sign: so many at most. */
     private static final int MOST = 3;
+
+    private static final double TWICE = 0.5;
 
     private static final double MANY = 1e9;
 
@@ -104,16 +108,18 @@ public final class OnSigns {
         if (letters.size() == 1) {
             return letters.get(0);
         }
-        StringBuilder text = new StringBuilder();
-        double likelihood = 1;
-        for (ReadLetter l : letters) {
-            text.append(l.text());
-            likelihood *= l.likelihood();
-        }
+        String text = letters.stream().map(ReadLetter::text).collect(Collectors.joining());
+        double likelihood = letters.stream().mapToDouble(ReadLetter::likelihood).reduce(1, (x, y) -> x * y);
         ReadLetter a = letters.get(0);
         ReadLetter b = letters.get(letters.size() - 1);
-        ReadLetter.Option said = new ReadLetter.Option(text.toString(), likelihood);
-        return new ReadLetter(a.x0Px(), a.y0Px(), b.x1Px(), b.y1Px(), a.afterBlank(), List.of(said));
+        List<ReadLetter.Option> options = new ArrayList<>();
+        options.add(new ReadLetter.Option(text, likelihood));
+        // the reader may have said one letter twice
+        letters.stream()
+                .map(l -> new ReadLetter.Option(l.text(), Math.min(likelihood, TWICE * l.likelihood())))
+                .filter(o -> options.stream().noneMatch(p -> p.text().equals(o.text())))
+                .forEach(options::add);
+        return new ReadLetter(a.x0Px(), a.y0Px(), b.x1Px(), b.y1Px(), a.afterBlank(), options);
     }
 
     private double apart(Place sign, List<ReadLetter> read) {

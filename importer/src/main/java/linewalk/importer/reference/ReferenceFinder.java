@@ -23,6 +23,7 @@ import linewalk.importer.frame.Frame;
 import linewalk.importer.lettering.Label;
 import linewalk.importer.lettering.ReferenceGrammar;
 import linewalk.importer.lettering.ReferenceGrammar.Parsed;
+import linewalk.importer.lettering.SaidReadings;
 import linewalk.importer.line.Net;
 import linewalk.importer.line.Node;
 import linewalk.importer.page.Direction;
@@ -71,7 +72,7 @@ public final class ReferenceFinder {
     /** Lines of text that together are one candidate. */
     private record Candidate(List<Label> lines, Parsed parsed) {
         Label text() {
-            return TextBlocks.joined(lines);
+            return Label.joined(lines);
         }
     }
 
@@ -157,7 +158,7 @@ public final class ReferenceFinder {
             met = endAt(o).isPresent() ? o : met;
         }
         Parsed all = new Parsed(zoned(met).orElseThrow().form(), List.of(new Says(targets, 1)), null, false, true);
-        add(TextBlocks.joined(inside), box, all, null, endAt(met).orElse(null), met, EnumSet.of(Evidence.FLAG));
+        add(Label.joined(inside), box, all, null, endAt(met).orElse(null), met, EnumSet.of(Evidence.FLAG));
         used.addAll(inside);
     }
 
@@ -167,7 +168,7 @@ public final class ReferenceFinder {
             symbols.named().stream().filter(n -> n.flag() == flag).findFirst().ifPresent(this::addNamed);
             return;
         }
-        Label text = TextBlocks.joined(inside);
+        Label text = Label.joined(inside);
         Optional<Parsed> parsed = FlagTest.parse(grammar, flag, inside);
         if (parsed.isPresent()) {
             addFlag(flag, inside, text, parsed.get());
@@ -205,8 +206,9 @@ public final class ReferenceFinder {
     }
 
     private void addLetter(Outline flag, Label letter, Label said) {
-        Parsed parsed = FlagTest.saysSheet(grammar, said.text()).orElseThrow();
-        Label text = TextBlocks.joined(List.of(letter, said));
+        Parsed parsed =
+                SaidReadings.of(said, t -> FlagTest.saysSheet(grammar, t)).orElseThrow();
+        Label text = Label.joined(List.of(letter, said));
         Set<Evidence> evidence = EnumSet.of(Evidence.FLAG);
         Parsed lettered = new Parsed("A:" + parsed.form(), parsed.readings(), letter.text(), true, parsed.zoned());
         add(
@@ -298,8 +300,10 @@ public final class ReferenceFinder {
             List<Label> lines = new ArrayList<>(List.of(l));
             for (int n = 1; n <= 4; n++) {
                 List<Label> block = List.copyOf(lines);
-                grammar.parse(TextBlocks.joined(block).text())
+                Label text = Label.joined(block);
+                grammar.parse(text.text())
                         .filter(p -> p.zoned() || p.words())
+                        .flatMap(p -> SaidReadings.of(text, grammar::parse))
                         .ifPresent(p -> found.add(new Candidate(block, p)));
                 Optional<Label> next = blocks.below(lines.get(lines.size() - 1));
                 if (next.isEmpty() || used.contains(next.get())) {
@@ -371,7 +375,7 @@ public final class ReferenceFinder {
                 box,
                 text.text(),
                 parsed.form(),
-                SaidReadings.of(text, parsed, grammar),
+                parsed.readings(),
                 label,
                 flow,
                 FlowMarks.byTip(end, flag),

@@ -1,12 +1,10 @@
 package linewalk.importer.reference;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import linewalk.drawing.Box;
 import linewalk.importer.lettering.Label;
-import linewalk.importer.lettering.Readings;
 import linewalk.importer.page.Direction;
 import linewalk.importer.page.Near;
 
@@ -48,18 +46,5 @@ final class TextBlocks {
         return Math.abs(p.x0Pt() - q.x0Pt()) < slack
                 || Math.abs(p.x1Pt() - q.x1Pt()) < slack
                 || Math.abs(p.center().xPt() - q.center().xPt()) < slack;
-    }
-
-    static Label joined(List<Label> lines) {
-        Label first = lines.get(0);
-        Box box = first.box();
-        List<Label.Word> words = new ArrayList<>();
-        StringBuilder text = new StringBuilder();
-        for (Label l : lines) {
-            box = box.union(l.box());
-            words.addAll(l.words());
-            text.append(text.length() == 0 ? "" : " ").append(l.text());
-        }
-        return new Label(text.toString(), box, first.sizePt(), first.angleDeg(), words, Readings.joined(lines));
     }
 }

@@ -53,7 +53,7 @@ final class Chained {
         double gap = Math.hypot(ends[0][0] - ends[1][0], ends[0][1] - ends[1][1]);
         double aside = a.straight().aside(ends[1][0], ends[1][1]);
         return aside < 1.5 + 0.4 * a.width()
-                && (outline(a, b, gap)
+                && (outline(a, b, ends, gap)
                         || lost(a, b, gap)
                         || hidden(a, b, ends)
                         || gap < WIDEST * on && filled(ends)
@@ -61,8 +61,15 @@ final class Chained {
     }
 
     /** A chain line is no pipe: whatever stands on an outline's side, the side goes on behind it. */
-    private static boolean outline(DashRow a, DashRow b, double gap) {
-        return a.chain() && gap < Math.max(a.onPx(), b.onPx()) + 2.3 * Math.max(a.gapPx(), b.gapPx());
+    private boolean outline(DashRow a, DashRow b, double[][] ends, double gap) {
+        double on = Math.max(a.onPx(), b.onPx());
+        double off = Math.max(a.gapPx(), b.gapPx());
+        return a.chain() && (gap < on + 2.3 * off || twoRagged(a, ends, on, off, gap));
+    }
+
+    /** Two dashes lie there whose ink is too ragged, or too faint, for this row. */
+    private boolean twoRagged(DashRow a, double[][] ends, double on, double off, double gap) {
+        return gap < 2 * on + 3.4 * off && paper(a, ends) < 3.4 * off;
     }
 
     /** A dash stands between them that was taken for something else: there is no more paper than two gaps have. */
@@ -92,9 +99,7 @@ final class Chained {
         double on = Math.max(a.onPx(), b.onPx());
         double off = Math.max(a.gapPx(), b.gapPx());
         boolean one = gap < on + 2.3 * off;
-        // a second dash lies there whose ink is too ragged to be one
-        boolean two = gap < 2 * on + 3.4 * off && paper(a, ends) < 3.4 * off;
-        if (!one && !two) {
+        if (!one && !twoRagged(a, ends, on, off, gap)) {
             return false;
         }
         return lines.stream().anyMatch(l -> {

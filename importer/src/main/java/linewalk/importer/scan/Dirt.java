@@ -11,6 +11,13 @@ final class Dirt {
     /** How far a speck ends above the line; stops and commas end lower. */
     private static final double ABOVE = 0.3;
 
+    private static final double FLAT = 1.3;
+
+    /** Where the middle of a hyphen lies, in heights of a capital above the line. */
+    private static final double LOWEST = 0.25;
+
+    private static final double HIGHEST = 0.6;
+
     private Dirt() {}
 
     /** @param upright turned so that the row reads from left to right */
@@ -28,7 +35,14 @@ final class Dirt {
         double[] box = RowImage.box(b, upright);
         return Math.max(box[2] - box[0], box[3] - box[1]) < LARGEST * cap
                 && box[3] < baseline - ABOVE * cap
+                && !hyphen(box, cap, baseline)
                 && row.blobs().stream().noneMatch(o -> o != b && over(box, RowImage.box(o, upright)));
+    }
+
+    /** Small print at a low resolution has hyphens as small as specks: level ones, at half the height of a capital. */
+    private static boolean hyphen(double[] box, double cap, double baseline) {
+        double height = (baseline - (box[1] + box[3]) / 2) / cap;
+        return box[2] - box[0] > FLAT * (box[3] - box[1]) && height > LOWEST && height < HIGHEST;
     }
 
     /** The dot of an i, the upper one of a colon. */

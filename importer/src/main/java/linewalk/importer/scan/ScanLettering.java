@@ -23,8 +23,8 @@ final class ScanLettering {
     private static final double WELL = 0.8;
     private static final double READ = 0.5;
 
-    /** A word that drawings have bears itself out, unless it is so short that strokes may look like it. */
-    private static final double READ_KNOWN = 0.4;
+    /** A word that drawings have, unless it is so short that strokes may look like it, or the next line of a text. */
+    private static final double READ_BORNE_OUT = 0.4;
 
     private static final int LONG = 3;
 
@@ -103,15 +103,20 @@ final class ScanLettering {
                 Alike.on(words.stream().flatMap(s -> s.glimpses().stream()).toList());
         List<Looked> looked =
                 words.stream().map(s -> look(s, page, pageTurn, alike)).toList();
+        List<ReadRow> weighed = looked.stream()
+                .map(l -> wellFormed.of(l.weighed(alike)).trimmed(this::least))
+                .toList();
+        List<ReadRow> plain =
+                weighed.stream().filter(r -> isText(r, least(r.text().strip()))).toList();
         List<ReadRow> read = new ArrayList<>();
-        for (Looked l : looked) {
-            ReadRow row = wellFormed.of(l.weighed(alike)).trimmed(this::least);
-            if (isText(row)) {
-                read.add(row);
+        for (ReadRow r : weighed) {
+            boolean block = plain.stream().anyMatch(p -> p.row().besideLine(r.row()));
+            if (isText(r, block ? READ_BORNE_OUT : least(r.text().strip()))) {
+                read.add(r);
             }
         }
         read.addAll(alone(page, read, alike));
-        return read;
+        return wellFormed.alike(read);
     }
 
     private record Looked(Seen seen, List<ReadLetter> letters) {
@@ -132,7 +137,8 @@ final class ScanLettering {
             return new Looked(s, known);
         }
         Looked best = turns(s, page, pageTurn);
-        if (isText(ReadRow.of(best.seen(), best.letters()))) {
+        ReadRow row = ReadRow.of(best.seen(), best.letters());
+        if (isText(row, least(row.text().strip()))) {
             alike.note(best.seen(), best.letters());
         }
         return best;
@@ -170,12 +176,12 @@ final class ScanLettering {
     }
 
     private double least(String word) {
-        return word.length() >= LONG && wellFormed.knows(word) ? READ_KNOWN : READ;
+        return word.length() >= LONG && wellFormed.knows(word) ? READ_BORNE_OUT : READ;
     }
 
-    private boolean isText(ReadRow r) {
+    private static boolean isText(ReadRow r, double least) {
         return r.words() > 0
-                && r.likelihood() > least(r.text().strip())
+                && r.likelihood() > least
                 && r.words() * 2 >= r.letters().size();
     }
 

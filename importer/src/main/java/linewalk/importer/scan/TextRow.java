@@ -15,6 +15,11 @@ import linewalk.importer.lettering.Cell;
  */
 record TextRow(List<Blob> blobs, boolean along, Cell cell, int x0, int y0, int x1, int y1) {
 
+    /** Part of the height by which two lines of one text may differ; from one line to the next in heights. */
+    private static final double SAME_HEIGHT = 0.3;
+
+    private static final double SPACING = 3;
+
     TextRow(List<Blob> blobs, boolean along, Cell cell) {
         this(
                 blobs,
@@ -33,6 +38,23 @@ record TextRow(List<Blob> blobs, boolean along, Cell cell, int x0, int y0, int x
                 .sorted()
                 .toArray();
         return sizes[(int) (sizes.length * 0.7)];
+    }
+
+    /** The other is the line of text above or below, printed as high as this one. */
+    boolean besideLine(TextRow other) {
+        double cap = capPx();
+        double apart = along ? middle(y0, y1, other.y0, other.y1) : middle(x0, x1, other.x0, other.x1);
+        double aside = along ? middle(x0, x1, other.x0, other.x1) : middle(y0, y1, other.y0, other.y1);
+        int length = along ? Math.max(x1 - x0, other.x1 - other.x0) : Math.max(y1 - y0, other.y1 - other.y0);
+        return along == other.along
+                && Math.abs(cap - other.capPx()) < SAME_HEIGHT * cap
+                && apart > cap
+                && apart < SPACING * cap
+                && aside < length / 2.0;
+    }
+
+    private static double middle(int a0, int a1, int b0, int b1) {
+        return Math.abs(a0 + a1 - b0 - b1) / 2.0;
     }
 
     Blob first(Predicate<Blob> of) {

@@ -126,6 +126,7 @@ final class Vectors {
         }
         List<Solid> filled = Crossings.without(solids, straight, outlines.rings());
         List<Solid> heads = new Tips(gauge, upright, filled).of(straight);
+        InHeads.join(straight, heads);
         ArrowShafts shafts = new ArrowShafts(gauge, upright);
         for (Solid h : heads) {
             if (h.outline().size() == 3) {

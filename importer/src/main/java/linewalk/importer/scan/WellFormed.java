@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
+import linewalk.importer.lettering.Confusions;
 
 /**
  * Where letters may be two and only one of the two makes a word of the drawing (a reference, a designation), that one is
@@ -32,9 +33,6 @@ final class WellFormed {
 
     /** Two words of which the other is more likely than this, against the first, leave it open. */
     private static final double RIVAL = 0.8;
-
-    /** Letters that one takes for another. */
-    private static final List<String> ALIKE = List.of("B8", "D0O", "1Ili|", "17", "5S", "8S", "2Z", "6G");
 
     /** How likely it is the other one even where it was not among what was read, against what was. */
     private static final double OTHER = 0.15;
@@ -77,6 +75,44 @@ final class WellFormed {
         return row.with(out);
     }
 
+    /** The names of a page once all of it was read: those that would be made like no other may be others. */
+    List<ReadRow> alike(List<ReadRow> rows) {
+        NamesAlike names = new NamesAlike(rows.stream()
+                .flatMap(r -> words(r.letters()).stream())
+                .map(WellFormed::text)
+                .filter(this::name)
+                .toList());
+        return rows.stream()
+                .map(r -> r.with(words(r.letters()).stream()
+                        .flatMap(w -> alike(w, names).stream())
+                        .toList()))
+                .toList();
+    }
+
+    private List<ReadRow.Letter> alike(List<ReadRow.Letter> word, NamesAlike names) {
+        String read = text(word);
+        if (!name(read)) {
+            return word;
+        }
+        List<Way> ways = List.of(new Way(List.of(), 1));
+        for (ReadRow.Letter l : word) {
+            ways = with(ways, l, false);
+        }
+        double asRead = word.stream().mapToDouble(ReadRow.Letter::likelihood).reduce(1, (a, b) -> a * b);
+        return ways.stream()
+                .filter(w -> name(w.text(word)))
+                .filter(w -> w.likelihood() * names.odds(read, w.text(word)) > asRead)
+                .findFirst()
+                .map(w -> said(word, w))
+                .orElse(word);
+    }
+
+    private boolean name(String word) {
+        return known.test(word)
+                && word.chars().anyMatch(Character::isLetter)
+                && word.chars().anyMatch(Character::isDigit);
+    }
+
     private static List<List<ReadRow.Letter>> words(List<ReadRow.Letter> letters) {
         List<List<ReadRow.Letter>> words = new ArrayList<>();
         for (ReadRow.Letter l : letters) {
@@ -114,7 +150,8 @@ final class WellFormed {
 
     /** Some of its signs are figures, and it is no number. */
     private static boolean mayBeMisread(List<ReadRow.Letter> word) {
-        boolean number = word.stream().allMatch(l -> ALIKE.stream().anyMatch(a -> a.contains(l.text())));
+        boolean number =
+                word.stream().noneMatch(l -> Confusions.others(l.text()).isEmpty());
         return word.stream().anyMatch(WellFormed::digit)
                 && (!number || NOUGHT_FIRST.matcher(text(word)).matches());
     }
@@ -141,10 +178,8 @@ final class WellFormed {
         Map<String, Double> all = new LinkedHashMap<>();
         all.put(letter.text(), letter.likelihood());
         letter.options().forEach(o -> all.putIfAbsent(o.text(), o.likelihood()));
-        for (String alike : ALIKE) {
-            if (others && alike.contains(letter.text())) {
-                alike.chars().forEach(c -> all.merge(Character.toString(c), OTHER * letter.likelihood(), Math::max));
-            }
+        if (others) {
+            Confusions.others(letter.text()).forEach(o -> all.merge(o, OTHER * letter.likelihood(), Math::max));
         }
         return all;
     }

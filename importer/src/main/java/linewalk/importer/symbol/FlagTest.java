@@ -10,6 +10,7 @@ import linewalk.drawing.Box;
 import linewalk.importer.lettering.Label;
 import linewalk.importer.lettering.ReferenceGrammar;
 import linewalk.importer.lettering.ReferenceGrammar.Parsed;
+import linewalk.importer.lettering.SaidReadings;
 import linewalk.importer.page.Glyph;
 import linewalk.importer.page.Near;
 import linewalk.importer.page.Stroke;
@@ -83,12 +84,17 @@ public final class FlagTest {
 
     /** What the words inside an outline say together; one above the other they may be sheet and zone. */
     public static Optional<Parsed> parse(ReferenceGrammar grammar, Outline o, List<Label> inside) {
-        String text = inside.stream().map(Label::text).collect(Collectors.joining(" "));
+        return inside.isEmpty()
+                ? Optional.empty()
+                : SaidReadings.of(Label.joined(inside), text -> parse(grammar, o, inside, text));
+    }
+
+    private static Optional<Parsed> parse(ReferenceGrammar grammar, Outline o, List<Label> inside, String text) {
         Optional<Parsed> joined = grammar.parse(text);
         if (joined.isPresent()) {
             return joined;
         } else if (inside.size() == 2) {
-            return grammar.parse(inside.get(0).text() + "/" + inside.get(1).text());
+            return grammar.parse(text.replaceFirst(" (?=\\S*$)", "/"));
         }
         // a box around "2A1" may well be a part of that name; hexagons, pentagons and brackets are drawn for references
         return inside.size() == 1 && (o.corners() != 4 && !o.circle() || o.bracket())

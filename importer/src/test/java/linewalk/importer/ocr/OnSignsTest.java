@@ -51,6 +51,19 @@ class OnSignsTest {
     }
 
     @Test
+    void whatTwoLettersOnOneSignSayMayBeOneLetterReadTwice() {
+        ReadLetter wide = OnSigns.of(signs(0, 20, 25, 65, 70, 90), read("AOMB", 0, 25, 45, 70), 35)
+                .get(1);
+        assertThat(wide.options()).extracting(ReadLetter.Option::text).containsExactly("OM", "O", "M");
+    }
+
+    @Test
+    void twoEqualLettersOnOneSignAreNoLetterTwice() {
+        assertThat(on(signs(0, 20, 25, 65, 70, 90), read("A44B", 0, 25, 45, 70)))
+                .containsExactly("A", "44", "B");
+    }
+
+    @Test
     void placesMayBeOffByALetter() {
         assertThat(on(
                         signs(0, 20, 25, 45, 50, 70, 75, 95, 100, 145, 150, 170),

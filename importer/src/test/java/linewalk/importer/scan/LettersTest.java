@@ -55,6 +55,15 @@ class LettersTest {
         assertThat(texts(sketch)).contains("SHT 1 ZN B1", "2 FILL WITH OIL AND SEAL IT");
     }
 
+    /** As small as a speck, but level and at half the height of the capitals. */
+    @Test
+    void aShortHyphenIsNoSpeck() {
+        Sketch sketch =
+                notes().text("H", 400, 500, 64).line(5, 453, 478, 460, 478).text("08", 470, 500, 64);
+
+        assertThat(texts(sketch)).contains("H-08");
+    }
+
     @Test
     void aSpeckAboveTheLineIsNoLetter() {
         Sketch sketch = notes().text("1A1", 400, 500, 64).line(5, 520, 462, 524, 462);

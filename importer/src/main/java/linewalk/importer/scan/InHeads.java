@@ -1,0 +1,58 @@
+package linewalk.importer.scan;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Short, thick stretches that thinning leaves along the middle of an arrowhead, apart from the line that ends in it: the
+ * line goes on to the tip instead.
+ */
+final class InHeads {
+
+    /** A stretch in a head is at most so much longer than the head. */
+    private static final double LONGEST = 1.2;
+
+    /** Short stretches are askew by some degrees. */
+    private static final double SAME_WAY = Math.cos(Math.toRadians(15));
+
+    private InHeads() {}
+
+    /** @param straight is changed */
+    static void join(List<Stretch> straight, List<Solid> heads) {
+        for (Solid head : heads) {
+            List<Stretch> inside = head.outline().size() == 3
+                    ? straight.stream().filter(t -> within(t, head)).toList()
+                    : List.of();
+            for (Stretch t : inside) {
+                led(straight, t).ifPresent(line -> join(straight, t, line));
+            }
+        }
+    }
+
+    private static boolean within(Stretch t, Solid head) {
+        return t.length() < LONGEST * head.span()
+                && head.covers((t.x0() + t.x1()) / 2, (t.y0() + t.y1()) / 2)
+                && (head.covers(t.x0(), t.y0()) || head.covers(t.x1(), t.y1()));
+    }
+
+    /** The line that ends where the stretch starts, which is turned to start there. */
+    private static Optional<Stretch> led(List<Stretch> straight, Stretch t) {
+        return straight.stream()
+                .filter(l -> l != t && l.length() > t.length())
+                .flatMap(l -> List.of(l, l.turned()).stream())
+                .filter(l -> leads(l, t) || leads(l, t.turned()))
+                .findFirst();
+    }
+
+    private static boolean leads(Stretch l, Stretch t) {
+        double along = ((l.x1() - l.x0()) * (t.x1() - t.x0()) + (l.y1() - l.y0()) * (t.y1() - t.y0()))
+                / (l.length() * t.length());
+        return along > SAME_WAY && Math.hypot(l.x1() - t.x0(), l.y1() - t.y0()) < t.widthPx() + 1;
+    }
+
+    private static void join(List<Stretch> straight, Stretch t, Stretch line) {
+        double[] far = line.at(Math.max(line.along(t.x0(), t.y0()), line.along(t.x1(), t.y1())), 0);
+        straight.removeIf(s -> s.equals(t) || s.equals(line) || s.equals(line.turned()));
+        straight.add(new Stretch(line.x0(), line.y0(), far[0], far[1], line.widthPx()));
+    }
+}

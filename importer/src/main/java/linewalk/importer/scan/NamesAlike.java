@@ -1,0 +1,36 @@
+package linewalk.importer.scan;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
+
+/**
+ * How the names of a page are made: {@code MP9} of {@code MP4} and {@code MP10}. Of two ways to read a name the one made
+ * like others of the page is the likelier one.
+ */
+final class NamesAlike {
+
+    private static final Pattern NUMBER = Pattern.compile("\\d+");
+
+    private final Map<String, Integer> makes = new HashMap<>();
+
+    /** @param names as read, each as often as it stands on the page */
+    NamesAlike(List<String> names) {
+        names.forEach(n -> makes.merge(make(n), 1, Integer::sum));
+    }
+
+    /**
+     * By how much another way to read a name is likelier than the first since more of the page's names are made like it.
+     *
+     * @param read how the name is counted now
+     */
+    double odds(String read, String other) {
+        int elsewhere = makes.getOrDefault(make(read), 1) - 1;
+        return make(read).equals(make(other)) ? 1 : (1.0 + makes.getOrDefault(make(other), 0)) / (1 + elsewhere);
+    }
+
+    private static String make(String name) {
+        return NUMBER.matcher(name).replaceAll("9");
+    }
+}

@@ -1,0 +1,27 @@
+package linewalk.importer.scan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Of two ways to read a name, the one made like others of its page is the likelier one. */
+class NamesAlikeTest {
+
+    private static final NamesAlike PAGE = new NamesAlike(List.of("MP3", "MP4", "MP10", "MPI1", "1V1", "2V1", "1Z1"));
+
+    @Test
+    void aNameMadeLikeNoOtherIsUnlikely() {
+        assertThat(PAGE.odds("MPI1", "MP11")).isEqualTo(4);
+    }
+
+    @Test
+    void namesOfTheSameMakeAreAllAsLikely() {
+        assertThat(PAGE.odds("MP3", "MP8")).isEqualTo(1);
+    }
+
+    @Test
+    void aMakeThatThePageDoesNotHaveIsUnlikely() {
+        assertThat(PAGE.odds("1V1", "1Y1")).isEqualTo(0.5);
+    }
+}
