@@ -1,9 +1,9 @@
 package linewalk.renderer.scheme;
 
-import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /** Divides a scheme into parts of which each fits a column. */
 final class Division {
@@ -22,7 +22,6 @@ final class Division {
     private final Numbered scheme;
     private final Fitting fits;
     private final Size column;
-    private final List<BitSet> parts = new ArrayList<>();
 
     private Division(Numbered scheme, Size column, Fitting fits) {
         this.scheme = scheme;
@@ -31,16 +30,12 @@ final class Division {
     }
 
     static List<BitSet> of(Numbered scheme, Size column, Fitting fits) {
-        Division division = new Division(scheme, column, fits);
-        division.divide(scheme.all());
-        return division.parts;
+        return new Division(scheme, column, fits).divided(scheme.all());
     }
 
     /** A part that turned out not to fit, in two or more. */
     static List<BitSet> of(Numbered scheme, Size column, Fitting fits, BitSet part) {
-        Division division = new Division(scheme, column, fits);
-        division.halve(part);
-        return division.parts;
+        return new Division(scheme, column, fits).halves(part);
     }
 
     /** How many columns the fields of a part fill: none that fills more than one fits one. */
@@ -56,15 +51,13 @@ final class Division {
         return columns(scheme, part, column);
     }
 
-    private void divide(BitSet part) {
-        if (part.cardinality() == 1 || columns(part) <= 1 && fits.test(part)) {
-            parts.add(part);
-        } else {
-            halve(part);
-        }
+    private List<BitSet> divided(BitSet part) {
+        boolean isWhole = part.cardinality() == 1 || columns(part) <= 1 && fits.test(part);
+        return isWhole ? List.of(part) : halves(part);
     }
 
-    private void halve(BitSet part) {
+    /** Both halves are divided at once: neither asks for the other. */
+    private List<BitSet> halves(BitSet part) {
         double columns = columns(part);
         int most = Math.max(2, (int) Math.ceil(columns));
         List<Supplier<Bisection.Halves>> ways = Bisection.of(scheme, part, (most / 2) / (double) most);
@@ -74,7 +67,9 @@ final class Division {
                 .filter(w -> fits.both(w.first(), w.second()))
                 .findFirst()
                 .orElseGet(ways.get(0));
-        divide(best.first());
-        divide(best.second());
+        return Stream.of(best.first(), best.second())
+                .parallel()
+                .flatMap(half -> divided(half).stream())
+                .toList();
     }
 }

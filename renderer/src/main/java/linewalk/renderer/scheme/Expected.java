@@ -5,6 +5,7 @@ import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import linewalk.renderer.iso.Side;
 
@@ -13,7 +14,7 @@ final class Expected {
 
     private final Numbered scheme;
     private final Function<Net, Size> mark;
-    private final Map<BitSet, List<Size>> known = new HashMap<>();
+    private final Map<BitSet, List<Size>> known = new ConcurrentHashMap<>();
 
     /** @param mark the size of a net's match mark */
     Expected(Numbered scheme, Function<Net, Size> mark) {
@@ -30,14 +31,19 @@ final class Expected {
     List<Size> pieces(BitSet part) {
         List<Size> pieces = known.get(part);
         if (pieces == null) {
-            pieces = new ArrayList<>();
-            BitSet left = (BitSet) part.clone();
-            while (!left.isEmpty()) {
-                BitSet piece = piece(left);
-                left.andNot(piece);
-                pieces.add(outline(piece));
-            }
+            pieces = outlines(part);
             known.put(part, pieces);
+        }
+        return pieces;
+    }
+
+    private List<Size> outlines(BitSet part) {
+        List<Size> pieces = new ArrayList<>();
+        BitSet left = (BitSet) part.clone();
+        while (!left.isEmpty()) {
+            BitSet piece = piece(left);
+            left.andNot(piece);
+            pieces.add(outline(piece));
         }
         return pieces;
     }

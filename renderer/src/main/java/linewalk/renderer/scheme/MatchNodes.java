@@ -1,8 +1,8 @@
 package linewalk.renderer.scheme;
 
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** Match marks as nodes, each made once: a part that is cut out again in the same way is known to have been laid out. */
 final class MatchNodes {
@@ -10,7 +10,7 @@ final class MatchNodes {
     private record Mark(Net net, boolean here, List<Integer> otherPages, boolean above, int part) {}
 
     private final Paging.MatchMark marks;
-    private final Map<Mark, Node> made = new HashMap<>();
+    private final Map<Mark, Node> made = new ConcurrentHashMap<>();
 
     MatchNodes(Paging.MatchMark marks) {
         this.marks = marks;

@@ -101,13 +101,15 @@ public final class Paging {
     /** Match marks grow with the number of pages that they name: a page that no longer fits is divided once more. */
     private List<Layout> laidOut(List<BitSet> parts) {
         List<List<BitSet>> pages = Gathering.of(parts, this::sizes, page);
+        List<Layout> layouts = layouts(pages);
         for (int i = 0; i < pages.size(); i++) {
             List<BitSet> on = pages.get(i);
             BitSet last = on.get(on.size() - 1);
-            boolean fits = pieces.layOut(on(on, pages), page.widthPt()).size().isWithin(page);
+            boolean fits = layouts.get(i).size().isWithin(page);
             if (!fits && on.size() > 1) {
                 on.remove(last);
                 pages.add(i + 1, new ArrayList<>(List.of(last)));
+                layouts = layouts(pages);
                 i = -1;
             } else if (!fits && last.cardinality() > 1) {
                 List<BitSet> more = new ArrayList<>(parts);
@@ -116,7 +118,11 @@ public final class Paging {
                 return laidOut(more);
             }
         }
-        return pages.stream()
+        return layouts;
+    }
+
+    private List<Layout> layouts(List<List<BitSet>> pages) {
+        return pages.parallelStream()
                 .map(p -> pieces.layOut(on(p, pages), page.widthPt()))
                 .toList();
     }

@@ -7,19 +7,20 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 
 /**
  * Lays schemes out piece by piece, a piece being what nets join, and sets the pieces on shelves. A piece that was laid out
- * is kept: it is wanted again for other papers and other pages.
+ * is kept: it is wanted again for other papers and other pages. Several threads may ask at once.
  */
 public final class Pieces {
 
     /** @param of the scheme that was laid out first in its shape */
     private record Known(Scheme of, Layout layout) {}
 
-    private final Map<Shape, Known> laidOut = new HashMap<>();
-    private final Map<BitSet, List<Layout>> alone = new HashMap<>();
+    private final Map<Shape, Known> laidOut = new ConcurrentHashMap<>();
+    private final Map<BitSet, List<Layout>> alone = new ConcurrentHashMap<>();
 
     /** @param mostPt width that shelves may take; a piece that is wider has one of its own */
     Layout layOut(Scheme scheme, double mostPt) {
@@ -42,7 +43,13 @@ public final class Pieces {
     }
 
     private Layout laidOut(Scheme piece) {
-        Known known = laidOut.computeIfAbsent(Shape.of(piece), s -> new Known(piece, Layering.of(piece)));
+        Shape shape = Shape.of(piece);
+        Known known = laidOut.get(shape);
+        if (known == null) {
+            // not within the map, which would keep other threads from pieces of their own
+            known = new Known(piece, Layering.of(piece));
+            laidOut.put(shape, known);
+        }
         return known.of == piece ? known.layout : Shape.carried(known.layout, known.of, piece);
     }
 
