@@ -27,8 +27,10 @@ final class Bisection {
     private final int[][] nets;
     private final int[] netsOf;
     private final int[] degree;
+    private final int[] order;
 
-    private Bisection(Numbered scheme, BitSet part) {
+    /** @param part of two nodes or more */
+    Bisection(Numbered scheme, BitSet part) {
         this.scheme = scheme;
         nodes = part.stream().toArray();
         netsOf = new int[nodes.length];
@@ -45,24 +47,22 @@ final class Bisection {
             }
         });
         nets = joining.toArray(int[][]::new);
+        order = order();
     }
 
     /**
      * Some ways to divide, the best first, each made when it is asked for. Both halves have a node or more.
      *
-     * @param part of two nodes or more
      * @param share of the first half by area, 0 to 1
      */
-    static List<Supplier<Halves>> of(Numbered scheme, BitSet part, double share) {
-        Bisection b = new Bisection(scheme, part);
-        int[] order = b.order();
-        return b.cuts(order, share).stream()
-                .<Supplier<Halves>>map(cut -> () -> b.halves(order, cut))
+    List<Supplier<Halves>> ways(double share) {
+        return cuts(share).stream()
+                .<Supplier<Halves>>map(cut -> () -> halves(cut))
                 .toList();
     }
 
     /** What would be nothing but ends of lines in one half stands with the lines in the other. */
-    private Halves halves(int[] order, int cut) {
+    private Halves halves(int cut) {
         BitSet first = new BitSet();
         BitSet second = new BitSet();
         for (int i = 0; i < order.length; i++) {
@@ -149,7 +149,7 @@ final class Bisection {
     }
 
     /** Where to cut the order, best first. */
-    private List<Integer> cuts(int[] order, double share) {
+    private List<Integer> cuts(double share) {
         double total = Arrays.stream(nodes).mapToDouble(this::area).sum();
         int[] left = new int[nets.length];
         double[] cost = new double[order.length];

@@ -60,7 +60,7 @@ final class Division {
     private List<BitSet> halves(BitSet part) {
         double columns = columns(part);
         int most = Math.max(2, (int) Math.ceil(columns));
-        List<Supplier<Bisection.Halves>> ways = Bisection.of(scheme, part, (most / 2) / (double) most);
+        List<Supplier<Bisection.Halves>> ways = scheme.bisection(part).ways((most / 2) / (double) most);
         Bisection.Halves best = ways.stream()
                 .limit(columns < TWO_COLUMNS ? ways.size() : 0)
                 .map(Supplier::get)

@@ -14,12 +14,7 @@ final class Joining {
     /** Of a column's sides. */
     private static final double TOUCHING = 1.1;
 
-    private record Pair(BitSet one, BitSet two, int nets) {
-
-        BitSet both() {
-            return Numbered.union(one, two);
-        }
-    }
+    private record Pair(BitSet one, BitSet two, int nets) {}
 
     private final Numbered scheme;
     private final Size column;
@@ -47,26 +42,28 @@ final class Joining {
 
     private boolean joinsTwo(List<BitSet> parts) {
         for (Pair p : pairs(parts)) {
-            if (failed.contains(p.both())) {
+            BitSet both = Numbered.union(p.one, p.two);
+            if (failed.contains(both)) {
                 continue;
             }
-            if (Division.columns(scheme, p.both(), column) <= 1 && mayFit(p) && fits.test(p.both())) {
-                parts.set(parts.indexOf(p.one), p.both());
+            if (Division.columns(scheme, both, column) <= 1 && mayFit(p) && fits.test(both)) {
+                parts.set(parts.indexOf(p.one), both);
                 parts.remove(p.two);
                 return true;
             }
-            failed.add(p.both());
+            failed.add(both);
         }
         return false;
     }
 
     private List<Pair> pairs(List<BitSet> parts) {
+        List<BitSet> nets = parts.stream().map(scheme::netsOf).toList();
         List<Pair> pairs = new ArrayList<>();
         for (int i = 0; i < parts.size(); i++) {
-            for (BitSet other : parts.subList(i + 1, parts.size())) {
-                BitSet nets = scheme.netsOf(parts.get(i));
-                nets.and(scheme.netsOf(other));
-                pairs.add(new Pair(parts.get(i), other, nets.cardinality()));
+            for (int j = i + 1; j < parts.size(); j++) {
+                BitSet shared = (BitSet) nets.get(i).clone();
+                shared.and(nets.get(j));
+                pairs.add(new Pair(parts.get(i), parts.get(j), shared.cardinality()));
             }
         }
         pairs.sort(Comparator.comparingInt(p -> -p.nets));

@@ -24,16 +24,24 @@ final class Kernel implements TestController.ILayoutExecutionListener {
         this.turns = turns;
     }
 
-    /** @param turns nodes at which lines only turn back */
-    static void layout(ElkNode graph, Predicate<ElkNode> turns) {
+    /**
+     * Lays a graph out, without telling its nodes and edges their places.
+     *
+     * @param turns nodes at which lines only turn back
+     */
+    static LGraph laidOut(ElkNode graph, Predicate<ElkNode> turns) {
         TestController phases = new TestController(LayeredOptions.ALGORITHM_ID);
         phases.addLayoutExecutionListener(new Kernel(turns));
         ElkLayered layered = new ElkLayered();
         layered.setTestController(phases);
-        ElkGraphTransformer transformer = new ElkGraphTransformer();
-        LGraph inner = transformer.importGraph(graph);
+        LGraph inner = new ElkGraphTransformer().importGraph(graph);
         layered.doLayout(inner, new BasicProgressMonitor());
-        transformer.applyLayout(inner);
+        return inner;
+    }
+
+    /** Tells the nodes and edges from which a layout was made their places. */
+    static void place(LGraph laidOut) {
+        new ElkGraphTransformer().applyLayout(laidOut);
     }
 
     @Override

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import linewalk.renderer.iso.PortPlace;
+import org.eclipse.elk.alg.layered.graph.LGraph;
 import org.eclipse.elk.alg.layered.options.CrossingMinimizationStrategy;
 import org.eclipse.elk.alg.layered.options.GreedySwitchType;
 import org.eclipse.elk.alg.layered.options.LayeredMetaDataProvider;
@@ -13,6 +14,7 @@ import org.eclipse.elk.alg.layered.options.LayeredOptions;
 import org.eclipse.elk.alg.layered.options.NodePlacementStrategy;
 import org.eclipse.elk.core.data.LayoutMetaDataService;
 import org.eclipse.elk.core.math.ElkPadding;
+import org.eclipse.elk.core.math.KVector;
 import org.eclipse.elk.core.options.Direction;
 import org.eclipse.elk.core.options.EdgeRouting;
 import org.eclipse.elk.core.options.PortConstraints;
@@ -50,6 +52,8 @@ final class Layering {
     private final Map<Net.Meeting, ElkPort> ports = new LinkedHashMap<>();
     private final Map<ElkEdge, Wire> wires = new LinkedHashMap<>();
     private final List<Division> divisions = new ArrayList<>();
+    private LGraph laidOut;
+    private Layout layout;
 
     /** A point of its own where lines of a net meet, none of which leads to all others. */
     private record Division(ElkNode box, ElkPort below, ElkPort above) {
@@ -66,10 +70,10 @@ final class Layering {
     }
 
     /** @param scheme in one piece */
-    static Layout of(Scheme scheme) {
+    static Layering of(Scheme scheme) {
         Layering layering = filled(scheme);
-        Kernel.layout(layering.graph, layering::isTurn);
-        return layering.layout();
+        layering.laidOut = Kernel.laidOut(layering.graph, layering::isTurn);
+        return layering;
     }
 
     /** What the kernel is given, without places. */
@@ -172,7 +176,25 @@ final class Layering {
         return port;
     }
 
-    private Layout layout() {
+    Scheme scheme() {
+        return scheme;
+    }
+
+    Size size() {
+        KVector size = laidOut.getActualSize();
+        return new Size(size.x / UNITS_A_PT, size.y / UNITS_A_PT);
+    }
+
+    /** Made when it is first asked for: of most layouts only the size is wanted. */
+    synchronized Layout layout() {
+        if (layout == null) {
+            Kernel.place(laidOut);
+            layout = drawn();
+        }
+        return layout;
+    }
+
+    private Layout drawn() {
         Map<Node, Point2D> places = new LinkedHashMap<>();
         boxes.forEach((node, box) -> places.put(node, point(box.getX(), box.getY())));
         List<Layout.Course> courses = new ArrayList<>();
@@ -182,8 +204,8 @@ final class Layering {
             }
         });
         List<Layout.Course> drawn = Junctions.withoutTails(courses);
-        return new Layout(
-                graph.getWidth() / UNITS_A_PT, graph.getHeight() / UNITS_A_PT, places, drawn, Junctions.dots(drawn));
+        Size size = size();
+        return new Layout(size.widthPt(), size.heightPt(), places, drawn, Junctions.dots(drawn));
     }
 
     private static List<Point2D> points(ElkEdgeSection s) {

@@ -5,6 +5,7 @@ import java.util.BitSet;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** A scheme whose nodes and nets go by their places in its lists; a part of it is a set of numbers of nodes. */
 final class Numbered {
@@ -13,6 +14,7 @@ final class Numbered {
     private final Map<Node, Integer> numbers = new IdentityHashMap<>();
     private final List<BitSet> nodesOfNets = new ArrayList<>();
     private final List<BitSet> netsOfNodes = new ArrayList<>();
+    private final Map<BitSet, Bisection> bisections = new ConcurrentHashMap<>();
 
     Numbered(Scheme scheme) {
         this.scheme = scheme;
@@ -64,6 +66,15 @@ final class Numbered {
         BitSet nets = new BitSet();
         part.stream().forEach(n -> nets.or(netsOfNodes.get(n)));
         return nets;
+    }
+
+    /**
+     * How a part falls in two, found once: columns of every width come from the same parts.
+     *
+     * @param part of two nodes or more
+     */
+    Bisection bisection(BitSet part) {
+        return bisections.computeIfAbsent(part, p -> new Bisection(this, p));
     }
 
     static BitSet union(BitSet one, BitSet two) {

@@ -127,12 +127,8 @@ public final class Paging {
                 .toList();
     }
 
+    /** Of the pieces of a part with its match marks, as if all others stood on one other page. */
     private List<Size> sizes(BitSet part) {
-        return alone(part).stream().map(Layout::size).toList();
-    }
-
-    /** A part with its match marks, as if all others stood on one other page. */
-    private List<Layout> alone(BitSet part) {
         return pieces.alone(part, () -> {
             BitSet others = scheme.all();
             others.andNot(part);

@@ -16,41 +16,42 @@ import java.util.function.Supplier;
  */
 public final class Pieces {
 
-    /** @param of the scheme that was laid out first in its shape */
-    private record Known(Scheme of, Layout layout) {}
-
-    private final Map<Shape, Known> laidOut = new ConcurrentHashMap<>();
-    private final Map<BitSet, List<Layout>> alone = new ConcurrentHashMap<>();
+    private final Map<Shape, Layering> laidOut = new ConcurrentHashMap<>();
+    private final Map<BitSet, List<Size>> alone = new ConcurrentHashMap<>();
 
     /** @param mostPt width that shelves may take; a piece that is wider has one of its own */
     Layout layOut(Scheme scheme, double mostPt) {
-        List<Layout> pieces = each(scheme);
+        List<Layout> pieces = of(scheme).stream().map(this::layout).toList();
         return pieces.size() == 1 ? pieces.get(0) : onShelves(pieces, mostPt);
     }
 
-    /** The pieces of a part of the picture, laid out once. */
-    List<Layout> alone(BitSet part, Supplier<Scheme> scheme) {
-        List<Layout> known = alone.get(part);
+    /** The sizes of the pieces of a part of the picture, each laid out once. */
+    List<Size> alone(BitSet part, Supplier<Scheme> scheme) {
+        List<Size> known = alone.get(part);
         if (known == null) {
-            known = each(scheme.get());
+            known = of(scheme.get()).stream()
+                    .map(piece -> laidOut(piece).size())
+                    .toList();
             alone.put(part, known);
         }
         return known;
     }
 
-    private List<Layout> each(Scheme scheme) {
-        return of(scheme).stream().map(this::laidOut).toList();
+    private Layout layout(Scheme piece) {
+        Layering known = laidOut(piece);
+        return known.scheme() == piece ? known.layout() : Shape.carried(known.layout(), known.scheme(), piece);
     }
 
-    private Layout laidOut(Scheme piece) {
+    /** The scheme that was laid out first in the shape of a piece. */
+    private Layering laidOut(Scheme piece) {
         Shape shape = Shape.of(piece);
-        Known known = laidOut.get(shape);
+        Layering known = laidOut.get(shape);
         if (known == null) {
             // not within the map, which would keep other threads from pieces of their own
-            known = new Known(piece, Layering.of(piece));
+            known = Layering.of(piece);
             laidOut.put(shape, known);
         }
-        return known.of == piece ? known.layout : Shape.carried(known.layout, known.of, piece);
+        return known;
     }
 
     /** On a shelf they keep the order of the scheme. */
