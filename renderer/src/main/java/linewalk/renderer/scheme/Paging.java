@@ -21,13 +21,6 @@ public final class Paging {
         Figure mark(Net net, boolean here, List<Integer> otherPages, boolean above);
     }
 
-    private static final int MOST_COLUMNS = 3;
-    /** Each part is one more place where the eye must look for a letter: worth so many pages. */
-    private static final double PART_PAGES = 0.25;
-    /** Two parts on one page: nothing that is divided costs less. */
-    private static final double LEAST_DIVIDED = 1 + 2 * PART_PAGES;
-
-    private static final double BETWEEN_COLUMNS_PT = 16;
     private static final String MATCH = "match";
 
     private final Numbered scheme;
@@ -70,28 +63,7 @@ public final class Paging {
 
     private List<Layout> pages() {
         List<Layout> single = single();
-        return single.isEmpty() ? laidOut(divided()) : single;
-    }
-
-    /** In columns of the width at which they are best read. */
-    private List<BitSet> divided() {
-        List<BitSet> best = List.of();
-        double least = Double.MAX_VALUE;
-        for (int columns = 1; columns <= MOST_COLUMNS && least > LEAST_DIVIDED; columns++) {
-            double widthPt = (page.widthPt() - (columns - 1) * BETWEEN_COLUMNS_PT) / columns;
-            List<BitSet> parts = parts(new Size(widthPt, page.heightPt()));
-            double cost = Gathering.of(parts, this::sizes, page).size() + PART_PAGES * parts.size();
-            if (cost < least) {
-                best = parts;
-                least = cost;
-            }
-        }
-        return best;
-    }
-
-    private List<BitSet> parts(Size column) {
-        Fitting fits = fitting(column);
-        return Joining.of(Division.of(scheme, column, fits), scheme, column, this::sizes, fits);
+        return single.isEmpty() ? laidOut(new Planning(scheme, page, expected, this::sizes).parts()) : single;
     }
 
     private Fitting fitting(Size column) {
