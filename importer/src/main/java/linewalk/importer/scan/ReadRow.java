@@ -40,8 +40,8 @@ record ReadRow(TextRow row, Upright upright, int turn, double cap, double baseli
 
     private static final double NO_BLANK = 0.2;
 
-    /** How far a bar leans that is a slash, of its height: figures of inclined lettering lean up to 15 degrees (ISO 3098). */
-    private static final double SLASH = 0.28;
+    /** How much further a slash leans than the letters beside it: inclined lettering leans by 15 degrees (ISO 3098). */
+    private static final double SLASH = 0.1;
 
     /** Share of the capitals' height that a small letter does not reach. */
     private static final double TALL = 0.88;
@@ -64,18 +64,29 @@ record ReadRow(TextRow row, Upright upright, int turn, double cap, double baseli
         List<Letter> letters = new ArrayList<>();
         List<Sign> said = new ArrayList<>();
         Sign last = null;
+        double lean = lean(signs);
         for (int i = 0; i < signs.size(); i++) {
             ReadLetter l = read.get(i);
             if (l != null) {
                 Sign s = signs.get(i);
                 boolean blank = last != null && blank(last, s, l.afterBlank(), cell, cap);
-                String text = byShape(l.text(), s, cap, baseline);
+                String text = byShape(l.text(), s, lean, cap, baseline);
                 letters.add(new Letter(text, l.likelihood(), s.x0(), s.x1(), blank, l.options()));
                 said.add(s);
                 last = s;
             }
         }
         return smallCapitals(letters, said, baseline);
+    }
+
+    /** How far the letters lean: strokes alone may be slashes. */
+    private static double lean(List<Sign> signs) {
+        double[] slants = signs.stream()
+                .filter(s -> !s.bar())
+                .mapToDouble(Sign::slant)
+                .sorted()
+                .toArray();
+        return slants.length < 2 ? 0 : (slants[(slants.length - 1) / 2] + slants[slants.length / 2]) / 2;
     }
 
     /** A y that does not hang below the line is a Y: letters as tall as it in its word are capitals of a smaller size. */
@@ -102,9 +113,9 @@ record ReadRow(TextRow row, Upright upright, int turn, double cap, double baseli
     }
 
     /** What a letter's own ink says better than its neighbours: a leaning bar is a slash, a tall c is a C. */
-    private static String byShape(String text, Sign c, double cap, double baseline) {
+    private static String byShape(String text, Sign c, double lean, double cap, double baseline) {
         boolean tall = c.height() > TALL * cap;
-        if (tall && c.bar() && c.slant() > SLASH && "1Il|!i/".contains(text)) {
+        if (tall && c.bar() && c.slant() > lean + SLASH && "1Il|!i/".contains(text)) {
             return "/";
         }
         if (c.height() < 0.75 * cap && c.y1() < baseline - 0.25 * cap && "23".contains(text)) {
