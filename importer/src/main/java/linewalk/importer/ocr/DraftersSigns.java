@@ -14,6 +14,9 @@ final class DraftersSigns {
 
     private static final String RARE = "?!@#\u00a2\u00a5\u20ac\u00a3$\u00a9\u00ae\u00a7\u00ab\u00bb|\\^~";
 
+    /** What such signs are in words of drawings. */
+    private static final Map<String, String> SAME = Map.of("@", "0", "\u00a5", "Y", "$", "S");
+
     /** How much rarer on drawings, about. */
     private static final double SHARE = 0.1;
 
@@ -45,7 +48,7 @@ final class DraftersSigns {
         double before = 0;
         double after = 0;
         for (Option o : read) {
-            String text = inWord && o.text().equals("@") ? "0" : o.text();
+            String text = inWord ? SAME.getOrDefault(o.text(), o.text()) : o.text();
             double w = RARE.contains(text) ? SHARE * o.likelihood() : o.likelihood();
             weight.merge(text, w, Double::sum);
             before += o.likelihood();

@@ -13,6 +13,9 @@ final class NamesAlike {
 
     private static final Pattern NUMBER = Pattern.compile("\\d+");
 
+    /** Of the two coils of a valve, say. */
+    private static final Pattern LETTER_BEHIND = Pattern.compile("(?<=9)\\p{L}$");
+
     private final Map<String, Integer> makes = new HashMap<>();
 
     /** @param names as read, each as often as it stands on the page */
@@ -31,6 +34,6 @@ final class NamesAlike {
     }
 
     private static String make(String name) {
-        return NUMBER.matcher(name).replaceAll("9");
+        return LETTER_BEHIND.matcher(NUMBER.matcher(name).replaceAll("9")).replaceFirst("A");
     }
 }

@@ -19,6 +19,11 @@ record ReadRow(TextRow row, Upright upright, int turn, double cap, double baseli
     record Letter(
             String text, double likelihood, double x0, double x1, boolean afterBlank, List<ReadLetter.Option> options) {
 
+        /** How sure it is that a letter stands here, whichever it is. */
+        double sure() {
+            return options.stream().mapToDouble(ReadLetter.Option::likelihood).reduce(likelihood, Math::max);
+        }
+
         /** Another letter of the same look, so as likely as what was read. */
         Letter spelled(String other) {
             return new Letter(other, Math.max(likelihood, saying(other).likelihood()), x0, x1, afterBlank, options);
@@ -132,9 +137,9 @@ record ReadRow(TextRow row, Upright upright, int turn, double cap, double baseli
         return text.toString();
     }
 
-    /** Mean likelihood of its letters; 0 where nothing was read. */
+    /** How sure it is on average that letters stand here; 0 where nothing was read. */
     double likelihood() {
-        return letters.stream().mapToDouble(Letter::likelihood).average().orElse(0);
+        return letters.stream().mapToDouble(Letter::sure).average().orElse(0);
     }
 
     /** Letters and figures among what was read. */
@@ -176,7 +181,7 @@ record ReadRow(TextRow row, Upright upright, int turn, double cap, double baseli
     private boolean badly(int from, int to, ToDoubleFunction<String> least) {
         List<Letter> word = letters.subList(from, to);
         String text = word.stream().map(Letter::text).collect(Collectors.joining());
-        return word.stream().mapToDouble(Letter::likelihood).average().orElse(0) < least.applyAsDouble(text);
+        return word.stream().mapToDouble(Letter::sure).average().orElse(0) < least.applyAsDouble(text);
     }
 
     private ReadRow part(List<Letter> kept) {

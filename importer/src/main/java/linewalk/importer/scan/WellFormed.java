@@ -143,8 +143,9 @@ final class WellFormed {
                         && known.test(w.text(letters)))
                 .toList();
         boolean open = good.isEmpty()
-                || good.size() > 1
-                        && good.get(1).likelihood() > RIVAL * good.get(0).likelihood();
+                || good.stream()
+                        .anyMatch(w -> w.likelihood() > RIVAL * good.get(0).likelihood()
+                                && !w.text(letters).equalsIgnoreCase(good.get(0).text(letters)));
         return open ? null : said(letters, good.get(0));
     }
 

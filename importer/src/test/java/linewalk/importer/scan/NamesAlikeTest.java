@@ -20,6 +20,13 @@ class NamesAlikeTest {
         assertThat(PAGE.odds("MP3", "MP8")).isEqualTo(1);
     }
 
+    /** The coils of one valve. */
+    @Test
+    void whateverLetterStandsBehindTheNumber() {
+        assertThat(new NamesAlike(List.of("Y2", "Y3A", "Y3B")).odds("Y3A", "Y34"))
+                .isEqualTo(1);
+    }
+
     @Test
     void aMakeThatThePageDoesNotHaveIsUnlikely() {
         assertThat(PAGE.odds("1V1", "1Y1")).isEqualTo(0.5);
