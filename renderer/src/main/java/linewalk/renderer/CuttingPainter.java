@@ -7,15 +7,11 @@ import java.awt.geom.NoninvertibleTransformException;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import linewalk.drawing.Component;
 import linewalk.drawing.Point;
-import linewalk.drawing.Position;
 import linewalk.drawing.Reference;
 import linewalk.drawing.Sheet;
 import linewalk.linker.Leg;
@@ -38,7 +34,7 @@ final class CuttingPainter {
     private final Page page;
     private final Rectangle2D area;
     private final Canvas c;
-    private final Map<String, Position> switched = new HashMap<>();
+    private final CuttingWords words;
 
     CuttingPainter(PrintJob job, Doubts doubts, SourcePages sources, Page page, Rectangle2D area) {
         this.job = job;
@@ -47,13 +43,7 @@ final class CuttingPainter {
         this.page = page;
         this.area = area;
         c = page.canvas();
-        Stands stands = new Stands(job);
-        for (Component part : job.subject().excerpt().parts()) {
-            Position now = stands.position(part);
-            if (now != null && !now.isRest()) {
-                switched.put(part.id(), now);
-            }
-        }
+        words = new CuttingWords(job, sources);
     }
 
     void paint(Panel p, List<PanelCuts.Mark> cuts) {
@@ -196,7 +186,7 @@ final class CuttingPainter {
         Rectangle2D frame = at.createTransformedShape(p.part()).getBounds2D();
         List<Line2D> ink = ink(p, at);
         Notes notes = new Notes(frame, lettering, lines, ink);
-        Words words = new Words(job);
+        Words names = new Words(job);
         Set<String> done = new LinkedHashSet<>();
         for (Leg.Through t : p.view().stay.parts()) {
             notes.keepOff(placed(p, at, Stay.anchor(t)));
@@ -205,38 +195,28 @@ final class CuttingPainter {
             Rectangle2D outline = p.view().map(Stay.anchor(t));
             if (p.shows(ViewCuts.center(outline)) && done.add(t.component().id())) {
                 Rectangle2D near = placed(p, at, Stay.anchor(t));
-                number(near, words.balloon(t.component()), beside(t), notes, ink);
+                number(near, names.balloon(t.component()), words.of(t), notes, ink);
             }
         }
         doubts(p, at, notes);
     }
 
-    /** The original shows valves at rest: what is switched on this path must be said. */
-    private String beside(Leg.Through t) {
-        String tag = isNamed(t) ? "" : t.component().tag() + " ";
-        Position active = switched.get(t.component().id());
-        return (tag + (active == null ? "" : "on: " + String.join(" or ", active.by()))).strip();
+    private void number(Rectangle2D near, String number, TextStack words, Notes notes, List<Line2D> ink) {
+        double ring = PrintMarks.balloonWidthPt(number);
+        double w = words.isEmpty() ? ring : ring + 3 + words.widthPt();
+        Point2D place = notes.place(near, w, Math.max(PrintMarks.BALLOON_PT, words.heightPt()));
+        double x = place.getX() - w / 2;
+        leader(near, new Point2D.Double(x + ring / 2, place.getY()), ink);
+        PrintMarks.balloon(c, number, x + ring / 2, place.getY());
+        plate(words, x + ring + 3, place.getY());
     }
 
-    /** The designation stands on the original, near enough to be in the cutting. */
-    private boolean isNamed(Leg.Through t) {
-        List<SourceLetters.Letter> letters =
-                sources.marks(job.set().getSheet(t.component().page())).letters();
-        return SourceLetters.word(t.component().tag(), letters, Stay.anchor(t), Stay.DESIGNATION_REACH_PT)
-                .isPresent();
-    }
-
-    private void number(Rectangle2D near, String number, String tag, Notes notes, List<Line2D> ink) {
-        double ring = Math.max(19, Lettering.widthPt(number, Lettering.TEXT_PT) + 7);
-        double w = tag.isEmpty() ? ring : ring + 3 + Lettering.widthPt(tag, Lettering.TEXT_PT);
-        Point2D place = notes.place(near, w, 19);
-        double x = place.getX() - w / 2 + ring / 2;
-        leader(near, new Point2D.Double(x, place.getY()), ink);
-        PrintMarks.balloon(c, number, x, place.getY());
-        if (!tag.isEmpty()) {
-            c.fill(Color.WHITE, new Rectangle2D.Double(x + ring / 2 + 2, place.getY() - 6, w - ring, 12));
-            c.pen(Ink.BLACK, Ink.line(1));
-            c.text(tag, x + ring / 2 + 3, place.getY() + 3.6, Lettering.TEXT_PT);
+    /** Words on white, so that no stroke of the original runs through them. */
+    private void plate(TextStack words, double xPt, double middlePt) {
+        if (!words.isEmpty()) {
+            double y = middlePt - words.heightPt() / 2;
+            c.fill(Color.WHITE, new Rectangle2D.Double(xPt - 1, y, words.widthPt() + 1, words.heightPt()));
+            words.paint(c, xPt, y);
         }
     }
 

@@ -7,7 +7,6 @@ import linewalk.drawing.Enclosure;
 import linewalk.drawing.Kind;
 import linewalk.drawing.Part;
 import linewalk.drawing.Position;
-import linewalk.linker.step.PressureClass;
 
 /** What stands beside a part's symbol. */
 final class PartWords {
@@ -18,14 +17,14 @@ final class PartWords {
     private final Words words;
     private final Doubts doubts;
     private final Stands stands;
-    private final SetIndex index;
+    private final HeldEnergy energy;
 
     PartWords(PrintJob job, Doubts doubts, Stands stands, SetIndex index) {
         this.job = job;
         this.words = new Words(job);
         this.doubts = doubts;
         this.stands = stands;
-        this.index = index;
+        energy = new HeldEnergy(job.moment(), index);
     }
 
     TextStack of(Component c) {
@@ -38,7 +37,7 @@ final class PartWords {
             text.plain(setting.isEmpty() || expected.isEmpty() ? setting + expected : setting + "; " + expected);
             state(c, text);
             text.quiet(place(c));
-            energy(c, text);
+            energy.caution(c).ifPresent(text::loud);
         }
         text.doubts(doubts.about(c.id()));
         return text;
@@ -85,16 +84,5 @@ final class PartWords {
                 .filter(e ->
                         e.tag() != null && e.page().equals(c.page()) && e.box().contains(c.box()))
                 .findFirst();
-    }
-
-    private void energy(Component c, TextStack text) {
-        boolean held = c.ports().stream()
-                .flatMap(p -> index.atPort(p.id()).stream())
-                .anyMatch(l -> job.moment().classOf(l) == PressureClass.HELD);
-        if (c.kind() == Kind.ACCUMULATOR) {
-            text.loud("STORED PRESSURE");
-        } else if (held && (c.kind().isActuator() || c.kind() == Kind.BRAKE)) {
-            text.loud("HELD OIL: BLOCK LOAD");
-        }
     }
 }

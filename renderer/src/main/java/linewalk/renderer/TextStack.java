@@ -71,6 +71,10 @@ final class TextStack {
         return Math.max(1, (int) (mostPt / PrintMarks.DOUBT_WIDTH_PT));
     }
 
+    boolean isEmpty() {
+        return head == null && rows.isEmpty() && doubts.isEmpty();
+    }
+
     double widthPt() {
         double w = head == null ? 0 : indentPt() + Lettering.widthPt(head, Lettering.HEAD_PT);
         for (Row r : rows) {

@@ -1,0 +1,43 @@
+package linewalk.renderer;
+
+import java.util.List;
+import linewalk.drawing.Component;
+import linewalk.drawing.Position;
+import linewalk.linker.Leg;
+
+/** What must be said of a part that the original beside it does not say. */
+final class CuttingWords {
+
+    private static final double MOST_PT = 118;
+
+    private final PrintJob job;
+    private final SourcePages sources;
+    private final Stands stands;
+    private final HeldEnergy energy;
+
+    CuttingWords(PrintJob job, SourcePages sources) {
+        this.job = job;
+        this.sources = sources;
+        stands = new Stands(job);
+        energy = new HeldEnergy(job.moment(), new SetIndex(job.set()));
+    }
+
+    /** No rows where there is nothing to say. */
+    TextStack of(Leg.Through t) {
+        Component c = t.component();
+        TextStack text = new TextStack(MOST_PT);
+        text.plain(isNamed(t) ? "" : c.tag());
+        Position now = stands.position(c);
+        text.plain(now == null || now.isRest() ? "" : "on: " + String.join(" or ", now.by()));
+        energy.caution(c).ifPresent(text::loud);
+        return text;
+    }
+
+    /** The designation stands on the original, near enough to be in the cutting. */
+    private boolean isNamed(Leg.Through t) {
+        List<SourceLetters.Letter> letters =
+                sources.marks(job.set().getSheet(t.component().page())).letters();
+        return SourceLetters.word(t.component().tag(), letters, Stay.anchor(t), Stay.DESIGNATION_REACH_PT)
+                .isPresent();
+    }
+}
