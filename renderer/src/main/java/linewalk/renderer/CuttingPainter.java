@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import linewalk.drawing.Point;
-import linewalk.drawing.Reference;
 import linewalk.drawing.Sheet;
 import linewalk.linker.Leg;
 import linewalk.renderer.sheet.Canvas;
@@ -29,14 +28,14 @@ final class CuttingPainter {
     private static final int BAND_ALPHA = 0x48;
 
     private final PrintJob job;
-    private final Doubts doubts;
+    private final CuttingDoubts doubts;
     private final SourcePages sources;
     private final Page page;
     private final Rectangle2D area;
     private final Canvas c;
     private final CuttingWords words;
 
-    CuttingPainter(PrintJob job, Doubts doubts, SourcePages sources, Page page, Rectangle2D area) {
+    CuttingPainter(PrintJob job, CuttingDoubts doubts, SourcePages sources, Page page, Rectangle2D area) {
         this.job = job;
         this.doubts = doubts;
         this.sources = sources;
@@ -198,7 +197,7 @@ final class CuttingPainter {
                 number(near, names.balloon(t.component()), words.of(t), notes, ink);
             }
         }
-        doubts(p, at, notes);
+        doubts.on(p).forEach(s -> doubt(p, at, s, notes));
     }
 
     private void number(Rectangle2D near, String number, TextStack words, Notes notes, List<Line2D> ink) {
@@ -247,67 +246,23 @@ final class CuttingPainter {
                 Math.max(near.getMinY(), Math.min(near.getMaxY(), from.getY())));
     }
 
-    private void doubts(Panel p, AffineTransform at, Notes notes) {
-        Stay stay = p.view().stay;
-        if (!job.subject().isPath()) {
-            doubts.all().stream()
-                    .filter(d -> stay.page().equals(d.page()) && d.place() != null)
-                    .forEach(d -> doubt(p, at, d, p.view().map(d.place()), notes));
-            return;
-        }
-        for (int leg = Math.max(0, stay.firstLeg() - 1); leg <= stay.lastLeg(); leg++) {
-            for (Doubts.Doubt d : doubts.at(leg)) {
-                place(stay, d).ifPresent(place -> doubt(p, at, d, p.view().map(place), notes));
-            }
-        }
-    }
-
-    private void doubt(Panel p, AffineTransform at, Doubts.Doubt d, Point2D place, Notes notes) {
-        if (!p.shows(place)) {
-            return;
-        }
-        Rectangle2D near = doubted(p, at, d, place);
+    private void doubt(Panel p, AffineTransform at, CuttingDoubts.Spot s, Notes notes) {
+        Rectangle2D near = doubted(p, at, s);
         Point2D mark = notes.place(near, PrintMarks.DOUBT_WIDTH_PT, PrintMarks.DOUBT_HEIGHT_PT);
         c.pen(Ink.DOUBT, Ink.line(1.4));
         Point2D edge = edge(near, mark);
         c.line(mark.getX(), mark.getY(), edge.getX(), edge.getY());
-        PrintMarks.doubt(c, d.mark(), mark.getX(), mark.getY());
+        PrintMarks.doubt(c, s.doubt().mark(), mark.getX(), mark.getY());
     }
 
     /** A reference in doubt keeps its lettering free; other places get a dot. */
-    private Rectangle2D doubted(Panel p, AffineTransform at, Doubts.Doubt d, Point2D place) {
-        if (d.leg() >= 0 && job.subject().legs().get(d.leg()) instanceof Leg.Across x) {
-            Reference r = d.leg() < p.view().stay.firstLeg() ? x.to() : x.from();
-            return placed(p, at, r.box());
+    private Rectangle2D doubted(Panel p, AffineTransform at, CuttingDoubts.Spot s) {
+        if (s.reference() != null) {
+            return placed(p, at, s.reference().box());
         }
-        Optional<Reference> named = p.view().stay.references().stream()
-                .filter(r -> d.about().contains(r.id()) && r.box().contains(d.place()))
-                .findFirst();
-        if (named.isPresent()) {
-            return placed(p, at, named.get().box());
-        }
-        Point2D on = at.transform(place, null);
+        Point2D on = at.transform(p.view().map(s.place()), null);
         c.fill(Ink.DOUBT, Canvas.disc(on.getX(), on.getY(), 3));
         return new Rectangle2D.Double(on.getX() - 3, on.getY() - 3, 6, 6);
-    }
-
-    /** Where a doubt stands on this stay's sheet: its own place, else the reference, part or line it is tied to. */
-    private Optional<Point> place(Stay stay, Doubts.Doubt d) {
-        boolean ownPlace = stay.page().equals(d.page()) && d.place() != null;
-        Leg leg = job.subject().legs().get(d.leg());
-        if (leg instanceof Leg.Across x) {
-            return Optional.of(
-                    d.leg() < stay.firstLeg() ? x.to().place() : x.from().place());
-        }
-        if (d.leg() < stay.firstLeg() || d.leg() >= stay.lastLeg()) {
-            return Optional.empty();
-        }
-        if (ownPlace) {
-            return Optional.of(d.place());
-        }
-        return leg instanceof Leg.Along a
-                ? Optional.of(a.from().place())
-                : Optional.of(((Leg.Through) leg).component().place());
     }
 
     private void mark(Panel p, PanelCuts.Mark m, List<PanelCuts.Mark> all) {

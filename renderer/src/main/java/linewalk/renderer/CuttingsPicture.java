@@ -161,7 +161,7 @@ final class CuttingsPicture implements Picture {
     @Override
     public void paint(int page, Page on, Rectangle2D area) throws IOException {
         Canvas c = on.canvas();
-        CuttingPainter painter = new CuttingPainter(job, doubts, sources, on, area);
+        CuttingPainter painter = new CuttingPainter(job, new CuttingDoubts(job, doubts), sources, on, area);
         for (Panel p : panels) {
             if (p.page() == page) {
                 painter.paint(p, cuts.on(p));
@@ -190,7 +190,9 @@ final class CuttingsPicture implements Picture {
 
     @Override
     public boolean marks(Doubts.Doubt doubt) {
-        return doubt.leg() >= 0;
+        CuttingDoubts marked = new CuttingDoubts(job, doubts);
+        return panels.stream().flatMap(p -> marked.on(p).stream()).anyMatch(s -> s.doubt()
+                .equals(doubt));
     }
 
     @Override

@@ -40,6 +40,30 @@ class DoubtMarksTest {
     }
 
     @Test
+    void cuttingsOfACircuitMarkEachEndOfACrossingInDoubtAndSaySo() {
+        Bench bench = new Bench().roundTrip().drawnTo(folder.resolve("bench.pdf"), 0);
+        bench.look = Look.CUTTINGS;
+        bench.findings.add(finding(List.of("2.C1@1", "1.A4@2"), Bench.at(780, 100)));
+        String text = Prints.text(Prints.print(Circuits.whole(bench.job()), "doubt-circuit"));
+        assertThat(text).doesNotContain("not marked in the picture");
+        assertThat(text.split("\\?1", -1).length - 1)
+                .as("at both references, in the list, in the legend")
+                .isEqualTo(4);
+    }
+
+    private static Finding finding(List<String> references, linewalk.drawing.Point place) {
+        return new Finding(
+                        Rule.DOUBTFUL_JOIN,
+                        Bench.page(1),
+                        place,
+                        references,
+                        List.of(),
+                        "These two may not be mates.",
+                        "follow the pipe")
+                .weighed(linewalk.drawing.Severity.WARNING);
+    }
+
+    @Test
     void aMateThatIsNotSureIsADoubtEvenWithoutAFinding() {
         Bench bench = new Bench();
         bench.through(bench.part(1, "P1", linewalk.drawing.Kind.PUMP, 100, 100, "P@100,75"), null, "P", null);
