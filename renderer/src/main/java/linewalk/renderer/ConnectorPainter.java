@@ -118,6 +118,6 @@ final class ConnectorPainter {
         Point2D b = onPage(stub.get(1));
         c.pen(Ink.PATH, Ink.line(2.2));
         c.line(a.getX(), a.getY(), b.getX(), b.getY());
-        MatchMarks.paint(c, letter, b.getX(), b.getY(), other == page ? 0 : other + 1, a.getY() == b.getY());
+        MatchMarks.paint(c, letter, b.getX(), b.getY(), MatchMarks.where(page, other), a.getY() == b.getY());
     }
 }

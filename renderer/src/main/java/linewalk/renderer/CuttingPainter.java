@@ -270,9 +270,8 @@ final class CuttingPainter {
         Point2D on = markAt(p, m);
         c.pen(Ink.BLACK, Ink.line(1));
         c.line(area.getX() + edge.getX(), area.getY() + edge.getY(), area.getX() + on.getX(), area.getY() + on.getY());
-        boolean isTold = m.otherPage() == p.page() || all.stream().anyMatch(o -> tells(o, m));
-        int page = isTold ? 0 : m.otherPage() + 1;
-        MatchMarks.paint(c, m.letter(), area.getX() + on.getX(), area.getY() + on.getY(), page, isBeside(p, m));
+        String where = all.stream().anyMatch(o -> tells(o, m)) ? "" : MatchMarks.where(p.page(), m.otherPage());
+        MatchMarks.paint(c, m.letter(), area.getX() + on.getX(), area.getY() + on.getY(), where, isBeside(p, m));
     }
 
     /** Of letters that stand side by side and lead to the same page, the last names it. */

@@ -39,7 +39,7 @@ final class DrawnLegend {
         }
         if (cut) {
             marks.add(new Picture.Mark(
-                    "Goes on at the same letter", (c, x, y) -> MatchMarks.paint(c, "A", x + 22, y + 10, 0, false)));
+                    "Goes on at the same letter", (c, x, y) -> MatchMarks.paint(c, "A", x + 22, y + 10, "", false)));
         }
         return marks;
     }

@@ -2,7 +2,6 @@ package linewalk.renderer;
 
 import java.util.List;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
 import linewalk.renderer.iso.PortPlace;
 import linewalk.renderer.iso.Side;
 import linewalk.renderer.scheme.Figure;
@@ -27,10 +26,7 @@ final class MatchFigure implements Figure {
      */
     MatchFigure(Supplier<String> letter, boolean here, List<Integer> pages, boolean above) {
         this.letter = letter;
-        String others = pages.stream().map(p -> String.valueOf(p + 1)).collect(Collectors.joining(", "));
-        this.pages = (here ? "here" : "")
-                + (here && !pages.isEmpty() ? ", " : "")
-                + (pages.isEmpty() ? "" : "page " + others);
+        this.pages = MatchMarks.where(here, pages);
         this.above = above;
     }
 
@@ -52,7 +48,7 @@ final class MatchFigure implements Figure {
     @Override
     public void paint(Canvas c, double xPt, double yPt) {
         double r = DISC_PT / 2;
-        MatchMarks.paint(c, letter.get(), xPt + r, yPt + r, 0, false);
+        MatchMarks.paint(c, letter.get(), xPt + r, yPt + r, "", false);
         c.pen(Ink.BLACK, Ink.line(1));
         c.text(pages, xPt + 2 * r + 3, yPt + r + 3.6, Lettering.TEXT_PT);
     }

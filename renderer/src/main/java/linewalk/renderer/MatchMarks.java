@@ -3,7 +3,9 @@ package linewalk.renderer;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import linewalk.renderer.sheet.Canvas;
 import linewalk.renderer.sheet.Ink;
 import linewalk.renderer.sheet.Lettering;
@@ -45,22 +47,41 @@ final class MatchMarks {
     /**
      * A filled disc with the letter in white.
      *
-     * @param onPage printed where the other end is on another page, else 0
-     * @param pageBelow the page stands below the disc rather than on its right
+     * @param where the other end is, in words; may be empty
+     * @param below the words stand below the disc rather than on its right
      */
-    static void paint(Canvas c, String letter, double xPt, double yPt, int onPage, boolean pageBelow) {
-        double r = Math.max(RADIUS_PT, Lettering.widthPt(letter, Lettering.TEXT_PT) / 2 + 3);
+    static void paint(Canvas c, String letter, double xPt, double yPt, String where, boolean below) {
+        double r = radiusPt(letter);
         c.fill(Ink.BLACK, Canvas.disc(xPt, yPt, r));
         c.pen(java.awt.Color.WHITE, Ink.line(1));
         c.textAround(letter, xPt, yPt, Lettering.TEXT_PT);
         c.pen(Ink.BLACK, Ink.line(1));
-        if (onPage > 0) {
-            String text = "page " + onPage;
-            if (pageBelow) {
-                c.textAround(text, xPt, yPt + r + 7, Lettering.TEXT_PT);
-            } else {
-                c.text(text, xPt + r + 3, yPt + 3.6, Lettering.TEXT_PT);
-            }
+        if (below) {
+            c.textAround(where, xPt, yPt + r + 7, Lettering.TEXT_PT);
+        } else {
+            c.text(where, xPt + r + 3, yPt + 3.6, Lettering.TEXT_PT);
         }
+    }
+
+    static double radiusPt(String letter) {
+        return Math.max(RADIUS_PT, Lettering.widthPt(letter, Lettering.TEXT_PT) / 2 + 3);
+    }
+
+    /**
+     * "here, page 3, 4".
+     *
+     * @param here it goes on on the same page
+     * @param pages others where it goes on, counted from 0
+     */
+    static String where(boolean here, List<Integer> pages) {
+        String others = pages.stream().map(p -> String.valueOf(p + 1)).collect(Collectors.joining(", "));
+        return (here ? "here" : "")
+                + (here && !pages.isEmpty() ? ", " : "")
+                + (pages.isEmpty() ? "" : "page " + others);
+    }
+
+    /** The same of a line with one other end. */
+    static String where(int page, int other) {
+        return page == other ? where(true, List.of()) : where(false, List.of(other));
     }
 }

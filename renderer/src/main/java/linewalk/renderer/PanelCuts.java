@@ -6,6 +6,8 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import linewalk.drawing.Point;
 
 /** Where divided cuttings interrupt the path: a letter at each end of an interruption. */
@@ -24,9 +26,12 @@ final class PanelCuts {
 
     /** Letters run in the order of the walk. */
     PanelCuts(List<Panel> panels, MatchMarks letters) {
-        panels.stream().map(Panel::view).distinct().forEach(view -> view.stay
-                .courses()
-                .forEach((leg, course) -> name(ends(panels, view, course), leg, letters)));
+        // courses are counted anew on each sheet of a circuit
+        panels.stream()
+                .collect(Collectors.toMap(Panel::stay, Panel::view, (a, b) -> a, TreeMap::new))
+                .forEach((stay, view) -> view.stay
+                        .courses()
+                        .forEach((leg, course) -> name(ends(panels, view, course), stay + ":" + leg, letters)));
     }
 
     List<Mark> on(Panel panel) {
@@ -48,11 +53,11 @@ final class PanelCuts {
     }
 
     /** A course starts and stops inside some part, so its ends come in pairs: left here, entered there. */
-    private void name(List<End> ends, int leg, MatchMarks letters) {
+    private void name(List<End> ends, String course, MatchMarks letters) {
         for (int i = 0; i < ends.size(); i++) {
             End end = ends.get(i);
             int mate = i % 2 == 0 ? Math.min(i + 1, ends.size() - 1) : i - 1;
-            String letter = letters.letter("cut " + leg + ":" + i / 2);
+            String letter = letters.letter("cut " + course + ":" + i / 2);
             marks.computeIfAbsent(end.panel(), k -> new ArrayList<>())
                     .add(new Mark(
                             letter, end.cut().place(), ends.get(mate).panel().page()));
