@@ -45,14 +45,14 @@ final class CuttingPainter {
         words = new CuttingWords(job, sources);
     }
 
-    void paint(Panel p, List<PanelCuts.Mark> cuts) {
+    void paint(Panel p, List<PanelCuts.Mark> cuts, List<CuttingLinks.Mark> links) {
         AffineTransform at = AffineTransform.getTranslateInstance(area.getX(), area.getY());
         at.concatenate(p.fromView());
         original(p, at);
         caption(p);
         List<Rectangle2D> lettering = lettering(p, at);
         List<List<Point2D>> lines = overlay(p, at, lettering);
-        notes(p, at, lines, lettering);
+        notes(p, at, lines, lettering, links);
         cuts.forEach(m -> mark(p, m, cuts));
     }
 
@@ -181,7 +181,12 @@ final class CuttingPainter {
         return ink;
     }
 
-    private void notes(Panel p, AffineTransform at, List<List<Point2D>> lines, List<Rectangle2D> lettering) {
+    private void notes(
+            Panel p,
+            AffineTransform at,
+            List<List<Point2D>> lines,
+            List<Rectangle2D> lettering,
+            List<CuttingLinks.Mark> links) {
         Rectangle2D frame = at.createTransformedShape(p.part()).getBounds2D();
         List<Line2D> ink = ink(p, at);
         Notes notes = new Notes(frame, lettering, lines, ink);
@@ -197,6 +202,7 @@ final class CuttingPainter {
                 number(near, names.balloon(t.component()), words.of(t), notes, ink);
             }
         }
+        links.forEach(m -> link(m, placed(p, at, m.reference().box()), notes));
         doubts.on(p).forEach(s -> doubt(p, at, s, notes));
     }
 
@@ -244,6 +250,21 @@ final class CuttingPainter {
         return new Point2D.Double(
                 Math.max(near.getMinX(), Math.min(near.getMaxX(), from.getX())),
                 Math.max(near.getMinY(), Math.min(near.getMaxY(), from.getY())));
+    }
+
+    /** Where a reference goes on: a letter beside it, with the page. */
+    private void link(CuttingLinks.Mark m, Rectangle2D near, Notes notes) {
+        double r = MatchMarks.radiusPt(m.letter());
+        double words = Lettering.widthPt(m.where(), Lettering.TEXT_PT);
+        double w = 2 * r + 3 + words;
+        Point2D place = notes.place(near, w, 2 * r);
+        double x = place.getX() - w / 2;
+        Point2D disc = new Point2D.Double(x + r, place.getY());
+        Point2D edge = edge(near, disc);
+        c.pen(Ink.BLACK, Ink.line(0.9));
+        c.line(disc.getX(), disc.getY(), edge.getX(), edge.getY());
+        c.fill(Color.WHITE, new Rectangle2D.Double(x + 2 * r + 1, place.getY() - 6, words + 3, 12));
+        MatchMarks.paint(c, m.letter(), disc.getX(), disc.getY(), m.where(), false);
     }
 
     private void doubt(Panel p, AffineTransform at, CuttingDoubts.Spot s, Notes notes) {

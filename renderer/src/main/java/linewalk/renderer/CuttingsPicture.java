@@ -29,6 +29,7 @@ final class CuttingsPicture implements Picture {
     private final List<Connector> connectors = new ArrayList<>();
     private final MatchMarks marks = new MatchMarks();
     private final PanelCuts cuts;
+    private final CuttingLinks links;
 
     private CuttingsPicture(PrintJob job, Doubts doubts, PrintAreas areas, SourcePages sources) {
         this.job = job;
@@ -45,6 +46,9 @@ final class CuttingsPicture implements Picture {
         }
         panels = views.isEmpty() ? List.of() : Shelves.set(views, captions, areas);
         cuts = new PanelCuts(panels, marks);
+        // a path's crossings have connectors of their own
+        List<Panel> linked = job.subject().isPath() ? List.of() : panels;
+        links = new CuttingLinks(new SetIndex(job.set()), linked, marks);
         for (int page = 0; page < pages(); page++) {
             connect(page, areas.on(page));
         }
@@ -164,7 +168,7 @@ final class CuttingsPicture implements Picture {
         CuttingPainter painter = new CuttingPainter(job, new CuttingDoubts(job, doubts), sources, on, area);
         for (Panel p : panels) {
             if (p.page() == page) {
-                painter.paint(p, cuts.on(p));
+                painter.paint(p, cuts.on(p), links.on(p));
             }
         }
         new ConnectorPainter(job, c, area, page).paint(connectors, stays, panels, markBoxes(page));
