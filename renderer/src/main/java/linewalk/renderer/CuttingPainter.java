@@ -11,7 +11,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import linewalk.drawing.Box;
+import linewalk.drawing.Component;
 import linewalk.drawing.Point;
+import linewalk.drawing.Port;
 import linewalk.drawing.Sheet;
 import linewalk.linker.Leg;
 import linewalk.renderer.sheet.Canvas;
@@ -202,6 +205,7 @@ final class CuttingPainter {
                 number(near, names.balloon(t.component()), words.of(t), notes, ink);
             }
         }
+        strays(p, at, notes);
         links.forEach(m -> link(m, placed(p, at, m.reference().box()), notes));
         doubts.on(p).forEach(s -> doubt(p, at, s, notes));
     }
@@ -216,6 +220,45 @@ final class CuttingPainter {
         plate(words, x + ring + 3, place.getY());
     }
 
+    /** Parts that do not belong to the print, where a line of it meets one of their ports. */
+    private void strays(Panel p, AffineTransform at, Notes notes) {
+        for (Component part : job.set().components()) {
+            if (part.page().equals(p.view().stay.page())
+                    && !job.subject().excerpt().parts().contains(part)) {
+                seen(p, part).map(box -> placed(p, at, box)).ifPresent(near -> stray(near, words.ofStray(part), notes));
+            }
+        }
+    }
+
+    /** As much of a part as the windows show that show a port of it. */
+    private static Optional<Box> seen(Panel p, Component part) {
+        return part.ports().stream()
+                .map(Port::place)
+                .filter(at -> p.shows(p.view().map(at)))
+                .flatMap(at ->
+                        p.view().cells.stream().filter(cell -> cell.source().contains(at)))
+                .map(cell -> common(part.box(), cell.source()))
+                .reduce(Box::union);
+    }
+
+    private static Box common(Box a, Box b) {
+        return new Box(
+                Math.max(a.x0Pt(), b.x0Pt()),
+                Math.max(a.y0Pt(), b.y0Pt()),
+                Math.min(a.x1Pt(), b.x1Pt()),
+                Math.min(a.y1Pt(), b.y1Pt()));
+    }
+
+    private void stray(Rectangle2D near, TextStack text, Notes notes) {
+        if (!text.isEmpty()) {
+            Point2D place = notes.place(near, text.widthPt() + 2, text.heightPt());
+            Point2D edge = edge(near, place);
+            c.pen(Ink.BLACK, Ink.line(0.9));
+            c.line(place.getX(), place.getY(), edge.getX(), edge.getY());
+            plate(text, place.getX() - text.widthPt() / 2, place.getY());
+        }
+    }
+
     /** Words on white, so that no stroke of the original runs through them. */
     private void plate(TextStack words, double xPt, double middlePt) {
         if (!words.isEmpty()) {
@@ -225,7 +268,7 @@ final class CuttingPainter {
         }
     }
 
-    private static Rectangle2D placed(Panel p, AffineTransform at, linewalk.drawing.Box box) {
+    private static Rectangle2D placed(Panel p, AffineTransform at, Box box) {
         return at.createTransformedShape(p.view().map(box)).getBounds2D();
     }
 

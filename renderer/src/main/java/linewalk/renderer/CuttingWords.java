@@ -27,10 +27,32 @@ final class CuttingWords {
         Component c = t.component();
         TextStack text = new TextStack(MOST_PT);
         text.plain(isNamed(t) ? "" : c.tag());
-        Position now = stands.position(c);
-        text.plain(now == null || now.isRest() ? "" : "on: " + String.join(" or ", now.by()));
-        energy.caution(c).ifPresent(text::loud);
+        told(c, text);
         return text;
+    }
+
+    /** Of a part beside the print's own, of which a cutting shows something; no rows where there is nothing to say. */
+    TextStack ofStray(Component c) {
+        TextStack told = new TextStack(MOST_PT);
+        told(c, told);
+        if (told.isEmpty()) {
+            return told;
+        }
+        TextStack text = new TextStack(MOST_PT);
+        text.plain(c.tag());
+        told(c, text);
+        return text;
+    }
+
+    /** The original shows every valve at rest. */
+    private void told(Component c, TextStack text) {
+        Position now = stands.position(c);
+        if (stands.shift(c) != null) {
+            text.loud("SHIFT: " + String.join(" or ", stands.shift(c).by()));
+        } else if (now != null && !now.isRest()) {
+            text.plain("drawn at rest; shifted: " + String.join(" or ", now.by()));
+        }
+        energy.caution(c).ifPresent(text::loud);
     }
 
     /** The designation stands on the original, near enough to be in the cutting. */

@@ -16,6 +16,7 @@ final class Notes {
     private final List<List<Point2D>> lines;
     private final List<Line2D> ink;
     private final List<Rectangle2D> taken = new ArrayList<>();
+    private final List<Rectangle2D> notes = new ArrayList<>();
 
     Notes(Rectangle2D frame, List<Rectangle2D> lettering, List<List<Point2D>> lines, List<Line2D> ink) {
         this.frame = frame;
@@ -47,7 +48,7 @@ final class Notes {
                 }
             }
         }
-        taken.add(new Rectangle2D.Double(best.getX() - widthPt / 2, best.getY() - heightPt / 2, widthPt, heightPt));
+        notes.add(new Rectangle2D.Double(best.getX() - widthPt / 2, best.getY() - heightPt / 2, widthPt, heightPt));
         return best;
     }
 
@@ -55,6 +56,10 @@ final class Notes {
         double cost = frame.contains(r) ? 0 : 400;
         for (Rectangle2D t : taken) {
             cost += t.intersects(r) ? 200 : 0;
+        }
+        // a note under another cannot be read at all
+        for (Rectangle2D n : notes) {
+            cost += n.intersects(r) ? 1000 : 0;
         }
         for (Rectangle2D l : lettering) {
             cost += l.intersects(r) ? 40 : 0;
