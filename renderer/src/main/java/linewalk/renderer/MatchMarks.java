@@ -19,6 +19,9 @@ final class MatchMarks {
     /** What a letter takes with a page beside it, to the right of its middle. */
     static final double PAGE_PT = 56;
 
+    /** Half of what a letter takes with a page below it. */
+    static final double HALF_PT = 22;
+
     private final Map<String, String> letters = new LinkedHashMap<>();
 
     /** The letter of a cut; a new one for a cut not met before. I and O are left out, they read as numbers. */
@@ -40,7 +43,7 @@ final class MatchMarks {
     static Rectangle2D box(Point2D at, boolean pageBelow) {
         double r = RADIUS_PT + 1;
         return pageBelow
-                ? new Rectangle2D.Double(at.getX() - 22, at.getY() - r, 44, 2 * r + 15)
+                ? new Rectangle2D.Double(at.getX() - HALF_PT, at.getY() - r, 2 * HALF_PT, 2 * r + 15)
                 : new Rectangle2D.Double(at.getX() - r, at.getY() - r, 2 * r + 44, 2 * r);
     }
 

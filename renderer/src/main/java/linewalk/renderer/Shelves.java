@@ -14,6 +14,8 @@ final class Shelves {
 
     /** Lanes for connectors between the cuttings. */
     private static final double LANE_PT = 46;
+    /** What two parts side by side need more than a lane, so that the letters between them keep apart. */
+    private static final double LETTERS_PT = 2 * (MatchMarks.STUB_PT + MatchMarks.HALF_PT) - LANE_PT;
     /** Room at the rim, for connectors and match marks. */
     private static final double RIM_PT = 40;
 
@@ -125,7 +127,8 @@ final class Shelves {
         Panel.Caption caption = caption(text, part.getWidth(), below, divided);
         double w = Math.max(part.getWidth(), caption.widthPt());
         double h = part.getHeight() + caption.heightPt();
-        Point2D at = room(w, h);
+        double beside = divided ? LETTERS_PT : 0;
+        Point2D at = room(w, h, beside);
         double top = below ? at.getY() : at.getY() + caption.heightPt();
         panels.add(new Panel(
                 stay,
@@ -136,7 +139,7 @@ final class Shelves {
                 caption,
                 entry == null ? null : entry.avoiding(captionEdge, part),
                 exit == null ? null : exit.avoiding(captionEdge, part)));
-        taken.add(new Rectangle2D.Double(at.getX(), at.getY(), w, h));
+        taken.add(new Rectangle2D.Double(at.getX(), at.getY(), w + beside, h));
     }
 
     private Panel.Caption caption(String text, double frameWidth, boolean below, boolean divided) {
@@ -149,8 +152,12 @@ final class Shelves {
         return new Panel.Caption(lines, w, below, divided ? 2 * MatchMarks.RADIUS_PT + 6 : 4);
     }
 
-    /** The first corner on the current page where the cutting has its lanes free; else the next page. */
-    private Point2D room(double w, double h) {
+    /**
+     * The first corner on the current page where the cutting has its lanes free; else the next page.
+     *
+     * @param beside room on its right that others keep free besides
+     */
+    private Point2D room(double w, double h, double beside) {
         List<Double> xs = new ArrayList<>(List.of(RIM_PT));
         List<Double> ys = new ArrayList<>(List.of(RIM_PT));
         for (Rectangle2D t : taken) {
@@ -163,7 +170,7 @@ final class Shelves {
             for (double b : byColumns ? ys : xs) {
                 double x = byColumns ? a : b;
                 double y = byColumns ? b : a;
-                if (isFree(x, y, w, h)) {
+                if (isFree(x, y, w, h, beside)) {
                     return new Point2D.Double(x, y);
                 }
             }
@@ -174,9 +181,9 @@ final class Shelves {
     }
 
     /** A page's first cutting is always taken, whatever its size. */
-    private boolean isFree(double x, double y, double w, double h) {
-        Rectangle2D lanes =
-                new Rectangle2D.Double(x - LANE_PT + 1, y - LANE_PT + 1, w + 2 * LANE_PT - 2, h + 2 * LANE_PT - 2);
+    private boolean isFree(double x, double y, double w, double h, double beside) {
+        Rectangle2D lanes = new Rectangle2D.Double(
+                x - LANE_PT + 1, y - LANE_PT + 1, w + beside + 2 * LANE_PT - 2, h + 2 * LANE_PT - 2);
         boolean fits = x + w <= widthPt() - RIM_PT && y + h <= heightPt() - RIM_PT;
         return taken.isEmpty() || fits && taken.stream().noneMatch(lanes::intersects);
     }

@@ -1,8 +1,10 @@
 package linewalk.renderer;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.awt.geom.Rectangle2D;
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -56,6 +58,30 @@ class CuttingLettersTest {
             }
         }
         assertThat(sheets.values()).contains(0, 1);
+    }
+
+    /** On large sheets and pages of many widths, where parts come to stand side by side. */
+    @Test
+    void lettersOfPartsSideBySideKeepApart() throws IOException {
+        assumeTrue(StageLift.folder() != null, "skipped: shared/drawings/set-d is missing");
+        PrintJob job = Circuits.whole(StageLift.load().job(0, Look.CUTTINGS, Paper.A3));
+        int beside = 0;
+        for (double width = 700; width <= 1200; width += 50) {
+            List<Panel> panels = panels(job, areas(width, 640));
+            PanelCuts cuts = new PanelCuts(panels, new MatchMarks());
+            Map<Integer, List<Rectangle2D>> earlier = new HashMap<>();
+            for (Panel p : panels) {
+                List<Rectangle2D> boxes = earlier.computeIfAbsent(p.page(), k -> new ArrayList<>());
+                List<Rectangle2D> own = cuts.on(p).stream()
+                        .filter(m -> CuttingPainter.isBeside(p, m))
+                        .map(m -> MatchMarks.box(CuttingPainter.markAt(p, m), true))
+                        .toList();
+                assertThat(own).noneMatch(o -> boxes.stream().anyMatch(o::intersects));
+                boxes.addAll(own);
+                beside += own.size();
+            }
+        }
+        assertThat(beside).isPositive();
     }
 
     @Test
