@@ -84,14 +84,14 @@ record ReadRow(TextRow row, Upright upright, int turn, double cap, double baseli
         return smallCapitals(letters, said, baseline);
     }
 
-    /** How far the letters lean: strokes alone may be slashes. */
+    /** How far the letters lean, to the right if at all: strokes alone may be slashes, and an L has its foot on one side. */
     private static double lean(List<Sign> signs) {
         double[] slants = signs.stream()
                 .filter(s -> !s.bar())
                 .mapToDouble(Sign::slant)
                 .sorted()
                 .toArray();
-        return slants.length < 2 ? 0 : (slants[(slants.length - 1) / 2] + slants[slants.length / 2]) / 2;
+        return slants.length < 2 ? 0 : Math.max(0, (slants[(slants.length - 1) / 2] + slants[slants.length / 2]) / 2);
     }
 
     /** A y that does not hang below the line is a Y: letters as tall as it in its word are capitals of a smaller size. */

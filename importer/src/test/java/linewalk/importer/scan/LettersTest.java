@@ -65,6 +65,11 @@ class LettersTest {
     }
 
     @Test
+    void figuresOneAreNoSlashes() {
+        assertThat(texts(notes().text("L-110", 400, 500, 64))).contains("L-110");
+    }
+
+    @Test
     void aSpeckAboveTheLineIsNoLetter() {
         Sketch sketch = notes().text("1A1", 400, 500, 64).line(5, 520, 462, 524, 462);
 
