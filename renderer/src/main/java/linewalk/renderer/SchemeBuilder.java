@@ -29,12 +29,14 @@ final class SchemeBuilder {
     /**
      * A scheme with the line that each net shows, by its name, and the part that stands at each node.
      *
+     * @param branches the line of each node that says where a line leads
      * @param marked doubts that have their mark somewhere
      */
     record Built(
             Scheme scheme,
             Map<String, SchemeDraft.Strand> strands,
             Map<Node, Component> parts,
+            Map<Node, SchemeDraft.Strand> branches,
             Set<Doubts.Doubt> marked) {
 
         List<Node> nodesOf(Kind kind) {
@@ -54,6 +56,7 @@ final class SchemeBuilder {
     private final List<Node> nodes = new ArrayList<>();
     private final List<Node> spotNodes = new ArrayList<>();
     private final Map<Node, Component> parts = new LinkedHashMap<>();
+    private final Map<Node, SchemeDraft.Strand> branches = new LinkedHashMap<>();
     private final List<Net> nets = new ArrayList<>();
     private final Set<Doubts.Doubt> marked = new HashSet<>();
     private final Map<String, SchemeDraft.Strand> strands = new LinkedHashMap<>();
@@ -78,7 +81,7 @@ final class SchemeBuilder {
             b.net(i);
         }
         b.parts.values().forEach(p -> b.marked.addAll(doubts.about(p.id())));
-        return new Built(new Scheme(b.nodes, b.nets), b.strands, b.parts, b.marked);
+        return new Built(new Scheme(b.nodes, b.nets), b.strands, b.parts, b.branches, b.marked);
     }
 
     private Palette palette() {
@@ -184,6 +187,7 @@ final class SchemeBuilder {
             List<String> ends = s.away().subList(i, Math.min(s.away().size(), i + MOST_ENDS_A_STUB));
             Node node = new Node(name + " stub " + i, stub(ends, s, upwards), upwards ? 1 : 0);
             nodes.add(node);
+            branches.put(node, s);
             meetings.add(new Net.Meeting(node, StubFigure.PORT));
         }
         List<Doubts.Doubt> some = doubts.about(s.line().id());

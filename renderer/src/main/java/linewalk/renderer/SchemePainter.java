@@ -47,14 +47,14 @@ final class SchemePainter {
         for (Layout.Course course : layout.courses()) {
             onLayer(
                     c,
-                    course.net().name(),
+                    strand(course),
                     on -> Marked.line(on, course.net().name(), course.points(), k -> look(course)
                             .paint(k, palette, course.points())));
         }
         for (Point2D dot : layout.dots()) {
             c.fill(Ink.BLACK, Canvas.disc(dot.getX(), dot.getY(), DOT_PT));
         }
-        layout.courses().forEach(course -> onLayer(c, course.net().name(), on -> marks(on, course)));
+        layout.courses().forEach(course -> onLayer(c, strand(course), on -> marks(on, course)));
         new LineLabels(layout, built, frames.frames()).paint(c);
         layout.places().forEach((node, at) -> node(c, node, at));
     }
@@ -65,29 +65,20 @@ final class SchemePainter {
         Rectangle2D box = new Rectangle2D.Double(at.getX(), at.getY(), f.widthPt(), f.heightPt());
         Consumer<Canvas> drawing = on -> Marked.symbol(on, node.name(), box, k -> f.paint(k, at.getX(), at.getY()));
         if (f instanceof StubFigure) {
-            onLayer(c, netOf(node), drawing);
+            onLayer(c, built.branches().get(node), drawing);
         } else {
             drawing.accept(c);
         }
     }
 
     /** Lines that a print can be read without stand on layers of their own. */
-    private void onLayer(Canvas c, String net, Consumer<Canvas> drawing) {
-        Layer layer = LineLook.of(built.strands().get(net).line(), job.moment()).layer();
+    private void onLayer(Canvas c, SchemeDraft.Strand strand, Consumer<Canvas> drawing) {
+        Layer layer = LineLook.of(strand.line(), job.moment()).layer();
         if (layer == null) {
             drawing.accept(c);
         } else {
             c.layer(Words.capital(layer.words()), drawing);
         }
-    }
-
-    private String netOf(Node node) {
-        return layout.courses().stream()
-                .map(Layout.Course::net)
-                .filter(n -> n.meetings().stream().anyMatch(m -> m.node() == node))
-                .findFirst()
-                .orElseThrow()
-                .name();
     }
 
     private SchemeDraft.Strand strand(Layout.Course course) {

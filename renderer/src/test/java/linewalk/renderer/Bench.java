@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import linewalk.drawing.Affine;
 import linewalk.drawing.Box;
 import linewalk.drawing.Component;
@@ -60,6 +61,7 @@ final class Bench {
     private final List<Component> components = new ArrayList<>();
     private final List<Reference> references = new ArrayList<>();
     private final List<Line> lines = new ArrayList<>();
+    private final List<Line> aside = new ArrayList<>();
     Look look = Look.DRAWN;
     Paper paper = Paper.A3;
     CycleChart.Step step;
@@ -167,11 +169,20 @@ final class Bench {
     }
 
     void along(int sheet, String label, Point from, Point to, List<List<Point>> runs) {
-        End a = new End.Open(from);
-        End b = new End.Open(to);
-        Line line = new Line("l" + lines.size(), page(sheet), LineKind.WORKING, label, null, 1, List.of(a, b), runs);
+        Line line = line(sheet, label, from, to, runs);
+        legs.add(new Leg.Along(line, line.ends().get(0), line.ends().get(1)));
+    }
+
+    /** A line that the walk does not take, open at both ends. */
+    void aside(int sheet, String label, Point from, Point to) {
+        aside.add(line(sheet, label, from, to, List.of(List.of(from, to))));
+    }
+
+    private Line line(int sheet, String label, Point from, Point to, List<List<Point>> runs) {
+        List<End> ends = List.of(new End.Open(from), new End.Open(to));
+        Line line = new Line("l" + lines.size(), page(sheet), LineKind.WORKING, label, null, 1, ends, runs);
         lines.add(line);
-        legs.add(new Leg.Along(line, a, b));
+        return line;
     }
 
     void through(Component c, String in, String out, Position shift) {
@@ -233,7 +244,8 @@ final class Bench {
         List<Reference> mated = references.stream()
                 .map(r -> wiring.references.getOrDefault(r.id(), r))
                 .toList();
-        DrawingSet set = new DrawingSet(sheets, mated, components, List.of(), wiring.lines(), findings);
+        List<Line> all = Stream.concat(wiring.lines().stream(), aside.stream()).toList();
+        DrawingSet set = new DrawingSet(sheets, mated, components, List.of(), all, findings);
         Question q =
                 new Question("0P1", List.of("1A1"), "TANK", step == null ? null : step.number(), anyPosition, true, 1);
         Trace trace = new Trace(q, wiring.legs, List.of("1", "2", "3", "2", "1"), doubts);
