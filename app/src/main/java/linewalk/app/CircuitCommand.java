@@ -71,17 +71,17 @@ final class CircuitCommand implements Callable<Integer> {
         }
         LoadedSet loaded = LoadedSet.load(path);
         Prints prints = new Prints(loaded, printing.form());
-        Subject subject = Subject.of(excerpt(new Excerpts(loaded.set())));
+        Excerpt excerpt = excerpt(new Excerpts(loaded.set()));
         if (when.all && loaded.chart().steps().isEmpty()) {
             throw new UserError("--all-steps wants a cycle chart: the set has no cycle.csv or cycle.xlsx");
         }
         List<PrintBook.Chapter> chapters = new ArrayList<>();
         if (when.all) {
             for (CycleChart.Step s : loaded.chart().steps()) {
-                chapters.add(chapter(s.title(), prints.job(subject, prints.moment(s.title()))));
+                chapters.add(chapter(s.title(), prints.job(excerpt, s.title())));
             }
         } else {
-            chapters.add(chapter(subject.title(), prints.job(subject, prints.moment(when.step))));
+            chapters.add(chapter(Subject.of(excerpt).title(), prints.job(excerpt, when.step)));
         }
         prints.writeChapters(chapters, print);
         return 0;

@@ -11,6 +11,7 @@ import java.util.Map;
 import linewalk.drawing.CycleChart;
 import linewalk.drawing.UserError;
 import linewalk.drawing.store.AtomicFile;
+import linewalk.linker.Excerpt;
 import linewalk.linker.Steps;
 import linewalk.linker.Trace;
 import linewalk.linker.step.StepState;
@@ -69,19 +70,19 @@ record Prints(LoadedSet loaded, PrintForm form) {
         CycleChart.Step step = trace.question().step() == null
                 ? null
                 : loaded.chart().find(trace.question().step()).orElse(null);
-        TracePrint.walk(job(Subject.of(trace), new Moment(step, null, null))).forEach(text::println);
+        TracePrint.walk(job(Subject.of(trace), Moment.named(step))).forEach(text::println);
     }
 
     PrintJob job(Trace trace) {
         return job(Subject.of(trace), moment(trace.question().step()));
     }
 
-    PrintJob job(Subject subject, Moment moment) {
+    private PrintJob job(Subject subject, Moment moment) {
         return new PrintJob(facts(), subject, moment, form, LocalDate.now());
     }
 
     /** With the step before it in the chart, the last before the first: the cycle goes round. */
-    Moment moment(String step) {
+    private Moment moment(String step) {
         if (step == null) {
             return Moment.AT_REST;
         }
@@ -89,7 +90,16 @@ record Prints(LoadedSet loaded, PrintForm form) {
         Steps steps = loaded.steps();
         StepState now = steps.get(step);
         int at = all.indexOf(now.step());
-        return Moment.of(now, all.size() < 2 ? null : steps.all().get((at + all.size() - 1) % all.size()));
+        StepState before = all.size() < 2 ? null : steps.all().get((at + all.size() - 1) % all.size());
+        return new Moment(now.step(), now, before, null);
+    }
+
+    /** A circuit tells by itself which way oil goes; a path is told. */
+    PrintJob job(Excerpt excerpt, String step) {
+        Moment moment = moment(step);
+        return job(
+                Subject.of(excerpt),
+                step == null ? moment : moment.with(loaded.steps().flows(step)));
     }
 
     private SetFacts facts() {

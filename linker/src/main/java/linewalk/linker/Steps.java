@@ -10,6 +10,7 @@ import linewalk.drawing.CycleChart;
 import linewalk.drawing.DrawingSet;
 import linewalk.drawing.Finding;
 import linewalk.drawing.Rule;
+import linewalk.linker.step.LineFlows;
 import linewalk.linker.step.PumpPorts;
 import linewalk.linker.step.StepSolver;
 import linewalk.linker.step.StepState;
@@ -44,6 +45,15 @@ public final class Steps {
     /** @throws linewalk.drawing.UserError for a step that the chart does not have */
     public StepState get(String step) {
         return solver.state(Designations.step(chart, step));
+    }
+
+    /**
+     * Which way oil surely goes in each line in a step.
+     *
+     * @throws linewalk.drawing.UserError for a step that the chart does not have
+     */
+    public LineFlows flows(String step) {
+        return solver.flows(Designations.step(chart, step));
     }
 
     /**

@@ -13,11 +13,22 @@ import linewalk.drawing.Reference;
 /** Where branches that leave a print lead: the parts at their ends, over all sheets. */
 final class Beyond {
 
+    /**
+     * One end.
+     *
+     * @param reference id of the one that has no mate; else null
+     */
+    record Away(String words, String reference) {
+        static Away at(String words) {
+            return new Away(words, null);
+        }
+    }
+
     private final SetIndex index;
     private final Words words;
     private final Set<String> lines = new HashSet<>();
-    private final Set<String> told = new HashSet<>();
-    private final List<String> ends = new ArrayList<>();
+    private final Set<Away> told = new HashSet<>();
+    private final List<Away> ends = new ArrayList<>();
 
     private Beyond(SetIndex index, Words words) {
         this.index = index;
@@ -29,14 +40,14 @@ final class Beyond {
      *
      * @param shown ends that the print shows itself
      */
-    static List<String> of(Line line, SetIndex index, Words words, Predicate<End> shown) {
+    static List<Away> of(Line line, SetIndex index, Words words, Predicate<End> shown) {
         Beyond beyond = new Beyond(index, words);
         beyond.follow(line, shown);
         return beyond.ends;
     }
 
     /** Where a reference leads. */
-    static List<String> of(Reference from, SetIndex index, Words words, Predicate<End> shown) {
+    static List<Away> of(Reference from, SetIndex index, Words words, Predicate<End> shown) {
         Beyond beyond = new Beyond(index, words);
         beyond.across(from, shown);
         return beyond.ends;
@@ -51,18 +62,18 @@ final class Beyond {
                 continue;
             }
             if (e instanceof End.AtPort p && index.part(p.component()) != null) {
-                tell(part(index.part(p.component()), p.port()));
+                tell(Away.at(part(index.part(p.component()), p.port())));
             } else if (e instanceof End.AtReference r && index.reference(r.reference()) != null) {
                 across(index.reference(r.reference()), shown);
             } else {
-                tell("open end, " + words.address(line.page(), e.place()));
+                tell(Away.at("open end, " + words.address(line.page(), e.place())));
             }
         }
     }
 
     private void across(Reference from, Predicate<End> shown) {
         if (from.mates().isEmpty()) {
-            tell("reference " + from.text() + ", " + words.address(from) + ": no mate found");
+            tell(new Away("reference " + from.text() + ", " + words.address(from) + ": no mate found", from.id()));
             return;
         }
         for (String mate : from.mates()) {
@@ -74,7 +85,7 @@ final class Beyond {
         }
     }
 
-    private void tell(String end) {
+    private void tell(Away end) {
         if (told.add(end)) {
             ends.add(end);
         }

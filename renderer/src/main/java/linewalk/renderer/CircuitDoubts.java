@@ -3,8 +3,10 @@ package linewalk.renderer;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import linewalk.drawing.Component;
 import linewalk.drawing.End;
@@ -23,6 +25,9 @@ final class CircuitDoubts {
 
     private final PrintJob job;
     private final Map<String, Reference> references = new HashMap<>();
+    /** Named at the ends of branches, without a mate. */
+    private final Set<Reference> strays = new LinkedHashSet<>();
+
     private final Set<String> shown = new HashSet<>();
     private final Map<String, Set<String>> byTag = new HashMap<>();
     private final List<Said> said = new ArrayList<>();
@@ -39,6 +44,14 @@ final class CircuitDoubts {
             }
         }
         shown.addAll(references.keySet());
+        for (SchemeDraft.Strand s : new SchemeDraft(job, new SetIndex(job.set())).strands) {
+            s.away().stream()
+                    .map(Beyond.Away::reference)
+                    .filter(Objects::nonNull)
+                    .map(all::get)
+                    .forEach(strays::add);
+        }
+        strays.forEach(r -> shown.add(r.id()));
         for (Component c : job.subject().excerpt().parts()) {
             byTag.computeIfAbsent(c.tag(), k -> new HashSet<>()).add(c.id());
         }
@@ -64,6 +77,12 @@ final class CircuitDoubts {
         Words words = new Words(job);
         Set<String> told = new HashSet<>();
         said.forEach(s -> told.addAll(s.about()));
+        for (Reference r : strays) {
+            if (told.add(r.id())) {
+                String text = "It is not known where " + r.text() + " on " + words.address(r) + " goes on";
+                said.add(new Said(text, r.page(), r.place(), Set.of(r.id())));
+            }
+        }
         for (Line l : job.subject().excerpt().lines()) {
             if (l.confidence() < Doubts.SURE) {
                 Point at = l.ends().isEmpty() ? null : l.ends().get(0).place();

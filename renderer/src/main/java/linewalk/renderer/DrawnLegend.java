@@ -2,27 +2,34 @@ package linewalk.renderer;
 
 import java.util.ArrayList;
 import java.util.List;
+import linewalk.renderer.ink.ShiftMark;
 import linewalk.renderer.sheet.Canvas;
 import linewalk.renderer.sheet.Ink;
 
 /** What the marks of the drawn look mean; only those that the print uses. */
 final class DrawnLegend {
 
+    private final Moment moment;
     private final SchemeBuilder.Built built;
     private final List<Picture.Mark> marks = new ArrayList<>();
 
-    private DrawnLegend(SchemeBuilder.Built built) {
+    private DrawnLegend(Moment moment, SchemeBuilder.Built built) {
+        this.moment = moment;
         this.built = built;
     }
 
     static List<Picture.Mark> of(
             PrintJob job, SchemeBuilder.Built built, Doubts doubts, boolean cut, boolean drilled, boolean framed) {
-        DrawnLegend legend = new DrawnLegend(built);
+        DrawnLegend legend = new DrawnLegend(job.moment(), built);
         List<LineLook> looks = built.strands().values().stream()
                 .map(strand -> LineLook.of(strand.line(), job.moment()))
                 .toList();
         legend.marks.addAll(LineLegend.of(looks, job.facts().palette()));
-        legend.add("The way oil goes, where it moves", DrawnLegend::way);
+        legend.add(
+                job.moment().flows() == null
+                        ? "The way oil goes, where it moves"
+                        : "The way oil surely goes; without it, oil stands or nothing tells",
+                DrawnLegend::way);
         if (drilled) {
             legend.add("Line between walls: drilled in a block, cannot be touched", DrawnLegend::drilled);
         }
@@ -75,6 +82,9 @@ final class DrawnLegend {
         add("Item number", (c, x, y) -> PrintMarks.balloon(c, "7", x + 22, y + 10));
         if (built.parts().values().stream().anyMatch(c -> c.positions().size() > 1)) {
             add("Valve squares: the lines meet the square in which the valve stands", DrawnLegend::squares);
+        }
+        if (built.parts().values().stream().anyMatch(moment::hasChanged)) {
+            add("Valve that stands otherwise than in the step before", (c, x, y) -> ShiftMark.paint(c, x + 15, y + 3));
         }
     }
 

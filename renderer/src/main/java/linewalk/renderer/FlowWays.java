@@ -1,51 +1,36 @@
 package linewalk.renderer;
 
-import java.util.ArrayDeque;
-import java.util.Deque;
+import java.awt.geom.Point2D;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Predicate;
 import linewalk.drawing.End;
-import linewalk.drawing.Kind;
 import linewalk.drawing.Line;
 import linewalk.linker.Leg;
-import linewalk.linker.step.PressureClass;
-import linewalk.renderer.scheme.Layout;
+import linewalk.linker.step.Sense;
 import linewalk.renderer.scheme.Net;
 import linewalk.renderer.scheme.Node;
 
 /**
- * Which way oil goes along each net. On a path: along its legs. In a circuit's step: in fed lines away from the pump, in
- * return lines towards the tank. Elsewhere nothing is said.
+ * Which way oil goes along each net. On a path: along its legs. In a circuit's step: as the step tells for the line's ends.
+ * Elsewhere nothing is said.
  */
 final class FlowWays {
 
-    private static final Set<PressureClass> FED =
-            Set.of(PressureClass.SUPPLY, PressureClass.INTENSIFIED, PressureClass.REDUCED, PressureClass.METERED);
-    private static final List<PressureClass> BACK = List.of(PressureClass.RETURN, PressureClass.DRAIN);
-
-    private static final Set<Kind> DEAD_ENDS =
-            Set.of(Kind.GAUGE, Kind.TEST_POINT, Kind.SWITCH, Kind.PLUG, Kind.ACCUMULATOR);
-
     private final PrintJob job;
     private final SchemeBuilder.Built built;
-    /** By net's name, how far down the flow each node stands. */
-    private final Map<String, Map<Node, Integer>> ranks = new HashMap<>();
+    /** By net's name, whether oil comes in or leaves at each node; what is not told there lets nothing through. */
+    private final Map<String, Map<Node, Sense>> senses = new HashMap<>();
 
     FlowWays(PrintJob job, SchemeBuilder.Built built) {
         this.job = job;
         this.built = built;
         if (job.subject().isPath()) {
             job.subject().legs().forEach(this::leg);
-        } else if (job.moment().state() != null) {
-            spread(built.nodesOf(Kind.PUMP), FED, 1);
-            // one by one: a valve's drain does not join its return
-            BACK.forEach(c -> spread(built.nodesOf(Kind.TANK), Set.of(c), -1));
-            spread(built.nodesOf(Kind.TANK), Set.of(PressureClass.INTAKE), 1);
+        } else if (job.moment().flows() != null) {
+            built.scheme().nets().forEach(this::step);
         }
     }
 
@@ -53,101 +38,91 @@ final class FlowWays {
         if (leg instanceof Leg.Along a) {
             built.scheme().nets().forEach(net -> {
                 if (built.strands().get(net.name()).line().id().equals(a.line().id())) {
-                    Map<Node, Integer> rank = ranks.computeIfAbsent(net.name(), k -> new HashMap<>());
-                    rank(rank, net, a.from(), 0);
-                    rank(rank, net, a.to(), 2);
+                    Map<Node, Sense> told = senses.computeIfAbsent(net.name(), k -> new HashMap<>());
+                    tell(told, net, a.from(), Sense.IN);
+                    tell(told, net, a.to(), Sense.OUT);
                 }
             });
         }
     }
 
-    /** A doubt's mark that stands in the line takes the rank of the end behind it. */
-    private static void rank(Map<Node, Integer> rank, Net net, End end, int value) {
-        String port = end instanceof End.AtPort p ? p.port() : end instanceof End.AtReference r ? r.reference() : "";
+    /** A doubt's mark that stands in the line stands for the end behind it. */
+    private static void tell(Map<Node, Sense> told, Net net, End end, Sense sense) {
         Net.Meeting at = net.meetings().stream()
-                .filter(m -> m.port().equals(port))
+                .filter(m -> m.port().equals(port(end)))
                 .findFirst()
                 .orElse(null);
         if (at != null) {
-            rank.putIfAbsent(at.node(), value);
+            told.putIfAbsent(at.node(), sense);
             return;
         }
         net.meetings().stream()
                 .filter(m -> m.node().figure() instanceof DoubtFigure)
-                .forEach(m -> rank.putIfAbsent(m.node(), value));
+                .forEach(m -> told.putIfAbsent(m.node(), sense));
+    }
+
+    private static String port(End end) {
+        return end instanceof End.AtPort p ? p.port() : end instanceof End.AtReference r ? r.reference() : "";
+    }
+
+    /** What stands for ends that the net does not show, a branch or a doubt's mark, tells only what these agree on. */
+    private void step(Net net) {
+        Line line = built.strands().get(net.name()).line();
+        List<Sense> atEnds = job.moment().flows().senses().get(line.id());
+        Map<Node, Sense> told = new HashMap<>();
+        net.meetings().forEach(m -> told.put(m.node(), Sense.UNKNOWN));
+        Set<Sense> unseen = new HashSet<>();
+        for (int i = 0; i < atEnds.size(); i++) {
+            String port = port(line.ends().get(i));
+            Sense sense = atEnds.get(i);
+            List<Net.Meeting> at =
+                    net.meetings().stream().filter(m -> m.port().equals(port)).toList();
+            at.forEach(m -> told.put(m.node(), sense));
+            if (at.isEmpty()) {
+                unseen.add(sense);
+            }
+        }
+        Sense agreed = unseen.size() == 1 ? unseen.iterator().next() : Sense.UNKNOWN;
+        net.meetings().stream()
+                .map(Net.Meeting::node)
+                .filter(n -> n.figure() instanceof StubFigure || n.figure() instanceof DoubtFigure)
+                .forEach(n -> told.put(n, agreed));
+        senses.put(net.name(), told);
     }
 
     /**
-     * Of the ends of a net, those that are reached without it lie on the side of the start, the others beyond. Where all
-     * are reached, or none, oil may go either way and nothing is said.
+     * Which way oil goes at a point of a net: one way where all that hangs on one side of the point gives oil, or
+     * all on the other takes it.
+     *
+     * @return a direction of length 1, or null where nothing is known
      */
-    private void spread(List<Node> from, Set<PressureClass> along, int sign) {
-        Map<Node, List<Net>> at = nets(net -> along.contains(job.moment().classOf(line(net))));
-        Set<Net> all = new LinkedHashSet<>();
-        at.values().forEach(all::addAll);
-        Set<Node> ever = reached(from, at, null);
-        for (Net net : all) {
-            Set<Node> without = reached(from, at, net);
-            Map<Node, Integer> rank = new HashMap<>();
-            for (Net.Meeting m : net.meetings()) {
-                if (ever.contains(m.node()) && !isDeadEnd(m.node(), at, net)) {
-                    rank.put(m.node(), without.contains(m.node()) ? 1 - sign : 1 + sign);
-                }
-            }
-            if (rank.values().stream().distinct().count() > 1) {
-                ranks.put(net.name(), rank);
-            }
+    Point2D at(Net net, NetTree tree, Point2D point) {
+        Map<Node, Sense> told = senses.get(net.name());
+        if (told == null) {
+            return null;
         }
-    }
-
-    private Line line(Net net) {
-        return built.strands().get(net.name()).line();
-    }
-
-    /** Oil stands in it: away from the net there is nothing but instruments. */
-    private boolean isDeadEnd(Node node, Map<Node, List<Net>> at, Net net) {
-        return reached(List.of(node), at, net).stream()
-                .allMatch(n -> n.figure() instanceof CrossingFigure
-                        || built.parts().containsKey(n)
-                                && DEAD_ENDS.contains(built.parts().get(n).kind()));
-    }
-
-    private static Set<Node> reached(List<Node> from, Map<Node, List<Net>> at, Net without) {
-        Set<Node> reached = new LinkedHashSet<>(from);
-        Deque<Node> open = new ArrayDeque<>(from);
-        while (!open.isEmpty()) {
-            for (Net net : at.getOrDefault(open.removeFirst(), List.of())) {
-                if (net != without) {
-                    net.meetings().stream()
-                            .map(Net.Meeting::node)
-                            .filter(reached::add)
-                            .forEach(open::addLast);
-                }
-            }
+        NetTree.Piece piece = tree.at(point);
+        Set<Node> before = piece == null ? null : tree.beyond(piece, false);
+        Set<Node> after = piece == null ? null : tree.beyond(piece, true);
+        if (before == null || after == null) {
+            return null;
         }
-        return reached;
-    }
-
-    private Map<Node, List<Net>> nets(Predicate<Net> wanted) {
-        Map<Node, List<Net>> at = new LinkedHashMap<>();
-        built.scheme().nets().stream().filter(wanted).forEach(net -> net.meetings()
-                .forEach(m -> at.computeIfAbsent(m.node(), k -> new java.util.ArrayList<>())
-                        .add(net)));
-        return at;
-    }
-
-    /** 1 along the course, -1 against it, 0 where nothing is known. */
-    int way(Layout.Course course) {
-        Map<Node, Integer> rank = ranks.get(course.net().name());
-        if (rank == null) {
-            return 0;
+        Sense one = all(told, before);
+        Sense other = all(told, after);
+        boolean onward = one == Sense.IN && other != Sense.IN || other == Sense.OUT && one != Sense.OUT;
+        boolean back = one == Sense.OUT && other != Sense.OUT || other == Sense.IN && one != Sense.IN;
+        if (onward == back) {
+            return null;
         }
-        Integer from = rank(rank, course.from());
-        Integer to = rank(rank, course.to());
-        return from == null || to == null ? 0 : Integer.signum(to - from);
+        Point2D from = onward ? tree.from(piece) : tree.to(piece);
+        Point2D to = onward ? tree.to(piece) : tree.from(piece);
+        double length = from.distance(to);
+        return new Point2D.Double((to.getX() - from.getX()) / length, (to.getY() - from.getY()) / length);
     }
 
-    private static Integer rank(Map<Node, Integer> rank, Net.Meeting m) {
-        return m == null ? Integer.valueOf(1) : rank.get(m.node());
+    /** On a path what is not told is no part of it; in a step it is not known. */
+    private Sense all(Map<Node, Sense> told, Set<Node> nodes) {
+        Sense rest = job.subject().isPath() ? Sense.STILL : Sense.UNKNOWN;
+        return nodes.stream().map(n -> told.getOrDefault(n, rest)).reduce(Sense.STILL, Sense::and);
     }
 }

@@ -4,6 +4,7 @@ import linewalk.drawing.Component;
 import linewalk.drawing.CycleChart;
 import linewalk.drawing.Line;
 import linewalk.drawing.Position;
+import linewalk.linker.step.LineFlows;
 import linewalk.linker.step.PressureClass;
 import linewalk.linker.step.StepState;
 
@@ -13,13 +14,19 @@ import linewalk.linker.step.StepState;
  * @param step null for the machine at rest, as drawn
  * @param state null where it was not worked out
  * @param before the state in the step before, or null
+ * @param flows which way oil goes in the lines, or null
  */
-public record Moment(CycleChart.Step step, StepState state, StepState before) {
+public record Moment(CycleChart.Step step, StepState state, StepState before, LineFlows flows) {
 
-    public static final Moment AT_REST = new Moment(null, null, null);
+    public static final Moment AT_REST = named(null);
 
-    public static Moment of(StepState state, StepState before) {
-        return new Moment(state.step(), state, before);
+    /** Of which nothing but its name is told. */
+    public static Moment named(CycleChart.Step step) {
+        return new Moment(step, null, null, null);
+    }
+
+    public Moment with(LineFlows told) {
+        return new Moment(step, state, before, told);
     }
 
     /** Null where nothing tells. */

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import linewalk.drawing.Component;
 import linewalk.drawing.End;
 import linewalk.drawing.Kind;
@@ -184,7 +185,7 @@ final class SchemeBuilder {
         boolean upwards = meetings.isEmpty()
                 || s.tanks().isEmpty() && meetings.stream().anyMatch(m -> Net.leavesUpwards(m, height));
         for (int i = 0; i < s.away().size(); i += MOST_ENDS_A_STUB) {
-            List<String> ends = s.away().subList(i, Math.min(s.away().size(), i + MOST_ENDS_A_STUB));
+            List<Beyond.Away> ends = s.away().subList(i, Math.min(s.away().size(), i + MOST_ENDS_A_STUB));
             Node node = new Node(name + " stub " + i, stub(ends, s, upwards), upwards ? 1 : 0);
             nodes.add(node);
             branches.put(node, s);
@@ -233,9 +234,13 @@ final class SchemeBuilder {
         return new Net.Meeting(node, end.port());
     }
 
-    private StubFigure stub(List<String> ends, SchemeDraft.Strand s, boolean upwards) {
+    private StubFigure stub(List<Beyond.Away> ends, SchemeDraft.Strand s, boolean upwards) {
         TextStack text = new TextStack(STUB_WORDS_PT);
-        ends.forEach(text::plain);
+        for (Beyond.Away end : ends) {
+            List<Doubts.Doubt> some = end.reference() == null ? List.of() : doubts.about(end.reference());
+            marked.addAll(some);
+            text.plain(end.words() + some.stream().map(d -> " " + d.mark()).collect(Collectors.joining()));
+        }
         return new StubFigure(text, style(s), upwards);
     }
 }

@@ -32,9 +32,9 @@ final class SchemeDraft {
      * A line with what it meets.
      *
      * @param tanks ports of tanks that it ends at
-     * @param away ends that the print does not show, in words
+     * @param away ends that the print does not show
      */
-    record Strand(Line line, List<Meet> meets, List<End.AtPort> tanks, List<String> away) {}
+    record Strand(Line line, List<Meet> meets, List<End.AtPort> tanks, List<Beyond.Away> away) {}
 
     final List<Spot> spots = new ArrayList<>();
     final List<Strand> strands = new ArrayList<>();
@@ -73,7 +73,7 @@ final class SchemeDraft {
             strands.stream()
                     .filter(s -> s.line.id().equals(last.line().id()))
                     .findFirst()
-                    .ifPresent(s -> s.away.add("the walk stops here"));
+                    .ifPresent(s -> s.away.add(Beyond.Away.at("the walk stops here")));
         }
     }
 
@@ -98,7 +98,7 @@ final class SchemeDraft {
             } else if (e instanceof End.AtReference r && index.reference(r.reference()) != null) {
                 cross(strand, index.reference(r.reference()));
             } else {
-                strand.away.add("open end, " + words.address(line.page(), e.place()));
+                strand.away.add(Beyond.Away.at("open end, " + words.address(line.page(), e.place())));
             }
         }
     }

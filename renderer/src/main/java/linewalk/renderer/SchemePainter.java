@@ -2,13 +2,17 @@ package linewalk.renderer;
 
 import java.awt.BasicStroke;
 import java.awt.Color;
-import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
 import linewalk.renderer.ink.ChangeMark;
+import linewalk.renderer.ink.LineStyle;
 import linewalk.renderer.ink.Palette;
 import linewalk.renderer.scheme.Figure;
 import linewalk.renderer.scheme.Layout;
@@ -23,13 +27,20 @@ final class SchemePainter {
     private static final double CHANNEL_PT = 11;
     private static final double WALL_PT = 0.6;
     static final double DOT_PT = 3.4;
-    private static final double ARROW_PT = 11;
+    /** Arrows stand out from heavy lines as from fine ones. */
+    private static final double ARROW_PT = 9;
+
+    private static final double ARROW_PER_WIDTH = 1.5;
+    private static final double CLEAR_PT = 12;
 
     private final PrintJob job;
     private final Layout layout;
     private final SchemeBuilder.Built built;
     private final FlowWays ways;
     private final DrilledLines drilled;
+    private final Map<String, NetTree> trees = new HashMap<>();
+    /** Where arrows and marks of change stand. */
+    private final List<Point2D> taken = new ArrayList<>();
 
     SchemePainter(PrintJob job, Layout layout, SchemeBuilder.Built built, FlowWays ways, DrilledLines drilled) {
         this.job = job;
@@ -54,7 +65,8 @@ final class SchemePainter {
         for (Point2D dot : layout.dots()) {
             c.fill(Ink.BLACK, Canvas.disc(dot.getX(), dot.getY(), DOT_PT));
         }
-        layout.courses().forEach(course -> onLayer(c, strand(course), on -> marks(on, course)));
+        layout.courses().forEach(course -> onLayer(c, strand(course), on -> change(on, course)));
+        layout.courses().forEach(course -> onLayer(c, strand(course), on -> arrows(on, course)));
         new LineLabels(layout, built, frames.frames()).paint(c);
         layout.places().forEach((node, at) -> node(c, node, at));
     }
@@ -102,39 +114,63 @@ final class SchemePainter {
         }
     }
 
-    private void marks(Canvas c, Layout.Course course) {
-        LineLook look = look(course);
-        int way = ways.way(course);
-        boolean changed = look.changed() && course == longest(course.net().name());
-        int longest = longest(course.points());
-        for (int i = 1; i < course.points().size(); i++) {
-            Point2D p = course.points().get(i - 1);
-            Point2D q = course.points().get(i);
-            double length = p.distance(q);
-            if (way != 0 && length > (i == longest ? 16 : 100)) {
-                arrow(c, look, course, way > 0 ? p : q, way > 0 ? q : p);
-            }
-            if (changed && i == longest && length > 14) {
-                double share = length > 40 ? 0.25 : 0.5;
-                Point2D at = at(p, q, share);
-                ChangeMark.paint(c, at.getX(), at.getY());
+    private void change(Canvas c, Layout.Course course) {
+        List<Point2D> points = course.points();
+        int longest = longest(points);
+        double length = length(points, longest);
+        if (look(course).changed() && course == longest(course.net().name()) && length > 14) {
+            Point2D at = at(points.get(longest - 1), points.get(longest), length > 40 ? 0.25 : 0.5);
+            ChangeMark.paint(c, at.getX(), at.getY());
+            taken.add(at);
+        }
+    }
+
+    /** On the longest stretch on which a way is known, and on all other long ones. */
+    private void arrows(Canvas c, Layout.Course course) {
+        List<Point2D> points = course.points();
+        List<Integer> byLength = IntStream.range(1, points.size())
+                .boxed()
+                .sorted(Comparator.comparingDouble(i -> -Math.round(length(points, i))))
+                .toList();
+        boolean shown = false;
+        for (int i : byLength) {
+            if (length(points, i) > (shown ? 100 : 16)) {
+                shown |= arrow(c, course, points.get(i - 1), points.get(i));
             }
         }
     }
 
-    private void arrow(Canvas c, LineLook look, Layout.Course course, Point2D p, Point2D q) {
+    private NetTree tree(String net) {
+        return trees.computeIfAbsent(
+                net,
+                k -> new NetTree(layout.courses().stream()
+                        .filter(c -> c.net().name().equals(k))
+                        .toList()));
+    }
+
+    /** Whether there is one. */
+    private boolean arrow(Canvas c, Layout.Course course, Point2D p, Point2D q) {
         double length = p.distance(q);
-        double dx = (q.getX() - p.getX()) / length;
-        double dy = (q.getY() - p.getY()) / length;
+        LineStyle style = look(course).style(job.facts().palette());
+        double size = ARROW_PT + ARROW_PER_WIDTH * style.widthPt();
         for (double share : new double[] {0.5, 0.62, 0.38, 0.74, 0.26}) {
-            Point2D tip = at(p, q, Math.min(1, share + ARROW_PT / 2 / length));
-            Point2D tail = at(p, q, Math.max(0, share - ARROW_PT / 2 / length));
-            if (!isCrossed(course, tip, tail) && !isContradicted(course, at(p, q, share), dx, dy)) {
-                c.pen(look.style(job.facts().palette()).color(), Ink.line(1));
-                c.arrow(tip.getX(), tip.getY(), dx, dy, ARROW_PT);
-                return;
+            Point2D on = at(p, q, share);
+            Point2D way = ways.at(course.net(), tree(course.net().name()), on);
+            if (way == null || taken.stream().anyMatch(x -> x.distance(on) < size / 2 + CLEAR_PT)) {
+                continue;
+            }
+            boolean along = way.getX() * (q.getX() - p.getX()) + way.getY() * (q.getY() - p.getY()) > 0;
+            Point2D near = at(p, q, Math.max(0, share - size / 2 / length));
+            Point2D far = at(p, q, Math.min(1, share + size / 2 / length));
+            Point2D tip = along ? far : near;
+            if (!isCrossed(course, near, far)) {
+                c.pen(style.color(), Ink.line(1));
+                c.arrow(tip.getX(), tip.getY(), way.getX(), way.getY(), size);
+                taken.add(on);
+                return true;
             }
         }
+        return false;
     }
 
     /** Another line's stretch or a dot lies too close for an arrow to be read. */
@@ -157,22 +193,6 @@ final class SchemePainter {
             }
         }
         return layout.dots().stream().anyMatch(room::contains);
-    }
-
-    /** Another way of the same net shares the stretch, and its oil does not surely go the same way. */
-    private boolean isContradicted(Layout.Course own, Point2D on, double dx, double dy) {
-        for (Layout.Course other : layout.courses()) {
-            for (int i = 1; i < other.points().size() && other != own; i++) {
-                Point2D p = other.points().get(i - 1);
-                Point2D q = other.points().get(i);
-                double along = ways.way(other) * ((q.getX() - p.getX()) * dx + (q.getY() - p.getY()) * dy);
-                boolean shared = Line2D.ptSegDist(p.getX(), p.getY(), q.getX(), q.getY(), on.getX(), on.getY()) < 0.5;
-                if (shared && other.net().name().equals(own.net().name()) && along <= 0) {
-                    return true;
-                }
-            }
-        }
-        return false;
     }
 
     private static Point2D at(Point2D p, Point2D q, double share) {

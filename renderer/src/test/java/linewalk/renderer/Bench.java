@@ -252,7 +252,7 @@ final class Bench {
         return new PrintJob(
                 new SetFacts("Test bench press", set, items, parts, s -> source, Palette.OWN),
                 Subject.of(trace),
-                new Moment(step, null, null),
+                Moment.named(step),
                 new PrintForm(paper, turn, look, Set.of()),
                 LocalDate.of(2026, 2, 3));
     }

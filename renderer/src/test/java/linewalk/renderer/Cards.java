@@ -78,7 +78,7 @@ final class Cards {
         return new PrintJob(
                 facts,
                 job.subject(),
-                new Moment(bench.step, solved ? state(lines) : null, null),
+                new Moment(bench.step, solved ? state(lines) : null, null, null),
                 new PrintForm(form.paper(), form.turn(), form.look(), form.hidden(), true),
                 job.date());
     }

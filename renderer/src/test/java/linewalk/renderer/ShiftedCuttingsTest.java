@@ -31,7 +31,8 @@ class ShiftedCuttingsTest {
         Component valve = valve(job);
         Position left = valve.positions().get(1);
         CycleChart.Step step = Bench.step("3", "Press down", "Y1A");
-        return Moment.of(new StepState(step, Map.of(valve.id(), left), Map.of(), Set.of(), Map.of(), List.of()), null);
+        StepState state = new StepState(step, Map.of(valve.id(), left), Map.of(), Set.of(), Map.of(), List.of());
+        return new Moment(step, state, null, null);
     }
 
     private static Component valve(PrintJob job) {

@@ -111,7 +111,7 @@ final class StageLift {
                         folder::resolve,
                         Palette.OWN),
                 Subject.of(new Trace(q, wiring.legs, passed, List.of())),
-                new Moment(step, null, null),
+                Moment.named(step),
                 new PrintForm(paper, Turn.FITTING, look, Set.of()),
                 LocalDate.of(2026, 3, 5));
     }

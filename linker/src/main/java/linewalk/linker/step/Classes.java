@@ -11,19 +11,19 @@ import linewalk.drawing.Kind;
  */
 final class Classes {
 
-    private final Hydraulics now;
+    final Hydraulics now;
     private final Net net;
     private final Links links;
     private final Flood flood;
-    private final boolean[] fed;
+    final boolean[] fed;
     private final boolean[] unfed;
     private final boolean[] toTank;
     /** Working ports under pressure of actuators whose other oil can leave. */
-    private final boolean[] driving;
+    final boolean[] driving;
     /** Where oil leaves actuators. */
-    private final boolean[] leaving;
+    final boolean[] leaving;
 
-    private final PressureClass[] classes;
+    final PressureClass[] classes;
 
     private Classes(Hydraulics now) {
         this.now = now;
@@ -46,7 +46,7 @@ final class Classes {
         classes = new PressureClass[net.size];
     }
 
-    static PressureClass[] of(Hydraulics now) {
+    static Classes of(Hydraulics now) {
         Classes c = new Classes(now);
         c.fed();
         c.actuators();
@@ -56,7 +56,7 @@ final class Classes {
         c.drains();
         c.shutIn();
         c.pilots();
-        return c.classes;
+        return c;
     }
 
     private void fed() {

@@ -32,12 +32,14 @@ final class Hydraulics {
         for (Part p : net.parts) {
             if (PartLinks.passive(p)) {
                 parts.passive(p, positions[p.index()]);
+                links.belongTo(p.index());
             }
         }
         outlet = outlet();
         for (Part p : net.parts) {
             if (!PartLinks.passive(p)) {
                 parts.active(p, positions[p.index()], outlet);
+                links.belongTo(p.index());
             }
         }
         for (int i = 0; i < net.size && guess == Guess.JOINED; i++) {
@@ -128,9 +130,23 @@ final class Hydraulics {
         return false;
     }
 
+    /** Its sides are known, or taken on a guess. */
+    boolean counts(Pumps.Sides s) {
+        return !s.guessed() || guess != Guess.SHUT;
+    }
+
+    boolean guesses() {
+        return guess != Guess.SHUT;
+    }
+
+    /** Whether oil may come from a volume that leads off to nowhere known. */
+    boolean pressed(int volume) {
+        return guess == Guess.PRESSED && net.loose[volume];
+    }
+
     private Flood sources(Flood flood, boolean withAccumulators, Flood first) {
         for (Pumps.Sides s : running) {
-            if (!s.guessed() || guess != Guess.SHUT) {
+            if (counts(s)) {
                 int level = first != null && boosted(s, first) ? 2 : 1;
                 for (int o : s.outlets()) {
                     flood.source(o, level);
@@ -140,8 +156,8 @@ final class Hydraulics {
         if (withAccumulators) {
             accumulators().forEach(a -> flood.source(a, 1));
         }
-        for (int i = 0; i < net.size && guess == Guess.PRESSED; i++) {
-            if (net.loose[i]) {
+        for (int i = 0; i < net.size; i++) {
+            if (pressed(i)) {
                 flood.source(i, 1);
             }
         }

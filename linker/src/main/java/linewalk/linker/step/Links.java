@@ -31,7 +31,11 @@ final class Links {
     int[] flags = new int[64];
     int[] nextOut = new int[64];
     int[] nextIn = new int[64];
+    /** Index of the part that joins them, or -1. */
+    int[] part = new int[64];
+
     private int size;
+    private int owned;
 
     Links(int nodes) {
         firstOut = new int[nodes];
@@ -50,6 +54,7 @@ final class Links {
         from[size] = u;
         to[size] = v;
         flags[size] = flag;
+        part[size] = -1;
         nextOut[size] = firstOut[u];
         firstOut[u] = size;
         nextIn[size] = firstIn[v];
@@ -61,6 +66,16 @@ final class Links {
         add(v, u, flag);
     }
 
+    /** All links added since the last call lead through this part. */
+    void belongTo(int index) {
+        Arrays.fill(part, owned, size, index);
+        owned = size;
+    }
+
+    int count() {
+        return size;
+    }
+
     private void grow() {
         int more = 2 * size;
         from = Arrays.copyOf(from, more);
@@ -68,6 +83,7 @@ final class Links {
         flags = Arrays.copyOf(flags, more);
         nextOut = Arrays.copyOf(nextOut, more);
         nextIn = Arrays.copyOf(nextIn, more);
+        part = Arrays.copyOf(part, more);
     }
 
     boolean has(int link, int flag) {

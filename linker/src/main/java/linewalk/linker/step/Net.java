@@ -50,7 +50,10 @@ final class Net {
     private final int[] lineVolume;
     private final int[][] endVolumes;
 
+    private final boolean cut;
+
     Net(DrawingSet set, boolean cut) {
+        this.cut = cut;
         lines = set.lines();
         Volumes v = new Volumes(set, cut);
         doubtful = v.doubtful();
@@ -137,6 +140,11 @@ final class Net {
     /** The volumes that a line is part of: one, but for a doubtful line that was cut. */
     int[] volumes(int line) {
         return endVolumes[line].length == 0 ? new int[] {lineVolume[line]} : endVolumes[line];
+    }
+
+    /** Its ends are joined with nothing. */
+    boolean isCut(int line) {
+        return cut && lines.get(line).confidence() < SURE;
     }
 
     int nowhere() {

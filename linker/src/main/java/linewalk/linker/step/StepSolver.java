@@ -57,14 +57,16 @@ public final class StepSolver {
         if (known != null) {
             return known;
         }
-        Map<String, Position> before = Map.of();
-        int at = chart.steps().indexOf(step);
-        if (remembers && at > 0) {
-            before = state(chart.steps().get(at - 1)).positions();
-        }
-        StepState state = solve(step, before);
+        StepState state = state(step, answers(step));
         solved.put(step, state);
         return state;
+    }
+
+    /** Which way oil surely goes in each line in a step of the chart, whatever is taken for what is not known. */
+    public LineFlows flows(CycleChart.Step step) {
+        return LineFlows.agreed(answers(step).tried.stream()
+                .map(t -> LineSenses.of(set, t.net, Currents.of(t.oil)))
+                .toList());
     }
 
     /**
@@ -88,8 +90,10 @@ public final class StepSolver {
         return fed;
     }
 
-    private StepState solve(CycleChart.Step step, Map<String, Position> before) {
+    /** With all that is not known taken one way and the other; the first answer guesses nothing. */
+    private Answers answers(CycleChart.Step step) {
         Facts facts = new Facts(whole, chart, step);
+        Map<String, Position> before = before(step);
         Settled first = settle(whole, wholePumps, facts, before, Guess.SHUT, Set.of());
         Set<Integer> unsettled = first.unsettled;
         List<Settled> tried = new ArrayList<>();
@@ -105,11 +109,18 @@ public final class StepSolver {
             }
             tried.add(settle(cut, cutPumps, facts, before, Guess.SHUT, unsettled));
         }
-        return state(step, facts, tried, unsettled);
+        return new Answers(facts, tried, unsettled);
     }
 
+    private Map<String, Position> before(CycleChart.Step step) {
+        int at = chart.steps().indexOf(step);
+        return remembers && at > 0 ? state(chart.steps().get(at - 1)).positions() : Map.of();
+    }
+
+    private record Answers(Facts facts, List<Settled> tried, Set<Integer> unsettled) {}
+
     /** One answer, and the parts that went round and round. */
-    private record Settled(Net net, Position[] positions, PressureClass[] classes, Set<Integer> unsettled) {
+    private record Settled(Net net, Position[] positions, Classes oil, Set<Integer> unsettled) {
         boolean unknown() {
             return net.parts.stream()
                     .anyMatch(p -> !p.component().positions().isEmpty() && positions[p.index()] == null);
@@ -182,17 +193,17 @@ public final class StepSolver {
         return differ;
     }
 
-    private StepState state(CycleChart.Step step, Facts facts, List<Settled> tried, Set<Integer> unsettled) {
+    private StepState state(CycleChart.Step step, Answers a) {
         Map<String, Position> positions = new LinkedHashMap<>();
         for (Part p : whole.parts) {
-            Position first = tried.get(0).positions[p.index()];
-            if (first != null && tried.stream().allMatch(t -> first.equals(t.positions[p.index()]))) {
+            Position first = a.tried.get(0).positions[p.index()];
+            if (first != null && a.tried.stream().allMatch(t -> first.equals(t.positions[p.index()]))) {
                 positions.put(p.component().id(), first);
             }
         }
         List<Component> round =
-                unsettled.stream().map(i -> whole.parts.get(i).component()).toList();
-        return new StepState(step, positions, classes(tried), facts.running, facts.open, round);
+                a.unsettled.stream().map(i -> whole.parts.get(i).component()).toList();
+        return new StepState(step, positions, classes(a.tried), a.facts.running, a.facts.open, round);
     }
 
     /** A line's class is known where all answers agree on it. */
@@ -202,7 +213,7 @@ public final class StepSolver {
             PressureClass agreed = null;
             for (Settled t : tried) {
                 for (int v : t.net.volumes(i)) {
-                    PressureClass said = LineClass.of(t.net, i, v, t.classes[v]);
+                    PressureClass said = LineClass.of(t.net, i, v, t.oil.classes[v]);
                     agreed = agreed == null || agreed == said ? said : PressureClass.UNKNOWN;
                 }
             }

@@ -92,19 +92,20 @@ final class Volumes {
     private void joinTwins(DrawingSet set) {
         Map<String, Integer> known = new HashMap<>();
         for (Component c : set.components()) {
-            String tag = Words.plain(c.tag());
-            if (tag.isEmpty() || Kinds.ENDS.contains(c.kind())) {
-                continue;
-            }
             for (Port p : c.ports()) {
-                if (p.name() != null) {
-                    Integer twin = known.putIfAbsent(tag + ":" + p.name(), items.get(p.id()));
-                    if (twin != null) {
-                        join(twin, items.get(p.id()));
-                    }
+                String name = twin(c, p);
+                Integer twin = name == null ? null : known.putIfAbsent(name, items.get(p.id()));
+                if (twin != null) {
+                    join(twin, items.get(p.id()));
                 }
             }
         }
+    }
+
+    /** The same for a port on all its sheets; null where it stands for itself. */
+    static String twin(Component c, Port p) {
+        String tag = Words.plain(c.tag());
+        return tag.isEmpty() || p.name() == null || Kinds.ENDS.contains(c.kind()) ? null : tag + ":" + p.name();
     }
 
     private Integer item(End e) {

@@ -1,6 +1,7 @@
 package linewalk.renderer.iso;
 
 import java.util.List;
+import linewalk.renderer.ink.ShiftMark;
 import linewalk.renderer.sheet.Canvas;
 
 /** A body in its field: lines from the field's edges to the body, the ports' letters beside them. */
@@ -10,7 +11,7 @@ final class Mounted implements Symbol {
     /** From a level line's middle to the foot of its letter, which may reach below it. */
     private static final double ABOVE = 0.5;
 
-    private static final double MARK = 1.5;
+    private static final double MARK = ShiftMark.SIZE_PT / MODULE_PT;
 
     private final Plan plan;
     private final LetterSides sides;
@@ -101,7 +102,7 @@ final class Mounted implements Symbol {
         plan.docks().forEach(d -> line(field, d));
         plan.body().art().draw(field.moved(left, top));
         if (changed) {
-            mark(Pen.at(canvas, xPt, yPt));
+            ShiftMark.paint(canvas, xPt, yPt);
         }
     }
 
@@ -136,11 +137,5 @@ final class Mounted implements Symbol {
             case LEFT -> p.text(name, EDGE + half, above);
             case RIGHT -> p.text(name, width - EDGE - half, above);
         }
-    }
-
-    /** Stands otherwise than in the step before: a heavy bar with a triangle. */
-    private void mark(Pen p) {
-        p.solid(0.1, 0.1, 0.45, 0.1, 0.45, 1.3, 0.1, 1.3);
-        p.solid(0.55, 0.1, 1.35, 0.7, 0.55, 1.3);
     }
 }
