@@ -84,7 +84,7 @@ final class DrawnLegend {
             add("Valve squares: the lines meet the square in which the valve stands", DrawnLegend::squares);
         }
         if (built.parts().values().stream().anyMatch(moment::hasChanged)) {
-            add("Valve that stands otherwise than in the step before", (c, x, y) -> ShiftMark.paint(c, x + 15, y + 3));
+            add("Valve that stands otherwise than in the step before", (c, x, y) -> ShiftMark.paint(c, x + 16, y + 4));
         }
     }
 

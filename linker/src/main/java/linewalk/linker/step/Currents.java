@@ -1,9 +1,11 @@
 package linewalk.linker.step;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import linewalk.drawing.Kind;
 
 /**
@@ -12,6 +14,15 @@ import linewalk.drawing.Kind;
  * flow but need not, or either way, is not known.
  */
 final class Currents {
+
+    /** Opened by so much pressure: oil takes another way where it has one. */
+    private static final Set<Kind> OPENED = EnumSet.of(
+            Kind.CHECK_VALVE,
+            Kind.PILOT_CHECK_VALVE,
+            Kind.PREFILL_VALVE,
+            Kind.SEQUENCE_VALVE,
+            Kind.UNLOADING_VALVE,
+            Kind.INTENSIFIER);
 
     /** Where a part meets a volume. */
     private record Tap(int part, int volume) {}
@@ -25,7 +36,8 @@ final class Currents {
     private final int tank;
     private final Streams streams;
     private final List<Through> through = new ArrayList<>();
-    private final Map<Tap, Sense> senses = new HashMap<>();
+    private final Map<Tap, Set<Sense>> sure = new HashMap<>();
+    private final Map<Tap, Set<Sense>> possible = new HashMap<>();
 
     private Currents(Classes oil) {
         this.oil = oil;
@@ -38,6 +50,7 @@ final class Currents {
     static Currents of(Classes oil) {
         Currents c = new Currents(oil);
         c.links();
+        c.net.parts.forEach(c::unloading);
         c.net.actuators.forEach(c::actuator);
         c.pumps();
         c.otherSources();
@@ -46,9 +59,15 @@ final class Currents {
 
     /** At a port of a part, by the volume there. */
     Sense at(Part part, int volume) {
-        return part.kind() == Kind.TANK || part.kind() == Kind.ACCUMULATOR
-                ? Sense.UNKNOWN
-                : senses.getOrDefault(new Tap(part.index(), volume), Sense.STILL);
+        if (part.kind() == Kind.TANK || part.kind() == Kind.ACCUMULATOR) {
+            return Sense.UNKNOWN;
+        }
+        Tap tap = new Tap(part.index(), volume);
+        Set<Sense> may = possible.getOrDefault(tap, Set.of());
+        if (may.isEmpty()) {
+            return Sense.STILL;
+        }
+        return may.size() == 1 && may.equals(sure.get(tap)) ? may.iterator().next() : Sense.UNKNOWN;
     }
 
     /** Where a line leads off to nowhere known. */
@@ -61,9 +80,9 @@ final class Currents {
         return net.tank[volume] ? tank : volume;
     }
 
-    private void way(int from, int to, Tap in, Tap out) {
+    private void way(int from, int to, Tap in, Tap out, boolean need) {
         if (node(from) != node(to)) {
-            streams.add(node(from), node(to));
+            streams.add(node(from), node(to), need);
             through.add(new Through(in, out));
         }
     }
@@ -75,8 +94,24 @@ final class Currents {
             int to = links.to[k];
             if (links.has(k, oil.fed[from] ? Links.FEED : Links.DRAIN)) {
                 int part = links.part[k];
-                way(from, to, part < 0 ? null : new Tap(part, from), part < 0 ? null : new Tap(part, to));
+                Tap in = part < 0 ? null : new Tap(part, from);
+                Tap out = part < 0 ? null : new Tap(part, to);
+                way(
+                        from,
+                        to,
+                        in,
+                        out,
+                        part >= 0 && !OPENED.contains(net.parts.get(part).kind()));
             }
+        }
+    }
+
+    /** An unloading valve lets off its pump's oil from a pressure on that the step does not tell. */
+    private void unloading(Part p) {
+        int from = p.named("P");
+        int to = p.named("T");
+        if (p.kind() == Kind.UNLOADING_VALVE && from >= 0 && to >= 0) {
+            way(from, to, new Tap(p.index(), from), new Tap(p.index(), to), false);
         }
     }
 
@@ -90,11 +125,12 @@ final class Currents {
                 ? ports.stream().filter(t -> !oil.driving[t.volume]).toList()
                 : left;
         if (driven.size() > 1) {
-            driven.forEach(t -> senses.put(t, Sense.UNKNOWN));
+            driven.forEach(t -> tell(t, Sense.IN, false));
+            driven.forEach(t -> tell(t, Sense.OUT, false));
         } else if (driven.size() == 1 && ports.size() == 1) {
-            way(driven.get(0).volume, tank, driven.get(0), null);
+            way(driven.get(0).volume, tank, driven.get(0), null, true);
         } else if (driven.size() == 1) {
-            rest.forEach(t -> way(driven.get(0).volume, t.volume, driven.get(0), t));
+            rest.forEach(t -> way(driven.get(0).volume, t.volume, driven.get(0), t, true));
         }
     }
 
@@ -115,12 +151,12 @@ final class Currents {
                 flow(tank, node(s));
             }
             if (open || round) {
-                sense(new Tap(pump.part().index(), s), Sense.OUT);
+                tell(new Tap(pump.part().index(), s), Sense.OUT, true);
             }
             open |= round;
         }
         if (open) {
-            sense(out, Sense.IN);
+            tell(out, Sense.IN, true);
         }
     }
 
@@ -134,7 +170,7 @@ final class Currents {
             for (Part p : drawn) {
                 List<Integer> ports = p.workingVolumes();
                 if (drawn.size() == 1 && ports.size() == 1 && oil.leaving[ports.get(0)] && flow(ports.get(0), tank)) {
-                    sense(new Tap(p.index(), ports.get(0)), Sense.IN);
+                    tell(new Tap(p.index(), ports.get(0)), Sense.IN, true);
                 }
             }
         }
@@ -153,17 +189,19 @@ final class Currents {
         Streams.Taken[] taken = streams.between(source, sink);
         for (int k = 0; k < taken.length; k++) {
             if (taken[k] != Streams.Taken.NOT) {
-                boolean sure = taken[k] == Streams.Taken.SURELY;
-                sense(through.get(k).in, sure ? Sense.OUT : Sense.UNKNOWN);
-                sense(through.get(k).out, sure ? Sense.IN : Sense.UNKNOWN);
+                tell(through.get(k).in, Sense.OUT, taken[k] == Streams.Taken.SURELY);
+                tell(through.get(k).out, Sense.IN, taken[k] == Streams.Taken.SURELY);
             }
         }
         return true;
     }
 
-    private void sense(Tap tap, Sense sense) {
+    private void tell(Tap tap, Sense sense, boolean surely) {
         if (tap != null) {
-            senses.merge(tap, sense, Sense::and);
+            possible.computeIfAbsent(tap, k -> EnumSet.noneOf(Sense.class)).add(sense);
+            if (surely) {
+                sure.computeIfAbsent(tap, k -> EnumSet.noneOf(Sense.class)).add(sense);
+            }
         }
     }
 }

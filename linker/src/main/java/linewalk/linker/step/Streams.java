@@ -16,7 +16,8 @@ final class Streams {
         SURELY
     }
 
-    private record Way(int from, int to) {}
+    /** @param need whether oil takes it wherever it may; else only where it can go nowhere else */
+    private record Way(int from, int to, boolean need) {}
 
     private final int nodes;
     /** Oil ends here: no way leads through. */
@@ -36,16 +37,16 @@ final class Streams {
     }
 
     /** Its number: ways are numbered in the order in which they are added. */
-    int add(int from, int to) {
+    int add(int from, int to, boolean need) {
         int number = ways.size();
-        ways.add(new Way(from, to));
+        ways.add(new Way(from, to, need));
         out.get(from).add(number);
         in.get(to).add(number);
         return number;
     }
 
     boolean leads(int source, int sink) {
-        return source == sink || path(source, sink, new boolean[nodes]) != null;
+        return source == sink || reached(source, true)[sink];
     }
 
     /** By number of the way; surely where oil comes to it and goes on from it without passing a volume twice. */
@@ -53,28 +54,39 @@ final class Streams {
         Taken[] taken = new Taken[ways.size()];
         boolean[] after = reached(source, true);
         boolean[] before = reached(sink, false);
+        boolean[] all = new boolean[taken.length];
+        boolean[] sure = new boolean[taken.length];
         for (int k = 0; k < taken.length; k++) {
-            Way w = ways.get(k);
-            boolean inside = after[w.from] && before[w.to] && w.from != sink && w.to != source;
-            taken[k] = inside ? taken(w, source, sink) : Taken.NOT;
+            all[k] = after[ways.get(k).from] && before[ways.get(k).to];
+        }
+        for (int k = 0; k < taken.length; k++) {
+            sure[k] = all[k] && (ways.get(k).need || !leadsWithout(k, all, sink));
+        }
+        for (int k = 0; k < taken.length; k++) {
+            taken[k] = all[k] ? taken(k, source, sink, all, sure) : Taken.NOT;
         }
         return taken;
     }
 
-    private Taken taken(Way w, int source, int sink) {
-        List<Integer> to = path(source, w.from, avoiding(List.of(w.to)));
-        List<Integer> on = path(w.to, sink, avoiding(List.of(w.from)));
-        if (to == null || on == null) {
-            return Taken.NOT;
-        }
-        boolean apart = path(w.to, sink, avoiding(to)) != null || path(source, w.from, avoiding(on)) != null;
-        return apart ? Taken.SURELY : Taken.PERHAPS;
+    private boolean leadsWithout(int way, boolean[] all, int sink) {
+        boolean[] others = all.clone();
+        others[way] = false;
+        return path(ways.get(way).from, sink, List.of(), others) != null;
     }
 
-    private boolean[] avoiding(List<Integer> some) {
-        boolean[] avoided = new boolean[nodes];
-        some.forEach(i -> avoided[i] = true);
-        return avoided;
+    private Taken taken(int way, int source, int sink, boolean[] all, boolean[] sure) {
+        Way w = ways.get(way);
+        List<Integer> to = List.of(w.to);
+        List<Integer> from = List.of(w.from);
+        if (path(source, w.from, to, all) == null || path(w.to, sink, from, all) == null) {
+            return Taken.NOT;
+        }
+        List<Integer> before = path(source, w.from, to, sure);
+        List<Integer> after = path(w.to, sink, from, sure);
+        boolean apart = before != null
+                && after != null
+                && (path(w.to, sink, before, sure) != null || path(source, w.from, after, sure) != null);
+        return sure[way] && apart ? Taken.SURELY : Taken.PERHAPS;
     }
 
     private boolean[] reached(int start, boolean onward) {
@@ -94,22 +106,23 @@ final class Streams {
         return reached;
     }
 
-    /** The shortest, with both ends; null where there is none. */
-    private List<Integer> path(int start, int goal, boolean[] avoided) {
-        if (avoided[start] || avoided[goal]) {
+    /** The shortest over some ways past some volumes, with both ends; null where there is none. */
+    private List<Integer> path(int start, int goal, List<Integer> avoided, boolean[] open) {
+        if (avoided.contains(start) || avoided.contains(goal)) {
             return null;
         }
         int[] before = new int[nodes];
         Arrays.fill(before, -1);
+        avoided.forEach(i -> before[i] = i);
         before[start] = start;
-        Deque<Integer> open = new ArrayDeque<>(List.of(start));
-        while (!open.isEmpty() && before[goal] < 0) {
-            int at = open.removeFirst();
+        Deque<Integer> look = new ArrayDeque<>(List.of(start));
+        while (!look.isEmpty() && before[goal] < 0) {
+            int at = look.removeFirst();
             for (int k : at == tank && at != start ? List.<Integer>of() : out.get(at)) {
                 int next = ways.get(k).to;
-                if (before[next] < 0 && !avoided[next]) {
+                if (open[k] && before[next] < 0) {
                     before[next] = at;
-                    open.addLast(next);
+                    look.addLast(next);
                 }
             }
         }

@@ -7,7 +7,7 @@ import linewalk.renderer.sheet.Ink;
 public final class ShiftMark {
 
     /** From side to side. */
-    public static final double SIZE_PT = 15;
+    public static final double SIZE_PT = 10.8;
 
     private ShiftMark() {}
 
