@@ -115,7 +115,7 @@ final class SchemeDraft {
     }
 
     /** Shown wherever it hangs on a line that is shown. */
-    private static boolean isInstrument(Component c) {
+    static boolean isInstrument(Component c) {
         return c.kind() == Kind.GAUGE || c.kind() == Kind.TEST_POINT;
     }
 

@@ -5,6 +5,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import linewalk.drawing.Component;
+import linewalk.drawing.End;
+import linewalk.drawing.Line;
 import linewalk.drawing.PageKey;
 import linewalk.drawing.Sheet;
 import linewalk.linker.Leg;
@@ -117,8 +119,18 @@ final class Sections {
         rows.add(Row.gap(4));
     }
 
+    /** Gauges and test points on the lines shown come last. */
     private Set<Component> components() {
-        return job.subject().excerpt().parts();
+        Set<Component> parts = new LinkedHashSet<>(job.subject().excerpt().parts());
+        SetIndex index = new SetIndex(job.set());
+        for (Line line : job.subject().excerpt().lines()) {
+            line.ends().stream()
+                    .filter(End.AtPort.class::isInstance)
+                    .map(e -> index.part(((End.AtPort) e).component()))
+                    .filter(c -> c != null && SchemeDraft.isInstrument(c))
+                    .forEach(parts::add);
+        }
+        return parts;
     }
 
     private void legend(List<Picture.Mark> marks) {
