@@ -119,11 +119,13 @@ final class Sections {
         rows.add(Row.gap(4));
     }
 
-    /** Gauges and test points on the lines shown come last. */
+    /** Of a circuit, gauges and test points on its lines come last. */
     private Set<Component> components() {
         Set<Component> parts = new LinkedHashSet<>(job.subject().excerpt().parts());
         SetIndex index = new SetIndex(job.set());
-        for (Line line : job.subject().excerpt().lines()) {
+        for (Line line : job.subject().isPath()
+                ? Set.<Line>of()
+                : job.subject().excerpt().lines()) {
             line.ends().stream()
                     .filter(End.AtPort.class::isInstance)
                     .map(e -> index.part(((End.AtPort) e).component()))
