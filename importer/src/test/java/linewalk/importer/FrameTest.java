@@ -92,6 +92,27 @@ class FrameTest {
         assertThat(Said.rows(g)).isEqualTo("A B C D E F");
     }
 
+    /** Faded on a scan, or taken for a tick. */
+    @Test
+    void aSeriesBeginsWithItsFirstEvenWhereThatIsNotRead() {
+        List<String> columns = List.of(" ", "2", "3", "4", "5", "6");
+        List<String> rows = reversed(List.of(" ", "B", "C", "D"));
+
+        ZoneGrid g = grid(frame(columns, rows).on(Drawn.page()));
+
+        assertThat(Said.columns(g)).isEqualTo("1 2 3 4 5 6");
+        assertThat(Said.rows(g)).isEqualTo("D C B A");
+        assertThat(g.extent().x0Pt()).isCloseTo(40, within(2.0));
+    }
+
+    @Test
+    void aSeriesDoesNotBeginBeforeTheFrame() {
+        List<String> columns = List.of("2", "3", "4", "5", "6");
+
+        assertThat(Said.columns(grid(frame(columns, letters(4)).on(Drawn.page()))))
+                .isEqualTo("2 3 4 5 6");
+    }
+
     @Test
     void withoutTicksFieldsEndHalfWay() {
         Drawn d = Drawn.page();

@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import linewalk.drawing.Box;
 import linewalk.drawing.ZoneGrid;
 import linewalk.importer.lettering.Label;
@@ -28,6 +30,11 @@ public final class FrameFinder {
     private static final double OUTSIDE = 0.04;
 
     private static final double LONG_RULE = 0.85;
+
+    /** How far a field's tick may lie off its place, and how little of a field there may be, in fields. */
+    private static final double NEAR_TICK = 0.1;
+
+    private static final double LEAST_FIELD = 0.6;
 
     private FrameFinder() {}
 
@@ -63,7 +70,7 @@ public final class FrameFinder {
         }
 
         List<ZoneGrid.Band> bands(List<Segment> segments) {
-            boolean horizontal = edges.get(0).horizontal();
+            boolean horizontal = horizontal();
             TreeMap<Double, String> at = new TreeMap<>();
             double gap = edges.get(0).spanPt() / (edges.get(0).labels().size() - 1);
             for (Series s : edges) {
@@ -75,6 +82,10 @@ public final class FrameFinder {
                 }
             }
             fillIn(at);
+            if (at.size() > Series.SHORTEST) {
+                goOn(at, true, segments);
+                goOn(at, false, segments);
+            }
             List<Double> places = new ArrayList<>(at.keySet());
             List<String> names = new ArrayList<>(at.values());
             List<Double> limits = limits(places, segments);
@@ -99,6 +110,48 @@ public final class FrameFinder {
             }
         }
 
+        /**
+         * A series begins with 1 or A: where that was read on neither edge, a tick parts its field from the next, and the
+         * rules of the frame go on as far as a field needs, it is there all the same.
+         */
+        private void goOn(TreeMap<Double, String> at, boolean atEnd, List<Segment> segments) {
+            double last = atEnd ? at.lastKey() : at.firstKey();
+            double before = atEnd ? at.lowerKey(last) : at.higherKey(last);
+            double pitch = last - before;
+            String name = Series.first(at.get(before), at.get(last));
+            boolean parted =
+                    ticks(segments).anyMatch(x -> Math.abs(x - (last + pitch / 2)) < NEAR_TICK * Math.abs(pitch));
+            boolean room = segments.stream()
+                    .filter(this::alongStrip)
+                    .flatMap(s -> Stream.of(s.a(), s.b()))
+                    .mapToDouble(p -> horizontal() ? p.xPt() : p.yPt())
+                    .anyMatch(x -> (x - last) / pitch > 0.5 + LEAST_FIELD);
+            if (name != null && parted && room) {
+                at.put(last + pitch, name);
+            }
+        }
+
+        private boolean horizontal() {
+            return edges.get(0).horizontal();
+        }
+
+        /** A long rule of the frame beside the labels. */
+        private boolean alongStrip(Segment s) {
+            boolean level = horizontal() ? s.horizontal() : s.vertical();
+            double across = horizontal() ? s.a().yPt() : s.a().xPt();
+            return level
+                    && s.lengthPt() > SPAN * edges.get(0).spanPt()
+                    && edges.stream()
+                            .anyMatch(e -> Math.abs(e.acrossPt() - across)
+                                    < 3 * e.labels().get(0).sizePt());
+        }
+
+        private DoubleStream ticks(List<Segment> segments) {
+            return segments.stream()
+                    .filter(s -> edges.stream().anyMatch(e -> crossesStrip(s, e)))
+                    .mapToDouble(s -> horizontal() ? s.a().xPt() : s.a().yPt());
+        }
+
         private List<Double> limits(List<Double> places, List<Segment> segments) {
             List<Double> limits = new ArrayList<>();
             for (int i = 1; i < places.size(); i++) {
@@ -114,9 +167,7 @@ public final class FrameFinder {
         /** The tick between two labels that lies nearest to half-way. */
         private double tick(double from, double to, List<Segment> segments) {
             double middle = (from + to) / 2;
-            return segments.stream()
-                    .filter(s -> edges.stream().anyMatch(e -> crossesStrip(s, e)))
-                    .mapToDouble(s -> edges.get(0).horizontal() ? s.a().xPt() : s.a().yPt())
+            return ticks(segments)
                     .filter(x -> Math.abs(x - middle) < 0.3 * (to - from))
                     .boxed()
                     .min(Comparator.comparingDouble(x -> Math.abs(x - middle)))

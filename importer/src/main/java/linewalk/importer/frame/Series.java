@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import linewalk.importer.lettering.Label;
 
 /**
@@ -159,6 +160,14 @@ record Series(List<Label> labels, boolean horizontal) {
         return numbers && Integer.parseInt(to) == Integer.parseInt(from) + 2
                 ? String.valueOf(Integer.parseInt(from) + 1)
                 : null;
+    }
+
+    /** The first of a series, 1 or A, if it comes next after two neighbours; else null. */
+    static String first(String before, String last) {
+        return Stream.of("1", "A")
+                .filter(x -> last.equals(between(x, before, 1)))
+                .findFirst()
+                .orElse(null);
     }
 
     private static boolean follows(Label a, Label b, int direction) {
