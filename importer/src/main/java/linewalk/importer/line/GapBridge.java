@@ -11,7 +11,7 @@ import linewalk.importer.page.Segment;
 
 /**
  * Bridges gaps that a drafter left in a line for a text. Two free ends of one style that face each other in one straight
- * line, with a label between them that fills the gap, or a crossing line, are one line.
+ * line, with a label between them that fills the gap, or a crossing line, or the gap of a dashed line, are one line.
  */
 final class GapBridge {
 
@@ -22,6 +22,9 @@ final class GapBridge {
 
     /** How wide a gap at a crossing may be, in tolerances. */
     private static final double CROSSING_TOL = 12;
+
+    /** How long a dash at a corner is at most, in dashes of its line. */
+    private static final double ONE_DASH = 1.5;
 
     private final List<Node> nodes;
     private final Near<Label> labels;
@@ -57,7 +60,11 @@ final class GapBridge {
                     best = b;
                 }
             }
-            if (best != null && (textBetween(a.place(), best.place()) || crossedBetween(a, best))) {
+            if (best != null
+                    && (textBetween(a.place(), best.place())
+                            || crossedBetween(a, best)
+                            || dashBetween(a, best)
+                            || dashBetween(best, a))) {
                 join(a, best);
             }
         }
@@ -104,6 +111,17 @@ final class GapBridge {
             Point x = s.crossing(between);
             return x != null && x.distancePt(a.place()) > 0.2 * gap && x.distancePt(b.place()) > 0.2 * gap;
         });
+    }
+
+    /** The last dash of a dashed line, around its corner, leads on over a gap of its own. */
+    private static boolean dashBetween(Node a, Node b) {
+        double gap = a.place().distancePt(b.place());
+        Run dash = a.run();
+        return dash.dash().solid()
+                && dash.other(a).runs().stream()
+                        .filter(r -> !r.dash().solid())
+                        .anyMatch(r -> gap < r.dash().onPt()
+                                && dash.lengthPt() < ONE_DASH * r.dash().onPt());
     }
 
     private static void join(Node a, Node b) {

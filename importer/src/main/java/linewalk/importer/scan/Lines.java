@@ -174,7 +174,7 @@ final class Lines {
         double reach = 1.6 * j.thick + 3;
         for (int i = 1; i < here.size(); i++) {
             double[] x = here.get(0).straight.crossing(here.get(i).straight);
-            if (x != null && Math.hypot(x[0] - j.x, x[1] - j.y) < reach) {
+            if (x != null && Math.hypot(x[0] - j.x, x[1] - j.y) < reach && staysBetween(j, x, here.get(0))) {
                 move(j, x);
                 return;
             }
@@ -189,6 +189,16 @@ final class Lines {
         if (j.pieces.size() == 1) {
             toInkEnd(j, j.pieces.get(0));
         }
+    }
+
+    /** What meets a line at a slant next to its corner meets it before the corner still. */
+    private static boolean staysBetween(Joint j, double[] to, Line line) {
+        double from = line.along(j);
+        double now = line.straight.along(to[0], to[1]);
+        return j.pieces.stream()
+                .filter(p -> line.pieces.contains(p) && !p.ring())
+                .mapToDouble(p -> line.along(p.other(j)))
+                .allMatch(end -> (end - from) * (end - now) > 0);
     }
 
     private static void move(Joint j, double[] to) {

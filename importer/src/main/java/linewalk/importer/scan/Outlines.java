@@ -34,7 +34,10 @@ final class Outlines {
     /** Fields and figures are small against the sheet: larger ones are made by lines that meet again. */
     private static final double LARGEST_FIELD = 0.07;
 
-    private static final double LARGEST_FIGURE = 0.16;
+    private static final double LARGEST_FIGURE = 0.2;
+
+    /** Least share of its hull that a box fills. */
+    private static final double BOX = 0.97;
 
     /** A side this short, in widths of the pen, is a corner. */
     private static final double CUT = 1.6;
@@ -47,6 +50,9 @@ final class Outlines {
     private static final double PULLED = 0.65;
 
     private static final double ONE_PEN = 1.1;
+
+    /** Beside a field of one pen, more is forgiven. */
+    private static final double ONE_PEN_BESIDE = 1.2;
 
     /** How far a smudge bends a box, in widths of its pen. */
     private static final double SMUDGE = 2;
@@ -137,7 +143,8 @@ final class Outlines {
 
     static Coordinate[] course(Piece p) {
         CoordinateList c = new CoordinateList();
-        if (p.round != null) {
+        // so short a bow is a corner that ink rounds, and its ends may lie past it
+        if (p.round != null && p.length() > CUT * p.a.thick + 1) {
             Rounds.arc(p).points().forEach(q -> c.add(new Coordinate(q[0], q[1]), false));
         } else {
             c.add(new Coordinate(p.a.x, p.a.y), false);
@@ -150,15 +157,48 @@ final class Outlines {
     }
 
     private List<Polygon> fields(Polygonizer polygonizer) {
+        List<Polygon> all = Fields.of(polygonizer).stream()
+                .filter(p -> p.getNumInteriorRing() == 0 && size(p) < LARGEST_FIGURE * sheetPx)
+                .toList();
         List<Polygon> fields = new ArrayList<>();
-        for (Polygon p : Fields.of(polygonizer)) {
-            Envelope e = p.getEnvelopeInternal();
-            boolean small = Math.max(e.getWidth(), e.getHeight()) < LARGEST_FIELD * sheetPx;
-            if (small && p.getNumInteriorRing() == 0 && onePen(sidesOf(p), known(e))) {
-                fields.add(p);
+        all.stream().filter(p -> isSmall(p) && onePen(p, ONE_PEN)).forEach(fields::add);
+        Set<Piece> known = new LinkedHashSet<>();
+        fields.forEach(p -> known.addAll(sidesOf(p)));
+        List<Polygon> others = all.stream()
+                .filter(p -> !fields.contains(p) && onePen(p, ONE_PEN_BESIDE))
+                .toList();
+        others.stream()
+                .filter(p -> isSmall(p) && sidesOf(p).stream().anyMatch(known::contains))
+                .forEach(fields::add);
+        fields.addAll(barrels(fields, others.stream().filter(p -> !isSmall(p)).toList()));
+        return fields;
+    }
+
+    private static double size(Polygon p) {
+        Envelope e = p.getEnvelopeInternal();
+        return Math.max(e.getWidth(), e.getHeight());
+    }
+
+    private boolean isSmall(Polygon p) {
+        return size(p) < LARGEST_FIELD * sheetPx;
+    }
+
+    /** Large fields belong to a small one where they fill a box with it: a cylinder's barrel, parted by its rod, and its piston. */
+    private List<Polygon> barrels(List<Polygon> small, List<Polygon> large) {
+        List<Polygon> found = new ArrayList<>();
+        for (List<Polygon> group : groups(large)) {
+            Geometry side = UnaryUnionOp.union(group);
+            if (group.size() > 1
+                    && isBox(side)
+                    && small.stream().anyMatch(p -> p.touches(side) && isBox(p.union(side)))) {
+                found.addAll(group);
             }
         }
-        return fields;
+        return found;
+    }
+
+    private static boolean isBox(Geometry g) {
+        return g instanceof Polygon && g.getArea() > BOX * g.getEnvelope().getArea();
     }
 
     private double known(Envelope field) {
@@ -178,18 +218,19 @@ final class Outlines {
     }
 
     /** The shorter a side, the less is its width known: pixels count whole. */
-    private boolean onePen(Set<Piece> of, double knownPx) {
+    private boolean onePen(Polygon field, double most) {
+        double knownPx = known(field.getEnvelopeInternal());
         double least = Double.MAX_VALUE;
-        double most = 0;
-        for (Piece p : of) {
+        double greatest = 0;
+        for (Piece p : sidesOf(field)) {
             double width = pen.applyAsDouble(p);
             if (p.length() > 4 * width && !isDivider(p)) {
                 double unsure = knownPx + Math.min(UNSURE_PX, UNSURE_LENGTH_PX / p.length());
                 least = Math.min(least, width + unsure);
-                most = Math.max(most, width - unsure);
+                greatest = Math.max(greatest, width - unsure);
             }
         }
-        return most <= ONE_PEN * least;
+        return greatest <= most * least;
     }
 
     /** A line from side to side of a figure, where the squares of a valve meet, is drawn twice and may look heavier. */
@@ -219,25 +260,31 @@ final class Outlines {
                 .orElse(null);
     }
 
-    /** Fields that share a side. */
     private void figures(List<Polygon> fields) {
+        groups(fields).forEach(this::figure);
+    }
+
+    /** Fields that share a side. */
+    private List<List<Polygon>> groups(List<Polygon> fields) {
         Map<Piece, List<Polygon>> beside = new IdentityHashMap<>();
         for (Polygon p : fields) {
             sidesOf(p).forEach(s -> beside.computeIfAbsent(s, k -> new ArrayList<>())
                     .add(p));
         }
+        List<List<Polygon>> groups = new ArrayList<>();
         Set<Polygon> seen = java.util.Collections.newSetFromMap(new IdentityHashMap<>());
         for (Polygon start : fields) {
             if (seen.add(start)) {
-                List<Polygon> figure = new ArrayList<>(List.of(start));
-                for (int i = 0; i < figure.size(); i++) {
-                    for (Piece s : sidesOf(figure.get(i))) {
-                        beside.get(s).stream().filter(seen::add).forEach(figure::add);
+                List<Polygon> group = new ArrayList<>(List.of(start));
+                for (int i = 0; i < group.size(); i++) {
+                    for (Piece s : sidesOf(group.get(i))) {
+                        beside.get(s).stream().filter(seen::add).forEach(group::add);
                     }
                 }
-                figure(figure);
+                groups.add(group);
             }
         }
+        return groups;
     }
 
     private void figure(List<Polygon> fields) {

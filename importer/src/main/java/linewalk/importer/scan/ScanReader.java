@@ -23,6 +23,9 @@ public final class ScanReader {
 
     private static final double MM_PER_PT = 25.4 / 72;
 
+    /** Larger pieces of ink are no lettering. */
+    private static final double LARGE_MM = 12;
+
     /** Share of the ink that a speck's box must hold to be dirt; and how much smaller than a line is wide it is. */
     private static final double SPECK = 0.9;
 
@@ -74,8 +77,9 @@ public final class ScanReader {
     public Upturned read() throws Unreadable {
         Bits ink = Ink.of(grey);
         Upright registered = Upright.of(Tilt.of(ink), grey.width, grey.height);
+        Thickness thickness = Thickness.of(Blobs.of(ink), LARGE_MM * pxPerPt / MM_PER_PT);
+        Dropouts.fill(ink, thickness.thinPx());
         List<Blob> blobs = new ArrayList<>(Blobs.of(ink));
-        Thickness thickness = Thickness.of(blobs, 12 * pxPerPt / MM_PER_PT);
         if (blobs.size() > MOST_BLOBS) {
             throw new Unreadable("its image is noise or a photograph, no drawing");
         }

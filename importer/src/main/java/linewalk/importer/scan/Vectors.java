@@ -258,8 +258,9 @@ final class Vectors {
                 from = Double.NaN;
             }
             if (!side) {
+                // where lines meet at a slant, a short piece may lie wholly beside a longer one
+                to = Double.isNaN(from) ? l.along(p.other(start)) : Math.max(to, l.along(p.other(start)));
                 from = Double.isNaN(from) ? l.along(start) : from;
-                to = l.along(p.other(start));
             }
         }
         if (!Double.isNaN(from)) {
