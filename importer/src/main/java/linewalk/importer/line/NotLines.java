@@ -21,6 +21,9 @@ public final class NotLines {
     /** How far from a valve its own pilot line may start, as a share of its square. */
     private static final double BESIDE = 0.6;
 
+    /** How long the solid end of a dashed way is at most, in dashes. */
+    private static final double DASHES = 1.8;
+
     /** How long such a piece without an arrow is at most, in sizes of its figure. */
     private static final double STUB = 0.7;
 
@@ -196,11 +199,24 @@ public final class NotLines {
                 && Math.abs(own.along(others.get(0))) < 0.2;
     }
 
-    /** Dashed runs from a contact to where they meet solid line work or a line that goes on; empty where there is none. */
+    /**
+     * Dashed runs from a contact to where they meet solid line work or a line that goes on; empty where there is none. The
+     * dash at the contact may be drawn whole, around a corner.
+     */
     private static List<Run> dashedWay(Node contact) {
         List<Run> way = new ArrayList<>();
         Node at = contact;
         Run run = contact.runs().size() == 1 ? contact.run() : null;
+        double solid = 0;
+        while (run != null && run.dash().solid()) {
+            solid += run.lengthPt();
+            way.add(run);
+            at = run.other(at);
+            run = onward(at, run);
+        }
+        if (run == null || solid > DASHES * run.dash().onPt()) {
+            return List.of();
+        }
         while (run != null && !run.dash().solid()) {
             way.add(run);
             at = run.other(at);
@@ -208,10 +224,15 @@ public final class NotLines {
             if (at.runs().stream().anyMatch(r -> r != last && r.dash().solid()) || branches(at, last)) {
                 return way;
             }
-            run = at.runs().size() == 2
-                    ? at.runs().stream().filter(r -> r != last).findFirst().orElse(null)
-                    : null;
+            run = onward(at, last);
         }
         return List.of();
+    }
+
+    /** The only run that goes on from a node, or null. */
+    private static Run onward(Node at, Run last) {
+        return at.runs().size() == 2
+                ? at.runs().stream().filter(r -> r != last).findFirst().orElse(null)
+                : null;
     }
 }

@@ -134,7 +134,7 @@ final class Dashes {
         return least;
     }
 
-    static Set<Blob> of(Collection<Blob> blobs, Thickness thickness) {
+    static Set<Blob> of(Collection<Blob> blobs, Thickness thickness, Bits ink) {
         Dashes all = new Dashes(blobs, thickness);
         all.bars.forEach(
                 b -> all.next.put(b, new Bar[] {all.follower(new Tail(b, false)), all.follower(new Tail(b, true))}));
@@ -146,7 +146,51 @@ final class Dashes {
                 chain.forEach(c -> dashes.add(c.blob));
             }
         }
+        blobs.forEach(
+                b -> DashCorner.of(b, MOST_WIDE * thickness.thickPx()).ifPresent(c -> all.around(b, c, ink, dashes)));
         return dashes;
+    }
+
+    /** A corner that dashes lead to on both sides, or on one where it leads on to other line work; with these dashes. */
+    private void around(Blob blob, DashCorner c, Bits ink, Set<Blob> dashes) {
+        double[] at = {c.x(), c.y()};
+        Bar level = new Bar(blob, at, new double[] {c.acrossX(), c.y()}, Math.abs(c.acrossX() - c.x()));
+        Bar upright = new Bar(blob, at, new double[] {c.x(), c.downY()}, Math.abs(c.downY() - c.y()));
+        List<Bar> one = after(level);
+        List<Bar> other = after(upright);
+        boolean both = !one.isEmpty() && !other.isEmpty();
+        if (both || goesOn(one, at, ink) && leadsOn(upright, ink) || goesOn(other, at, ink) && leadsOn(level, ink)) {
+            dashes.add(blob);
+            one.forEach(b -> dashes.add(b.blob));
+            other.forEach(b -> dashes.add(b.blob));
+        }
+    }
+
+    /** More than one dash, or one that leads on away from the corner. */
+    private static boolean goesOn(List<Bar> dashes, double[] corner, Bits ink) {
+        if (dashes.size() != 1) {
+            return !dashes.isEmpty();
+        }
+        Bar b = dashes.get(0);
+        boolean ahead =
+                Math.hypot(b.a[0] - corner[0], b.a[1] - corner[1]) < Math.hypot(b.b[0] - corner[0], b.b[1] - corner[1]);
+        return leadsOn(ahead ? b : new Bar(b.blob, b.b, b.a, b.length), ink);
+    }
+
+    private List<Bar> after(Bar limb) {
+        Bar next = follower(new Tail(limb, true));
+        return next == null ? List.of() : chain(next, Collections.newSetFromMap(new IdentityHashMap<>()));
+    }
+
+    /** Over a gap shorter than itself to more ink. */
+    private static boolean leadsOn(Bar limb, Bits ink) {
+        double[] on = new Tail(limb, true).onward();
+        for (int i = 2; i < GAP * limb.length; i++) {
+            if (ink.get((int) (limb.b[0] + i * on[0]), (int) (limb.b[1] + i * on[1]))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private Bar follower(Tail tail) {

@@ -85,7 +85,7 @@ public final class ScanReader {
         }
         blobs.removeIf(b -> b.longer() < SPECK * thickness.thinPx());
         List<Solids.Found> solid = new Solids(ink, registered, thickness).find();
-        Set<Blob> dashes = Dashes.of(blobs, thickness);
+        Set<Blob> dashes = Dashes.of(blobs, thickness, ink);
         List<Blob> open = blobs.stream()
                 .filter(b -> !dashes.contains(b) && solid.stream().noneMatch(s -> s.isAllOf(b)))
                 .toList();

@@ -10,6 +10,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import java.util.Set;
 import linewalk.drawing.Point;
 import linewalk.importer.page.Marks;
 import linewalk.importer.page.Stroke;
@@ -104,9 +105,33 @@ class DashesTest {
     void theDashesOfARingAreNoFigures() {
         Sketch s = with(new Sketch(), dashed(4, new float[] {26, 14}, new Ellipse2D.Double(500, 300, 240, 240)))
                 .text("1V1", 430, 430, 34);
-        List<Blob> blobs = Blobs.of(Ink.of(s.grey()));
-        assertThat(Dashes.of(blobs, Thickness.of(blobs, 140)))
-                .hasSizeGreaterThan(15)
+        assertThat(dashesOf(s)).hasSizeGreaterThan(15).allSatisfy(b -> assertThat(b.middleX())
+                .isGreaterThan(495));
+    }
+
+    private static Set<Blob> dashesOf(Sketch s) {
+        Bits ink = Ink.of(s.grey());
+        List<Blob> blobs = Blobs.of(ink);
+        return Dashes.of(blobs, Thickness.of(blobs, 140), ink);
+    }
+
+    /** A valve's own pilot line: from its inlet over two corners to its side, a few dashes in all. */
+    @Test
+    void aDashAroundACornerIsNoLetter() {
+        Path2D pilot = new Path2D.Double();
+        pilot.moveTo(600, 300);
+        pilot.lineTo(515, 300);
+        pilot.lineTo(515, 408);
+        pilot.lineTo(558, 408);
+        Sketch s = with(new Sketch(), dashed(4, new float[] {26, 10}, pilot))
+                .line(7, 602, 200, 602, 360)
+                .line(4, 558, 360, 558, 480)
+                .text("L", 430, 430, 34);
+        assertThat(dashesOf(s))
+                .anySatisfy(
+                        b -> assertThat(Math.hypot(b.x0() - 513, b.y0() - 298)).isLessThan(4))
+                .anySatisfy(
+                        b -> assertThat(Math.hypot(b.x0() - 513, b.y1() - 410)).isLessThan(4))
                 .allSatisfy(b -> assertThat(b.middleX()).isGreaterThan(495));
     }
 
