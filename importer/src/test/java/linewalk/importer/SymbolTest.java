@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import linewalk.drawing.Box;
 import linewalk.drawing.Component;
+import linewalk.drawing.End;
 import linewalk.drawing.SheetReading;
 import org.junit.jupiter.api.Test;
 
@@ -69,6 +70,22 @@ class SymbolTest {
                 .text(320, 292, "1V1");
 
         is(d, "1V1", 280, 300, 400, 340);
+    }
+
+    /** Else its pilot line would go on around it, back to the valve. */
+    @Test
+    void aStageOfThreeSidesOnAValveIsPartOfIt() {
+        Drawn d = Drawn.page()
+                .rect(300, 300, 340, 340)
+                .line(320, 260, 320, 300)
+                .line(320, 340, 320, 380)
+                .line(340, 334, 358, 334, 358, 306, 340, 306)
+                .line(349, 306, 349, 260, 500, 260)
+                .text(300, 292, "0V3");
+
+        assertThat(d.read().lines()).isNotEmpty().allSatisfy(l -> assertThat(
+                        l.ends().stream().filter(e -> e instanceof End.AtPort))
+                .hasSize(1));
     }
 
     @Test

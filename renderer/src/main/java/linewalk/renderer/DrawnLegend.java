@@ -28,7 +28,7 @@ final class DrawnLegend {
         legend.add(
                 job.moment().flows() == null
                         ? "The way oil goes, where it moves"
-                        : "The way oil surely goes; without it, oil stands or nothing tells",
+                        : "The way oil surely goes; short lines have no room for it",
                 DrawnLegend::way);
         if (drilled) {
             legend.add("Line between walls: drilled in a block, cannot be touched", DrawnLegend::drilled);

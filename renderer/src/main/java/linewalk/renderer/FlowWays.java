@@ -109,6 +109,9 @@ final class FlowWays {
         }
         Sense one = all(told, before);
         Sense other = all(told, after);
+        if (one == Sense.STILL || other == Sense.STILL) {
+            return null;
+        }
         boolean onward = one == Sense.IN && other != Sense.IN || other == Sense.OUT && one != Sense.OUT;
         boolean back = one == Sense.OUT && other != Sense.OUT || other == Sense.IN && one != Sense.IN;
         if (onward == back) {
@@ -120,9 +123,12 @@ final class FlowWays {
         return new Point2D.Double((to.getX() - from.getX()) / length, (to.getY() - from.getY()) / length);
     }
 
-    /** On a path what is not told is no part of it; in a step it is not known. */
+    /** On a path what is not told is no part of it, but where it goes on on another page; in a step it is not known. */
     private Sense all(Map<Node, Sense> told, Set<Node> nodes) {
-        Sense rest = job.subject().isPath() ? Sense.STILL : Sense.UNKNOWN;
-        return nodes.stream().map(n -> told.getOrDefault(n, rest)).reduce(Sense.STILL, Sense::and);
+        boolean path = job.subject().isPath();
+        return nodes.stream()
+                .map(n -> told.getOrDefault(
+                        n, path && !(n.figure() instanceof MatchFigure) ? Sense.STILL : Sense.UNKNOWN))
+                .reduce(Sense.STILL, Sense::and);
     }
 }

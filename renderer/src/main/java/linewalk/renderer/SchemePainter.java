@@ -10,8 +10,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import linewalk.renderer.ink.ChangeMark;
+import linewalk.renderer.ink.LinePattern;
 import linewalk.renderer.ink.LineStyle;
 import linewalk.renderer.ink.Palette;
 import linewalk.renderer.scheme.Figure;
@@ -31,7 +33,16 @@ final class SchemePainter {
     private static final double ARROW_PT = 9;
 
     private static final double ARROW_PER_WIDTH = 1.5;
-    private static final double CLEAR_PT = 12;
+    private static final double CLEAR_PT = 13;
+
+    /** Where arrows stand on a stretch, as shares of it; on a short one beside a mark of change. */
+    private static final double[] SHARES = {0.5, 0.62, 0.38, 0.74, 0.26};
+
+    private static final double[] AT_ENDS = {0.3, 0.7};
+    private static final double SHORT_PT = 45;
+    private static final double LONG_PT = 240;
+    private static final double RIM_PT = 3;
+    private static final double LEAST_MARKED_PT = 14;
 
     private final PrintJob job;
     private final Layout layout;
@@ -39,7 +50,7 @@ final class SchemePainter {
     private final FlowWays ways;
     private final DrilledLines drilled;
     private final Map<String, NetTree> trees = new HashMap<>();
-    /** Where arrows and marks of change stand. */
+    /** Where arrows stand. */
     private final List<Point2D> taken = new ArrayList<>();
 
     SchemePainter(PrintJob job, Layout layout, SchemeBuilder.Built built, FlowWays ways, DrilledLines drilled) {
@@ -65,8 +76,8 @@ final class SchemePainter {
         for (Point2D dot : layout.dots()) {
             c.fill(Ink.BLACK, Canvas.disc(dot.getX(), dot.getY(), DOT_PT));
         }
-        layout.courses().forEach(course -> onLayer(c, strand(course), on -> change(on, course)));
         layout.courses().forEach(course -> onLayer(c, strand(course), on -> arrows(on, course)));
+        layout.courses().forEach(course -> onLayer(c, strand(course), on -> change(on, course)));
         new LineLabels(layout, built, frames.frames()).paint(c);
         layout.places().forEach((node, at) -> node(c, node, at));
     }
@@ -114,28 +125,46 @@ final class SchemePainter {
         }
     }
 
+    private static List<Integer> byLength(List<Point2D> points) {
+        return IntStream.range(1, points.size())
+                .boxed()
+                .sorted(Comparator.comparingDouble(i -> -Math.round(length(points, i))))
+                .toList();
+    }
+
+    /** Beside arrows and off other lines where there is room. */
     private void change(Canvas c, Layout.Course course) {
+        if (!look(course).changed() || course != longest(course.net().name())) {
+            return;
+        }
         List<Point2D> points = course.points();
         int longest = longest(points);
-        double length = length(points, longest);
-        if (look(course).changed() && course == longest(course.net().name()) && length > 14) {
-            Point2D at = at(points.get(longest - 1), points.get(longest), length > 40 ? 0.25 : 0.5);
+        double most = length(points, longest);
+        Point2D at = byLength(points).stream()
+                .filter(i -> length(points, i) > LEAST_MARKED_PT)
+                .flatMap(i -> DoubleStream.of(0.25, 0.75, 0.5, 0.82, 0.18)
+                        .mapToObj(share -> at(points.get(i - 1), points.get(i), share)))
+                .filter(x -> taken.stream().allMatch(t -> t.distance(x) > CLEAR_PT))
+                .filter(x -> !isCrossed(course, x, x))
+                .findFirst()
+                .orElse(at(points.get(longest - 1), points.get(longest), most > 40 ? 0.25 : 0.5));
+        if (most > LEAST_MARKED_PT) {
             ChangeMark.paint(c, at.getX(), at.getY());
-            taken.add(at);
         }
     }
 
     /** On the longest stretch on which a way is known, and on all other long ones. */
     private void arrows(Canvas c, Layout.Course course) {
         List<Point2D> points = course.points();
-        List<Integer> byLength = IntStream.range(1, points.size())
-                .boxed()
-                .sorted(Comparator.comparingDouble(i -> -Math.round(length(points, i))))
-                .toList();
         boolean shown = false;
-        for (int i : byLength) {
-            if (length(points, i) > (shown ? 100 : 16)) {
+        for (int i : byLength(points)) {
+            if (length(points, i) > (shown ? 60 : 16)) {
                 shown |= arrow(c, course, points.get(i - 1), points.get(i));
+            }
+            if (length(points, i) > LONG_PT) {
+                // a long way is not left with one alone
+                arrow(c, course, points.get(i - 1), at(points.get(i - 1), points.get(i), 0.5));
+                arrow(c, course, at(points.get(i - 1), points.get(i), 0.5), points.get(i));
             }
         }
     }
@@ -153,10 +182,10 @@ final class SchemePainter {
         double length = p.distance(q);
         LineStyle style = look(course).style(job.facts().palette());
         double size = ARROW_PT + ARROW_PER_WIDTH * style.widthPt();
-        for (double share : new double[] {0.5, 0.62, 0.38, 0.74, 0.26}) {
+        for (double share : length > SHORT_PT ? SHARES : AT_ENDS) {
             Point2D on = at(p, q, share);
             Point2D way = ways.at(course.net(), tree(course.net().name()), on);
-            if (way == null || taken.stream().anyMatch(x -> x.distance(on) < size / 2 + CLEAR_PT)) {
+            if (way == null || taken.stream().anyMatch(x -> x.distance(on) < size + CLEAR_PT)) {
                 continue;
             }
             boolean along = way.getX() * (q.getX() - p.getX()) + way.getY() * (q.getY() - p.getY()) > 0;
@@ -164,6 +193,7 @@ final class SchemePainter {
             Point2D far = at(p, q, Math.min(1, share + size / 2 / length));
             Point2D tip = along ? far : near;
             if (!isCrossed(course, near, far)) {
+                clear(c, style, tip, way, size);
                 c.pen(style.color(), Ink.line(1));
                 c.arrow(tip.getX(), tip.getY(), way.getX(), way.getY(), size);
                 taken.add(on);
@@ -171,6 +201,19 @@ final class SchemePainter {
             }
         }
         return false;
+    }
+
+    /** The marks of a line's pattern would be taken for part of the arrow. */
+    private static void clear(Canvas c, LineStyle style, Point2D tip, Point2D way, double size) {
+        if (style.pattern() != LinePattern.SOLID) {
+            c.pen(Color.WHITE, Ink.line(1));
+            c.arrow(
+                    tip.getX() + RIM_PT * way.getX(),
+                    tip.getY() + RIM_PT * way.getY(),
+                    way.getX(),
+                    way.getY(),
+                    size + 2 * RIM_PT);
+        }
     }
 
     /** Another line's stretch or a dot lies too close for an arrow to be read. */

@@ -45,7 +45,8 @@ public final class SymbolFinder {
         this.labels = labels;
         this.frame = frame;
         this.tolPt = marks.tolerancePt();
-        this.strokes = new ArrayList<>(new Loops(tolPt, marks.widthPt()).close(marks.strokes()));
+        this.strokes =
+                new ArrayList<>(OpenBoxes.close(new Loops(tolPt, marks.widthPt()).close(marks.strokes()), tolPt));
     }
 
     public static Symbols find(Marks marks, List<Label> labels, Frame frame, FlagTest flags) {

@@ -3,6 +3,7 @@ package linewalk.linker.step;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -15,14 +16,10 @@ import linewalk.drawing.Kind;
  */
 final class Currents {
 
+    private static final Set<Kind> CHECKS = EnumSet.of(Kind.CHECK_VALVE, Kind.PILOT_CHECK_VALVE);
     /** Opened by so much pressure: oil takes another way where it has one. */
-    private static final Set<Kind> OPENED = EnumSet.of(
-            Kind.CHECK_VALVE,
-            Kind.PILOT_CHECK_VALVE,
-            Kind.PREFILL_VALVE,
-            Kind.SEQUENCE_VALVE,
-            Kind.UNLOADING_VALVE,
-            Kind.INTENSIFIER);
+    private static final Set<Kind> OPENED =
+            EnumSet.of(Kind.PREFILL_VALVE, Kind.SEQUENCE_VALVE, Kind.UNLOADING_VALVE, Kind.INTENSIFIER);
 
     /** Where a part meets a volume. */
     private record Tap(int part, int volume) {}
@@ -31,6 +28,7 @@ final class Currents {
     private record Through(Tap in, Tap out) {}
 
     private final Classes oil;
+    private final Set<List<Part>> arrived;
     private final Hydraulics now;
     private final Net net;
     private final int tank;
@@ -39,16 +37,29 @@ final class Currents {
     private final Map<Tap, Set<Sense>> sure = new HashMap<>();
     private final Map<Tap, Set<Sense>> possible = new HashMap<>();
 
-    private Currents(Classes oil) {
+    private Currents(Classes oil, Set<List<Part>> arrived) {
         this.oil = oil;
+        this.arrived = arrived;
         this.now = oil.now;
         this.net = now.net;
         this.tank = net.nowhere();
         this.streams = new Streams(net.size, tank);
     }
 
-    static Currents of(Classes oil) {
-        Currents c = new Currents(oil);
+    /** @param before the step before, or null where there is none: a cylinder that was driven alike may have come to its end */
+    static Currents of(Classes oil, Classes before) {
+        Set<List<Part>> arrived = new HashSet<>();
+        for (List<Part> drawn : oil.now.net.actuators) {
+            boolean alike = before != null
+                    && drawn.get(0).kind() == Kind.CYLINDER
+                    && drawn.stream()
+                            .flatMap(p -> p.workingVolumes().stream())
+                            .allMatch(v -> oil.driving[v] == before.driving[v] && oil.leaving[v] == before.leaving[v]);
+            if (alike) {
+                arrived.add(drawn);
+            }
+        }
+        Currents c = new Currents(oil, arrived);
         c.links();
         c.net.parts.forEach(c::unloading);
         c.net.actuators.forEach(c::actuator);
@@ -80,9 +91,9 @@ final class Currents {
         return net.tank[volume] ? tank : volume;
     }
 
-    private void way(int from, int to, Tap in, Tap out, boolean need) {
+    private void way(int from, int to, Tap in, Tap out, Streams.Need need, boolean moves) {
         if (node(from) != node(to)) {
-            streams.add(node(from), node(to), need);
+            streams.add(node(from), node(to), need, moves);
             through.add(new Through(in, out));
         }
     }
@@ -96,14 +107,17 @@ final class Currents {
                 int part = links.part[k];
                 Tap in = part < 0 ? null : new Tap(part, from);
                 Tap out = part < 0 ? null : new Tap(part, to);
-                way(
-                        from,
-                        to,
-                        in,
-                        out,
-                        part >= 0 && !OPENED.contains(net.parts.get(part).kind()));
+                way(from, to, in, out, need(part), false);
             }
         }
+    }
+
+    private Streams.Need need(int part) {
+        Kind kind = part < 0 ? Kind.UNKNOWN : net.parts.get(part).kind();
+        if (CHECKS.contains(kind)) {
+            return Streams.Need.NO_BYPASS;
+        }
+        return part < 0 || OPENED.contains(kind) ? Streams.Need.NOTHING_ELSE : Streams.Need.ALWAYS;
     }
 
     /** An unloading valve lets off its pump's oil from a pressure on that the step does not tell. */
@@ -111,7 +125,7 @@ final class Currents {
         int from = p.named("P");
         int to = p.named("T");
         if (p.kind() == Kind.UNLOADING_VALVE && from >= 0 && to >= 0) {
-            way(from, to, new Tap(p.index(), from), new Tap(p.index(), to), false);
+            way(from, to, new Tap(p.index(), from), new Tap(p.index(), to), Streams.Need.NOTHING_ELSE, false);
         }
     }
 
@@ -124,13 +138,14 @@ final class Currents {
         List<Tap> rest = left.isEmpty()
                 ? ports.stream().filter(t -> !oil.driving[t.volume]).toList()
                 : left;
+        Streams.Need need = arrived.contains(drawn) ? Streams.Need.NEVER : Streams.Need.ALWAYS;
         if (driven.size() > 1) {
             driven.forEach(t -> tell(t, Sense.IN, false));
             driven.forEach(t -> tell(t, Sense.OUT, false));
         } else if (driven.size() == 1 && ports.size() == 1) {
-            way(driven.get(0).volume, tank, driven.get(0), null, true);
+            way(driven.get(0).volume, tank, driven.get(0), null, need, true);
         } else if (driven.size() == 1) {
-            rest.forEach(t -> way(driven.get(0).volume, t.volume, driven.get(0), t, true));
+            rest.forEach(t -> way(driven.get(0).volume, t.volume, driven.get(0), t, need, true));
         }
     }
 

@@ -64,9 +64,19 @@ public final class StepSolver {
 
     /** Which way oil surely goes in each line in a step of the chart, whatever is taken for what is not known. */
     public LineFlows flows(CycleChart.Step step) {
+        int at = chart.steps().indexOf(step);
+        List<Settled> before = at > 0 ? answers(chart.steps().get(at - 1)).tried : List.of();
         return LineFlows.agreed(answers(step).tried.stream()
-                .map(t -> LineSenses.of(set, t.net, Currents.of(t.oil)))
+                .map(t -> LineSenses.of(set, t.net, Currents.of(t.oil, oilOf(t.net, before))))
                 .toList());
+    }
+
+    private static Classes oilOf(Net net, List<Settled> answers) {
+        return answers.stream()
+                .filter(a -> a.net == net)
+                .map(a -> a.oil)
+                .findFirst()
+                .orElse(null);
     }
 
     /**

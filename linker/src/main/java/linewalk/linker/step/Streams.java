@@ -16,8 +16,20 @@ final class Streams {
         SURELY
     }
 
-    /** @param need whether oil takes it wherever it may; else only where it can go nowhere else */
-    private record Way(int from, int to, boolean need) {}
+    /** When oil that comes to a way goes on over it. */
+    enum Need {
+        /** Wherever it may. */
+        ALWAYS,
+        /** Unless it comes past it, or to the tank moving nothing. */
+        NO_BYPASS,
+        /** Only where it can go nowhere else. */
+        NOTHING_ELSE,
+        /** What it moves may have come to its end: never surely. */
+        NEVER
+    }
+
+    /** @param moves over what moves a load */
+    private record Way(int from, int to, Need need, boolean moves) {}
 
     private final int nodes;
     /** Oil ends here: no way leads through. */
@@ -37,9 +49,9 @@ final class Streams {
     }
 
     /** Its number: ways are numbered in the order in which they are added. */
-    int add(int from, int to, boolean need) {
+    int add(int from, int to, Need need, boolean moves) {
         int number = ways.size();
-        ways.add(new Way(from, to, need));
+        ways.add(new Way(from, to, need, moves));
         out.get(from).add(number);
         in.get(to).add(number);
         return number;
@@ -60,7 +72,7 @@ final class Streams {
             all[k] = after[ways.get(k).from] && before[ways.get(k).to];
         }
         for (int k = 0; k < taken.length; k++) {
-            sure[k] = all[k] && (ways.get(k).need || !leadsWithout(k, all, sink));
+            sure[k] = all[k] && isTaken(k, all, sink);
         }
         for (int k = 0; k < taken.length; k++) {
             taken[k] = all[k] ? taken(k, source, sink, all, sure) : Taken.NOT;
@@ -68,10 +80,21 @@ final class Streams {
         return taken;
     }
 
-    private boolean leadsWithout(int way, boolean[] all, int sink) {
+    private boolean isTaken(int way, boolean[] all, int sink) {
+        Way w = ways.get(way);
         boolean[] others = all.clone();
         others[way] = false;
-        return path(ways.get(way).from, sink, List.of(), others) != null;
+        boolean[] idle = others.clone();
+        for (int k = 0; k < idle.length; k++) {
+            idle[k] &= !ways.get(k).moves;
+        }
+        return switch (w.need) {
+            case ALWAYS -> true;
+            case NO_BYPASS ->
+                path(w.from, w.to, List.of(), others) == null && path(w.from, sink, List.of(w.to), idle) == null;
+            case NOTHING_ELSE -> path(w.from, sink, List.of(), others) == null;
+            case NEVER -> false;
+        };
     }
 
     private Taken taken(int way, int source, int sink, boolean[] all, boolean[] sure) {
