@@ -140,8 +140,8 @@ final class Currents {
                 : left;
         Streams.Need need = arrived.contains(drawn) ? Streams.Need.NEVER : Streams.Need.ALWAYS;
         if (driven.size() > 1) {
-            driven.forEach(t -> tell(t, Sense.IN, false));
-            driven.forEach(t -> tell(t, Sense.OUT, false));
+            driven.forEach(t -> tell(t, Sense.IN, Streams.Taken.PERHAPS));
+            driven.forEach(t -> tell(t, Sense.OUT, Streams.Taken.PERHAPS));
         } else if (driven.size() == 1 && ports.size() == 1) {
             way(driven.get(0).volume, tank, driven.get(0), null, need, true);
         } else if (driven.size() == 1) {
@@ -157,64 +157,64 @@ final class Currents {
         }
     }
 
+    /** What it delivers it takes in, as surely. */
     private void pumped(Pumps.Sides pump, int outlet) {
-        Tap out = new Tap(pump.part().index(), outlet);
-        boolean open = node(outlet) != tank && flow(node(outlet), tank);
+        Streams.Taken open = node(outlet) == tank ? Streams.Taken.NOT : flow(node(outlet), tank, true);
         for (int s : pump.suctions()) {
-            boolean round = node(s) != tank && flow(node(outlet), node(s));
-            if (open && node(s) != tank) {
-                flow(tank, node(s));
+            Streams.Taken round = node(s) == tank ? Streams.Taken.NOT : flow(node(outlet), node(s), true);
+            if (open != Streams.Taken.NOT && node(s) != tank) {
+                flow(tank, node(s), open == Streams.Taken.SURELY);
             }
-            if (open || round) {
-                tell(new Tap(pump.part().index(), s), Sense.OUT, true);
-            }
-            open |= round;
+            open = open.compareTo(round) > 0 ? open : round;
+            tell(new Tap(pump.part().index(), s), Sense.OUT, open);
         }
-        if (open) {
-            tell(out, Sense.IN, true);
-        }
+        tell(new Tap(pump.part().index(), outlet), Sense.IN, open);
     }
 
     private void otherSources() {
         for (int a : now.accumulators()) {
             if (oil.classes[a] == PressureClass.HELD) {
-                flow(node(a), tank);
+                flow(node(a), tank, true);
             }
         }
         for (List<Part> drawn : net.actuators) {
             for (Part p : drawn) {
                 List<Integer> ports = p.workingVolumes();
-                if (drawn.size() == 1 && ports.size() == 1 && oil.leaving[ports.get(0)] && flow(ports.get(0), tank)) {
-                    tell(new Tap(p.index(), ports.get(0)), Sense.IN, true);
+                if (drawn.size() == 1 && ports.size() == 1 && oil.leaving[ports.get(0)]) {
+                    tell(new Tap(p.index(), ports.get(0)), Sense.IN, flow(ports.get(0), tank, true));
                 }
             }
         }
         for (int v = 0; v < net.size; v++) {
             if (now.pressed(v)) {
-                flow(node(v), tank);
+                flow(node(v), tank, true);
             }
         }
     }
 
-    /** Whether oil can go from here to there; if so, it does, on all ways between. */
-    private boolean flow(int source, int sink) {
-        if (source == sink || !streams.leads(source, sink)) {
-            return false;
-        }
-        Streams.Taken[] taken = streams.between(source, sink);
-        for (int k = 0; k < taken.length; k++) {
-            if (taken[k] != Streams.Taken.NOT) {
-                tell(through.get(k).in, Sense.OUT, taken[k] == Streams.Taken.SURELY);
-                tell(through.get(k).out, Sense.IN, taken[k] == Streams.Taken.SURELY);
+    /**
+     * Lets oil go from here to there on all ways between.
+     *
+     * @param surely whether it is sure that there is any
+     * @return how surely it goes
+     */
+    private Streams.Taken flow(int source, int sink, boolean surely) {
+        Streams.Taken goes = source == sink ? Streams.Taken.NOT : streams.leads(source, sink);
+        if (goes != Streams.Taken.NOT) {
+            Streams.Taken[] taken = streams.between(source, sink);
+            for (int k = 0; k < taken.length; k++) {
+                Streams.Taken now = taken[k] == Streams.Taken.SURELY && !surely ? Streams.Taken.PERHAPS : taken[k];
+                tell(through.get(k).in, Sense.OUT, now);
+                tell(through.get(k).out, Sense.IN, now);
             }
         }
-        return true;
+        return goes;
     }
 
-    private void tell(Tap tap, Sense sense, boolean surely) {
-        if (tap != null) {
+    private void tell(Tap tap, Sense sense, Streams.Taken taken) {
+        if (tap != null && taken != Streams.Taken.NOT) {
             possible.computeIfAbsent(tap, k -> EnumSet.noneOf(Sense.class)).add(sense);
-            if (surely) {
+            if (taken == Streams.Taken.SURELY) {
                 sure.computeIfAbsent(tap, k -> EnumSet.noneOf(Sense.class)).add(sense);
             }
         }

@@ -57,8 +57,17 @@ final class Streams {
         return number;
     }
 
-    boolean leads(int source, int sink) {
-        return source == sink || reached(source, true)[sink];
+    /** Whether oil comes from one volume to another: surely where it need not move what may have come to its end. */
+    Taken leads(int source, int sink) {
+        boolean[] all = new boolean[ways.size()];
+        Arrays.fill(all, true);
+        if (path(source, sink, List.of(), all) == null) {
+            return Taken.NOT;
+        }
+        for (int k = 0; k < all.length; k++) {
+            all[k] = ways.get(k).need != Need.NEVER;
+        }
+        return path(source, sink, List.of(), all) == null ? Taken.PERHAPS : Taken.SURELY;
     }
 
     /** By number of the way; surely where oil comes to it and goes on from it without passing a volume twice. */
