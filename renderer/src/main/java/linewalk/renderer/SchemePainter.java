@@ -145,7 +145,7 @@ final class SchemePainter {
                 .flatMap(i -> DoubleStream.of(0.25, 0.75, 0.5, 0.82, 0.18)
                         .mapToObj(share -> at(points.get(i - 1), points.get(i), share)))
                 .filter(x -> taken.stream().allMatch(t -> t.distance(x) > CLEAR_PT))
-                .filter(x -> !isCrossed(course, x, x))
+                .filter(x -> !isCrossed(course, aside(x, -ChangeMark.SIZE_PT), aside(x, ChangeMark.SIZE_PT)))
                 .findFirst()
                 .orElse(at(points.get(longest - 1), points.get(longest), most > 40 ? 0.25 : 0.5));
         if (most > LEAST_MARKED_PT) {
@@ -236,6 +236,10 @@ final class SchemePainter {
             }
         }
         return layout.dots().stream().anyMatch(room::contains);
+    }
+
+    private static Point2D aside(Point2D p, double byPt) {
+        return new Point2D.Double(p.getX() + byPt / 2, p.getY() + byPt / 2);
     }
 
     private static Point2D at(Point2D p, Point2D q, double share) {
