@@ -53,6 +53,7 @@ final class SchemeBuilder {
     private final Heights heights;
     private final Stands stands;
     private final PartWords partWords;
+    private final PumpEnds pumpEnds;
     private final Words words;
     private final List<Node> nodes = new ArrayList<>();
     private final List<Node> spotNodes = new ArrayList<>();
@@ -69,6 +70,7 @@ final class SchemeBuilder {
         draft = new SchemeDraft(job, index);
         heights = draft.heights();
         stands = new Stands(job);
+        pumpEnds = new PumpEnds(job);
         partWords = new PartWords(job, doubts, stands, index);
         words = new Words(job);
     }
@@ -113,7 +115,8 @@ final class SchemeBuilder {
             for (SchemeDraft.Meet m : s.meets()) {
                 if (m.spot() == spot) {
                     lines.putIfAbsent(m.port(), style(s));
-                    uses.putIfAbsent(m.port(), use(c, m.port(), s, up(i, spot)));
+                    boolean up = pumpEnds.delivers(c, m.port(), s.line()).orElse(up(i, spot));
+                    uses.putIfAbsent(m.port(), use(c, m.port(), s, up));
                 }
             }
         }
