@@ -127,7 +127,7 @@ final class CuttingPainter {
         c.pen(look.pressure() == null ? Ink.OVERLAY : band(look), Ink.line(OVERLAY_PT));
         c.polyline(placed);
         if (look.pressure() != null) {
-            look.paint(c, job.facts().palette(), placed);
+            look.style(job.facts().palette()).paint(c, placed);
         }
         if (!job.subject().isPath()) {
             return;

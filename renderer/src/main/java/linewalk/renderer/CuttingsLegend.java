@@ -13,11 +13,13 @@ final class CuttingsLegend {
         List<Picture.Mark> marks = new ArrayList<>();
         boolean classified = job.moment().state() != null;
         if (classified) {
-            marks.addAll(LineLegend.of(
-                    job.subject().excerpt().lines().stream()
-                            .map(l -> LineLook.of(l, job.moment()))
-                            .toList(),
-                    job.facts().palette()));
+            List<LineLook> looks = job.subject().excerpt().lines().stream()
+                    .map(l -> LineLook.of(l, job.moment()))
+                    .toList();
+            marks.addAll(LineLegend.of(looks, job.facts().palette()));
+            if (looks.stream().anyMatch(LineLook::changed)) {
+                marks.add(LineLegend.change());
+            }
         }
         String arrows = job.subject().isPath() ? ", arrow in the direction of flow" : "";
         marks.add(new Picture.Mark(

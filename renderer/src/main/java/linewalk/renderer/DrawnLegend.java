@@ -2,29 +2,31 @@ package linewalk.renderer;
 
 import java.util.ArrayList;
 import java.util.List;
-import linewalk.renderer.ink.ShiftMark;
 import linewalk.renderer.sheet.Canvas;
 import linewalk.renderer.sheet.Ink;
+import linewalk.renderer.sheet.Lettering;
 
 /** What the marks of the drawn look mean; only those that the print uses. */
 final class DrawnLegend {
 
-    private final Moment moment;
     private final SchemeBuilder.Built built;
     private final List<Picture.Mark> marks = new ArrayList<>();
 
-    private DrawnLegend(Moment moment, SchemeBuilder.Built built) {
-        this.moment = moment;
+    private DrawnLegend(SchemeBuilder.Built built) {
         this.built = built;
     }
 
     static List<Picture.Mark> of(
             PrintJob job, SchemeBuilder.Built built, Doubts doubts, boolean cut, boolean drilled, boolean framed) {
-        DrawnLegend legend = new DrawnLegend(job.moment(), built);
+        DrawnLegend legend = new DrawnLegend(built);
         List<LineLook> looks = built.strands().values().stream()
                 .map(strand -> LineLook.of(strand.line(), job.moment()))
                 .toList();
         legend.marks.addAll(LineLegend.of(looks, job.facts().palette()));
+        if (looks.stream().anyMatch(LineLook::changed)
+                || built.parts().values().stream().anyMatch(job.moment()::hasChanged)) {
+            legend.marks.add(LineLegend.change());
+        }
         legend.add(
                 job.moment().flows() == null
                         ? "The way oil goes, where it moves"
@@ -83,8 +85,10 @@ final class DrawnLegend {
         if (built.parts().values().stream().anyMatch(c -> c.positions().size() > 1)) {
             add("Valve squares: the lines meet the square in which the valve stands", DrawnLegend::squares);
         }
-        if (built.parts().values().stream().anyMatch(moment::hasChanged)) {
-            add("Valve that stands otherwise than in the step before", (c, x, y) -> ShiftMark.paint(c, x + 16, y + 4));
+        if (built.scheme().nodes().stream().anyMatch(n -> n.figure() instanceof PartFigure p && p.asks())) {
+            add(
+                    "In a symbol: not made out on the drawing",
+                    (c, x, y) -> c.textAround("?", x + 22, y + 10, Lettering.TEXT_PT));
         }
     }
 

@@ -19,14 +19,12 @@ final class LineLegend {
     static List<Picture.Mark> of(Collection<LineLook> looks, Palette palette) {
         Set<PressureClass> classes = EnumSet.noneOf(PressureClass.class);
         Set<LineKind> kinds = EnumSet.noneOf(LineKind.class);
-        boolean changed = false;
         for (LineLook look : looks) {
             if (look.pressure() == null) {
                 kinds.add(look.kind());
             } else {
                 classes.add(look.pressure());
             }
-            changed |= look.changed();
         }
         List<Picture.Mark> marks = new ArrayList<>();
         for (PressureClass p : classes) {
@@ -36,11 +34,13 @@ final class LineLegend {
             String kind = Words.capital(k.name().toLowerCase(java.util.Locale.ROOT));
             marks.add(sample(kind + " line; no step, so no pressures", LineLook.style(k)));
         }
-        if (changed) {
-            marks.add(new Picture.Mark(
-                    "Line that has changed since the step before", (c, x, y) -> ChangeMark.paint(c, x + 22, y + 10)));
-        }
         return marks;
+    }
+
+    static Picture.Mark change() {
+        return new Picture.Mark(
+                "Line or valve that has changed since the step before",
+                (c, x, y) -> ChangeMark.paint(c, x + 22, y + 10));
     }
 
     private static Picture.Mark sample(String meaning, LineStyle style) {

@@ -1,14 +1,11 @@
 package linewalk.renderer;
 
-import java.awt.geom.Point2D;
-import java.util.List;
 import linewalk.drawing.Line;
 import linewalk.drawing.LineKind;
 import linewalk.linker.step.PressureClass;
 import linewalk.renderer.ink.LinePattern;
 import linewalk.renderer.ink.LineStyle;
 import linewalk.renderer.ink.Palette;
-import linewalk.renderer.sheet.Canvas;
 import linewalk.renderer.sheet.Ink;
 
 /**
@@ -38,9 +35,5 @@ record LineLook(PressureClass pressure, LineKind kind, boolean joinedByHand, boo
             case PILOT -> PILOT;
             case DRAIN -> DRAIN;
         };
-    }
-
-    void paint(Canvas c, Palette palette, List<Point2D> course) {
-        style(palette).paint(c, course);
     }
 }

@@ -45,6 +45,10 @@ final class PartFigure implements Figure {
         return lines.keySet().stream().anyMatch(k -> symbol.place(k).side() == Side.RIGHT);
     }
 
+    boolean asks() {
+        return symbol.asks();
+    }
+
     @Override
     public double widthPt() {
         return symbol.widthPt() + GAP_PT + words.widthPt() + 2;

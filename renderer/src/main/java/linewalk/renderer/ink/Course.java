@@ -3,9 +3,15 @@ package linewalk.renderer.ink;
 import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
+import java.util.stream.DoubleStream;
 
-/** Where dashes and marks stand along a line. Every straight part is filled evenly, so that corners stay whole. */
-record Course(List<Point2D> points) {
+/**
+ * Where dashes and marks stand along a line. Every straight part is filled evenly, so that corners stay whole.
+ *
+ * @param free where marks have room
+ */
+record Course(List<Point2D> points, Predicate<Point2D> free) {
 
     Course {
         points = List.copyOf(points);
@@ -20,7 +26,7 @@ record Course(List<Point2D> points) {
         }
     }
 
-    /** Evenly spaced places about {@code everyPt} apart, clear of corners; at least one on the longest part. */
+    /** Evenly spaced places about {@code everyPt} apart, clear of corners, where they are free; at least one on the longest part. */
     List<Place> places(double everyPt) {
         List<Place> places = new ArrayList<>();
         for (int i = 1; i < points.size(); i++) {
@@ -30,9 +36,14 @@ record Course(List<Point2D> points) {
                 places.add(place(i, lengthPt * (k + 0.5) / n));
             }
         }
+        places.removeIf(p -> !free.test(p.at(0, 0)));
         int longest = longest();
         if (places.isEmpty() && length(longest) > 0) {
-            places.add(place(longest, length(longest) / 2));
+            places.add(DoubleStream.of(0.5, 0.25, 0.75, 0.15, 0.85)
+                    .mapToObj(share -> place(longest, share * length(longest)))
+                    .filter(p -> free.test(p.at(0, 0)))
+                    .findFirst()
+                    .orElse(place(longest, length(longest) / 2)));
         }
         return places;
     }

@@ -3,6 +3,7 @@ package linewalk.renderer.ink;
 import java.awt.Color;
 import java.awt.geom.Point2D;
 import java.util.List;
+import java.util.function.BiPredicate;
 import linewalk.renderer.sheet.Canvas;
 
 /**
@@ -14,8 +15,13 @@ public record LineStyle(Color color, double widthPt, LinePattern pattern) {
 
     /** Draws a line. Marks and dashes keep clear of its corners. */
     public void paint(Canvas c, List<Point2D> course) {
+        paint(c, course, (p, breadthPt) -> true);
+    }
+
+    /** @param free tells whether a mark of the line's pattern, of a breadth in points, has room at a point */
+    public void paint(Canvas c, List<Point2D> course, BiPredicate<Point2D, Double> free) {
         if (course.size() > 1) {
-            pattern.paint(c, this, new Course(course));
+            pattern.paint(c, this, new Course(course, p -> free.test(p, breadthPt())));
         }
     }
 

@@ -60,7 +60,7 @@ final class Actuators {
             p.rect(length / 2 - 0.4, 0.25, 0.8, 4);
             p.text("?", length / 2 + 2.2, 2.25);
         });
-        return new Plan(body, docks);
+        return new Plan(body.asking(true), docks);
     }
 
     private static void barrel(Pen p, double length, List<Dock> docks) {

@@ -21,7 +21,7 @@ final class CheckSymbols {
     static Plan check(Drafting d) {
         Way free = free(d);
         Body body = new Body(4, 4, p -> seated(p.flipped(free.down(), 4), 2, 0, 1.8, 4, free));
-        return InLine.plain(2).plan(d, body);
+        return InLine.plain(2).plan(d, body.asking(!free.told()));
     }
 
     static Plan pilotCheck(Drafting d) {
@@ -97,6 +97,6 @@ final class CheckSymbols {
                 p.dashes(x - flank, pilotY, 0.3, pilotY);
             }
         });
-        return ports.plan(d, drawn);
+        return ports.plan(d, drawn.asking(!free.told()));
     }
 }

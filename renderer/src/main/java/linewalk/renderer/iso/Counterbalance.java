@@ -30,7 +30,7 @@ final class Counterbalance {
                 q.dashes(1.5, PILOT_Y, 0.1, PILOT_Y);
             }
         });
-        return places.plan(d, body);
+        return places.plan(d, body.asking(!free.told()));
     }
 
     /** Through the check; against what is opened where no check is told. */

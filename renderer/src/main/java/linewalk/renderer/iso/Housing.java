@@ -71,7 +71,7 @@ final class Housing {
             }
             body.art().draw(p.moved((w - body.width()) / 2, (h - body.height()) / 2));
         };
-        return new Plan(new Body(w, h, art), docks);
+        return new Plan(new Body(w, h, art, body.asks()), docks);
     }
 
     private static List<Dock> column(List<PortUse> ports, Side side, double height) {

@@ -15,7 +15,7 @@ final class Intensifier {
         InLine.Ports ports = InLine.Ports.of(d);
         Set<String> high = d.passages().map(Passage::to).collect(Collectors.toSet());
         boolean told = ports.working().stream().anyMatch(u -> high.contains(u.id()));
-        Body body = new Body(10, 5.5, p -> draw(p, told));
+        Body body = new Body(10, 5.5, p -> draw(p, told), !told);
         boolean fits = ports.working().size() <= 2
                 && ports.drains().size() <= 1
                 && ports.working().size() + ports.drains().size() == d.uses().size();

@@ -21,7 +21,7 @@ final class LogicValves {
                 && in.size() <= 2
                 && out.size() + in.size() == d.uses().size();
         if (!told || d.uses().isEmpty()) {
-            return Housing.around(new Body(6.5, 4, p -> seats(p, true)), d);
+            return Housing.around(new Body(6.5, 4, p -> seats(p, true), true), d);
         }
         boolean up = out.isEmpty() ? !in.get(0).up() : out.get(0).up();
         List<Dock> docks = new ArrayList<>();
@@ -63,7 +63,7 @@ final class LogicValves {
         boolean flip = named(axis.upper(), "A") || named(axis.lower(), "B");
         boolean told = flip || named(axis.lower(), "A") || named(axis.upper(), "B");
         double height = 6.5;
-        Body body = new Body(7.5, height, p -> poppet(p.flipped(flip, height), height, told));
+        Body body = new Body(7.5, height, p -> poppet(p.flipped(flip, height), height, told), !told);
         boolean fits = ports.working().size() <= 2
                 && ports.pilots().size() <= 1
                 && ports.working().size() + ports.pilots().size() == d.uses().size();

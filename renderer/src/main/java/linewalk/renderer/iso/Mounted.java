@@ -1,7 +1,7 @@
 package linewalk.renderer.iso;
 
 import java.util.List;
-import linewalk.renderer.ink.ShiftMark;
+import linewalk.renderer.ink.ChangeMark;
 import linewalk.renderer.sheet.Canvas;
 
 /** A body in its field: lines from the field's edges to the body, the ports' letters beside them. */
@@ -11,7 +11,7 @@ final class Mounted implements Symbol {
     /** From a level line's middle to the foot of its letter, which may reach below it. */
     private static final double ABOVE = 0.5;
 
-    private static final double MARK = ShiftMark.SIZE_PT / MODULE_PT;
+    private static final double MARK = 1.5;
 
     private final Plan plan;
     private final LetterSides sides;
@@ -78,6 +78,11 @@ final class Mounted implements Symbol {
     }
 
     @Override
+    public boolean asks() {
+        return plan.body().asks();
+    }
+
+    @Override
     public double widthPt() {
         return width * MODULE_PT;
     }
@@ -102,7 +107,7 @@ final class Mounted implements Symbol {
         plan.docks().forEach(d -> line(field, d));
         plan.body().art().draw(field.moved(left, top));
         if (changed) {
-            ShiftMark.paint(canvas, xPt, yPt);
+            ChangeMark.paint(canvas, xPt + MARK * MODULE_PT / 2, yPt + MARK * MODULE_PT / 2);
         }
     }
 

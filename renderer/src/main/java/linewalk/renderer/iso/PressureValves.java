@@ -70,7 +70,7 @@ final class PressureValves {
                 p.dashes(5.5, DRAIN_Y, 7.6, DRAIN_Y);
             }
         });
-        return places.plan(d, body, ports);
+        return places.plan(d, body.asking(!way.told()), ports);
     }
 
     /** The return of three working ports takes the place of the drain. */

@@ -34,7 +34,7 @@ final class Restrictors {
                 p.text("?", x + 2, 3.4);
             }
         });
-        return InLine.plain(x).plan(d, body);
+        return InLine.plain(x).plan(d, body.asking(!told));
     }
 
     private static void adjustable(Pen p, double x, double y) {
@@ -50,7 +50,7 @@ final class Restrictors {
             adjustable(p, 3.5, height / 2);
             Signs.bypass(p.flipped(free.down(), height), free, 3.5, 8, height);
         });
-        return InLine.plain(3.5).plan(d, body);
+        return InLine.plain(3.5).plan(d, body.asking(!free.told()));
     }
 
     /** Filled where it is shut. */

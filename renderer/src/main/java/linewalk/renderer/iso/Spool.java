@@ -41,7 +41,7 @@ final class Spool {
 
     static Plan plan(Drafting d) {
         Spool s = new Spool(d);
-        return new Plan(new Body(s.width(), s.height, s::draw), s.docks(), true);
+        return new Plan(new Body(s.width(), s.height, s::draw, s.row.size() == 0), s.docks(), true);
     }
 
     private double bottom() {

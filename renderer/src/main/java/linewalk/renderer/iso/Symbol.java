@@ -8,6 +8,9 @@ public interface Symbol {
     /** The grid: ISO 1219-1 draws all symbols on multiples of a module. */
     double MODULE_PT = 7.2;
 
+    /** A question mark stands in it for what was not made out. */
+    boolean asks();
+
     double widthPt();
 
     double heightPt();

@@ -61,7 +61,7 @@ public final class Symbols {
         of.put(Kind.HOSE, Unions::hose);
         of.put(Kind.SWIVEL, Unions::swivel);
         of.put(Kind.PLUG, Ends::plug);
-        of.put(Kind.UNKNOWN, d -> Housing.box(new Body(3, 3, p -> p.text("?", 1.5, 1.5)), d));
+        of.put(Kind.UNKNOWN, d -> Housing.box(new Body(3, 3, p -> p.text("?", 1.5, 1.5), true), d));
         return of;
     }
 }

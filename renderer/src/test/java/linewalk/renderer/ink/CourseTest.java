@@ -15,7 +15,7 @@ class CourseTest {
         for (int i = 0; i < points.length; i++) {
             points[i] = new Point2D.Double(xyPt[2 * i], xyPt[2 * i + 1]);
         }
-        return new Course(List.of(points));
+        return new Course(List.of(points), p -> true);
     }
 
     @Test
@@ -41,6 +41,20 @@ class CourseTest {
             }
             assertThat(endPt).isCloseTo(lengthPt, within(1e-9));
         }
+    }
+
+    @Test
+    void marksKeepOffWhatHasNoRoomForThem() {
+        List<Point2D> line = List.of(new Point2D.Double(0, 0), new Point2D.Double(170, 0));
+        assertThat(new Course(line, p -> p.getX() < 60 || p.getX() > 100).places(17))
+                .extracting(Course.Place::xPt)
+                .containsExactly(8.5, 25.5, 42.5, 59.5, 110.5, 127.5, 144.5, 161.5);
+    }
+
+    @Test
+    void theOnlyMarkGivesWayToo() {
+        List<Point2D> line = List.of(new Point2D.Double(0, 0), new Point2D.Double(20, 0));
+        assertThat(new Course(line, p -> p.getX() < 6).places(17)).containsExactly(new Course.Place(5, 0, 1, 0));
     }
 
     @Test
