@@ -35,15 +35,18 @@ final class CuttingPainter {
     private final SourcePages sources;
     private final Page page;
     private final Rectangle2D area;
+    private final Margins margins;
     private final Canvas c;
     private final CuttingWords words;
 
-    CuttingPainter(PrintJob job, CuttingDoubts doubts, SourcePages sources, Page page, Rectangle2D area) {
+    CuttingPainter(
+            PrintJob job, CuttingDoubts doubts, SourcePages sources, Page page, Rectangle2D area, Margins margins) {
         this.job = job;
         this.doubts = doubts;
         this.sources = sources;
         this.page = page;
         this.area = area;
+        this.margins = margins;
         c = page.canvas();
         words = new CuttingWords(job, sources);
     }
@@ -192,7 +195,7 @@ final class CuttingPainter {
             List<CuttingLinks.Mark> links) {
         Rectangle2D frame = at.createTransformedShape(p.part()).getBounds2D();
         List<Line2D> ink = ink(p, at);
-        Notes notes = new Notes(frame, lettering, lines, ink);
+        Notes notes = new Notes(frame, lettering, lines, ink, margins);
         Words names = new Words(job);
         Set<String> done = new LinkedHashSet<>();
         for (Leg.Through t : p.view().stay.parts()) {

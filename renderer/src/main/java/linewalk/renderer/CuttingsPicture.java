@@ -44,7 +44,9 @@ final class CuttingsPicture implements Picture {
             views.add(BrokenView.of(s, sheet, sources.marks(sheet).letters()));
             captions.add(caption(s, sheet));
         }
-        panels = views.isEmpty() ? List.of() : Shelves.set(views, captions, areas);
+        panels = views.isEmpty()
+                ? List.of()
+                : Shelves.set(views, captions, areas, job.subject().isPath());
         cuts = new PanelCuts(panels, marks);
         // a path's crossings have connectors of their own
         List<Panel> linked = job.subject().isPath() ? List.of() : panels;
@@ -83,12 +85,7 @@ final class CuttingsPicture implements Picture {
     }
 
     private void connect(int page, Rectangle2D area) {
-        List<Rectangle2D> obstacles = panels.stream()
-                .filter(p -> p.page() == page)
-                .flatMap(p -> Stream.of(p.frame(), p.captionBox()))
-                .collect(Collectors.toCollection(ArrayList::new));
-        obstacles.addAll(markBoxes(page));
-        LaneRouter router = new LaneRouter(area.getWidth(), area.getHeight(), obstacles);
+        LaneRouter router = new LaneRouter(area.getWidth(), area.getHeight(), obstacles(page));
         for (int i = 1; i < links(); i++) {
             Panel from = panelOf(i - 1, stays.get(i - 1).exit());
             Panel to = panelOf(i, stays.get(i).entry());
@@ -119,6 +116,29 @@ final class CuttingsPicture implements Picture {
             }
         }
         return boxes;
+    }
+
+    /** Between the cuttings of a path run its connectors. */
+    private Margins margins(int page, Rectangle2D area) {
+        if (job.subject().isPath()) {
+            return Margins.none();
+        }
+        List<Rectangle2D> taken = new ArrayList<>();
+        for (Rectangle2D o : obstacles(page)) {
+            taken.add(new Rectangle2D.Double(
+                    area.getX() + o.getX(), area.getY() + o.getY(), o.getWidth(), o.getHeight()));
+        }
+        return new Margins(area, taken);
+    }
+
+    /** What stands on a page, from the corner of its picture. */
+    private List<Rectangle2D> obstacles(int page) {
+        List<Rectangle2D> obstacles = panels.stream()
+                .filter(p -> p.page() == page)
+                .flatMap(p -> Stream.of(p.frame(), p.captionBox()))
+                .collect(Collectors.toCollection(ArrayList::new));
+        obstacles.addAll(markBoxes(page));
+        return obstacles;
     }
 
     private static Rectangle2D markBox(List<Point2D> stub) {
@@ -165,7 +185,8 @@ final class CuttingsPicture implements Picture {
     @Override
     public void paint(int page, Page on, Rectangle2D area) throws IOException {
         Canvas c = on.canvas();
-        CuttingPainter painter = new CuttingPainter(job, new CuttingDoubts(job, doubts), sources, on, area);
+        CuttingPainter painter =
+                new CuttingPainter(job, new CuttingDoubts(job, doubts), sources, on, area, margins(page, area));
         for (Panel p : panels) {
             if (p.page() == page) {
                 painter.paint(p, cuts.on(p), links.on(p));

@@ -15,11 +15,19 @@ final class Notes {
     private final List<Rectangle2D> lettering;
     private final List<List<Point2D>> lines;
     private final List<Line2D> ink;
+    private final Margins margins;
     private final List<Rectangle2D> taken = new ArrayList<>();
     private final List<Rectangle2D> notes = new ArrayList<>();
 
-    Notes(Rectangle2D frame, List<Rectangle2D> lettering, List<List<Point2D>> lines, List<Line2D> ink) {
+    /** @param margins what may be used beyond the frame */
+    Notes(
+            Rectangle2D frame,
+            List<Rectangle2D> lettering,
+            List<List<Point2D>> lines,
+            List<Line2D> ink,
+            Margins margins) {
         this.frame = frame;
+        this.margins = margins;
         this.lettering = lettering;
         this.lines = lines;
         this.ink = ink;
@@ -48,12 +56,16 @@ final class Notes {
                 }
             }
         }
-        notes.add(new Rectangle2D.Double(best.getX() - widthPt / 2, best.getY() - heightPt / 2, widthPt, heightPt));
+        Rectangle2D note =
+                new Rectangle2D.Double(best.getX() - widthPt / 2, best.getY() - heightPt / 2, widthPt, heightPt);
+        notes.add(note);
+        margins.take(note);
         return best;
     }
 
     private double cost(Rectangle2D r) {
-        double cost = frame.contains(r) ? 0 : 400;
+        // rather beyond the frame than over the path
+        double cost = frame.contains(r) ? 0 : margins.isFree(grown(r, 2), frame) ? 50 : 400;
         for (Rectangle2D t : taken) {
             cost += t.intersects(r) ? 200 : 0;
         }

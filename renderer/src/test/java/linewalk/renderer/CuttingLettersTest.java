@@ -43,7 +43,7 @@ class CuttingLettersTest {
             views.add(BrokenView.of(s, job.set().getSheet(s.page()), List.of()));
             captions.add("Sheet");
         }
-        return Shelves.set(views, captions, areas);
+        return Shelves.set(views, captions, areas, true);
     }
 
     @Test

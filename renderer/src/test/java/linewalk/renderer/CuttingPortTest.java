@@ -21,7 +21,7 @@ class CuttingPortTest {
         List<Stay> stays = Stay.of(job.trace().legs());
         BrokenView view = BrokenView.of(stays.get(0), job.set().getSheet(Bench.page(1)), List.of());
         var area = new java.awt.geom.Rectangle2D.Double(0, 0, 1000, 700);
-        return Shelves.set(List.of(view), List.of("1. Sheet 1"), new PrintAreas(area, area, 9))
+        return Shelves.set(List.of(view), List.of("1. Sheet 1"), new PrintAreas(area, area, 9), true)
                 .get(0)
                 .exit();
     }

@@ -3,6 +3,7 @@ package linewalk.renderer;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
 import java.util.List;
 import linewalk.drawing.Component;
 import linewalk.drawing.Kind;
@@ -33,8 +34,18 @@ class ShelvesTest {
     }
 
     private static List<Panel> set(double widthPt, double heightPt, boolean... level) {
+        return set(true, widthPt, heightPt, level);
+    }
+
+    private static List<Panel> set(boolean inOrder, double widthPt, double heightPt, boolean... level) {
         Rectangle2D area = new Rectangle2D.Double(0, 0, widthPt, heightPt);
-        return Shelves.set(List.of(view(level[0]), view(level[1])), List.of("1.", "2."), new PrintAreas(area, area, 9));
+        List<BrokenView> views = new ArrayList<>();
+        List<String> captions = new ArrayList<>();
+        for (boolean l : level) {
+            views.add(view(l));
+            captions.add(views.size() + ".");
+        }
+        return Shelves.set(views, captions, new PrintAreas(area, area, 9), inOrder);
     }
 
     @Test
@@ -65,5 +76,17 @@ class ShelvesTest {
                             .filter(o -> o.page() == p.page() && o.frame().intersects(p.frame())))
                     .containsExactly(p);
         }
+    }
+
+    @Test
+    void aCircuitsCuttingsFillWhatPagesBeforeHaveLeft() {
+        // two columns stand side by side; the row between them does not fit beside one
+        assertThat(set(false, 505, 590, false, true, false))
+                .extracting(p -> p.stay() + " on " + p.page())
+                .containsExactly("0 on 0", "2 on 0", "1 on 1");
+        assertThat(set(true, 505, 590, false, true, false))
+                .extracting(p -> p.stay() + " on " + p.page())
+                .startsWith("0 on 0", "1 on 1")
+                .doesNotContain("2 on 0");
     }
 }
