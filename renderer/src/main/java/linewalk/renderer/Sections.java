@@ -168,8 +168,9 @@ final class Sections {
 
     private void sheets() {
         rows.addAll(text.heading("Source sheets"));
+        SheetTitles titles = SheetTitles.of(job.set());
         for (Sheet s : sheets(job)) {
-            String title = s.title() == null ? "no title read" : s.title();
+            String title = s.title() == null ? "no title read" : titles.own(s.title());
             String revision = s.revision() == null ? ", no revision read" : ", revision " + s.revision();
             String file = s.page().source().replaceFirst("^.*[/\\\\]", "");
             rows.addAll(text.paragraph(
