@@ -54,7 +54,8 @@ final class SchemePainter {
         }
         signs.arrows().forEach(a -> onLayer(c, strand(a.course()), on -> arrow(on, a)));
         signs.changes()
-                .forEach(x -> onLayer(c, strand(x.course()), on -> ChangeMark.paint(on, x.at().getX(), x.at().getY())));
+                .forEach(x ->
+                        onLayer(c, strand(x.course()), on -> ChangeMark.paintOnLine(on, x.at().getX(), x.at().getY())));
         new LineLabels(layout, built, frames.frames()).paint(c);
         layout.places().forEach((node, at) -> node(c, node, at));
     }

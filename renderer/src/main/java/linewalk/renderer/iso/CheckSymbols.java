@@ -15,7 +15,7 @@ final class CheckSymbols {
 
     /** The way at rest, which no pilot must open. */
     private static Way free(Drafting d) {
-        return Axis.of(d.roles().working()).way(d.atRest(), x -> x.oneWay() && x.opens() != Opens.PILOT);
+        return Axis.of(d.roles().through()).way(d.atRest(), x -> x.oneWay() && x.opens() != Opens.PILOT);
     }
 
     static Plan check(Drafting d) {

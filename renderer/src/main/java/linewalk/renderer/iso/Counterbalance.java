@@ -35,7 +35,7 @@ final class Counterbalance {
 
     /** Through the check; against what is opened where no check is told. */
     private static Way free(Drafting d) {
-        Axis axis = Axis.of(d.roles().working());
+        Axis axis = Axis.of(d.roles().through());
         Way check = axis.way(d.atRest(), x -> x.oneWay() && x.opens() == null);
         return check.told()
                 ? check

@@ -5,8 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * A frame around a symbol whose ports are more, or others, than the symbol has places for. Lines end at the frame: which
- * of them leads where inside is not told, so nothing is drawn that would tell it.
+ * A frame around a symbol whose ports are more, or others, than the symbol has places for. Lines end at the frame, but for
+ * two that the passages join: which of the others leads where inside is not told, so nothing is drawn that would tell it.
  */
 final class Housing {
 
@@ -18,27 +18,54 @@ final class Housing {
 
     /** In a chain line, the frame of a unit. */
     static Plan around(Body body, Drafting d) {
+        return around(body, p -> {}, d);
+    }
+
+    /** The two ports that oil runs between, one above and one below, are joined to the symbol, whose axis is x. */
+    static Plan along(Body body, double x, Axis axis, Drafting d) {
+        Plan p = around(body, d);
+        double axisX = (p.body().width() - body.width()) / 2 + x;
+        double room = (p.body().height() - body.height()) / 2;
+        double bottom = p.body().height();
+        Art inner = pen -> {
+            double upper = at(p, axis.upper());
+            pen.lines(upper, 0, upper, room / 2, axisX, room / 2, axisX, room);
+            double lower = at(p, axis.lower());
+            pen.lines(lower, bottom, lower, bottom - room / 2, axisX, bottom - room / 2, axisX, bottom - room);
+        };
+        return around(body, inner, d);
+    }
+
+    private static double at(Plan p, PortUse port) {
+        return p.docks().stream()
+                .filter(k -> k.use() == port)
+                .findFirst()
+                .orElseThrow()
+                .at();
+    }
+
+    private static Plan around(Body body, Art inner, Drafting d) {
         Roles roles = d.roles();
         List<PortUse> through = new ArrayList<>(roles.working());
         through.addAll(roles.gauges());
         List<PortUse> above = through.stream().filter(PortUse::up).toList();
         List<PortUse> below = through.stream().filter(u -> !u.up()).toList();
-        return plan(body, true, above, below, roles.pilots(), roles.drains());
+        return plan(body, inner, true, above, below, roles.pilots(), roles.drains());
     }
 
     /** All ports below, as the standard draws what stands at a line's end. */
     static Plan standing(Body body, Drafting d) {
-        return plan(body, true, List.of(), d.uses(), List.of(), List.of());
+        return plan(body, p -> {}, true, List.of(), d.uses(), List.of(), List.of());
     }
 
     /** A plain box. */
     static Plan box(Body body, Drafting d) {
-        return plan(body, false, d.on(true), d.on(false), List.of(), List.of());
+        return plan(body, p -> {}, false, d.on(true), d.on(false), List.of(), List.of());
     }
 
     /** Around a symbol whose ports stand too close for their letters; every port keeps its side. */
     static Plan widened(Plan p) {
-        return plan(p.body(), true, on(p, Side.TOP), on(p, Side.BOTTOM), on(p, Side.LEFT), on(p, Side.RIGHT));
+        return plan(p.body(), q -> {}, true, on(p, Side.TOP), on(p, Side.BOTTOM), on(p, Side.LEFT), on(p, Side.RIGHT));
     }
 
     private static List<PortUse> on(Plan p, Side side) {
@@ -51,6 +78,7 @@ final class Housing {
 
     private static Plan plan(
             Body body,
+            Art inner,
             boolean chain,
             List<PortUse> above,
             List<PortUse> below,
@@ -69,6 +97,7 @@ final class Housing {
             } else {
                 p.rect(0, 0, w, h);
             }
+            inner.draw(p);
             body.art().draw(p.moved((w - body.width()) / 2, (h - body.height()) / 2));
         };
         return new Plan(new Body(w, h, art, body.asks()), docks);

@@ -54,7 +54,10 @@ record InLine(double x, double pilotY, double pilotReach, double drainY, double 
     /** Ports that the symbol has no place for put it into a housing. */
     Plan plan(Drafting d, Body body, Ports ports) {
         if (!fits(d, ports)) {
-            return Housing.around(body, d);
+            List<PortUse> through = d.roles().through();
+            boolean told =
+                    through.size() == 2 && through.get(0).up() != through.get(1).up();
+            return told ? Housing.along(body, x, Axis.of(through), d) : Housing.around(body, d);
         }
         List<Dock> docks = new ArrayList<>();
         Axis axis = Axis.of(ports.working);

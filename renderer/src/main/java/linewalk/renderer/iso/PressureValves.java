@@ -56,7 +56,8 @@ final class PressureValves {
                 .pilot(type.source == Source.OUTSIDE ? PILOT_Y : Double.NaN, 1.5)
                 .drain(DRAIN_Y, WIDTH - 5.5);
         boolean piloted = !ports.pilots().isEmpty() && places.fits(d, ports);
-        Way way = way(d, Axis.of(ports.working()), type.open);
+        Way way = way(
+                d, Axis.of(places.fits(d, ports) ? ports.working() : d.roles().through()), type.open);
         Body body = new Body(WIDTH, HEIGHT, p -> {
             Pen q = p.flipped(way.down(), HEIGHT);
             square(q, type.open, way);

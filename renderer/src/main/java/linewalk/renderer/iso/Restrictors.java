@@ -43,7 +43,7 @@ final class Restrictors {
     }
 
     private static Plan withCheck(Drafting d) {
-        Way free = Axis.of(d.roles().working()).way(d.atRest(), x -> x.oneWay() && !x.throttled());
+        Way free = Axis.of(d.roles().through()).way(d.atRest(), x -> x.oneWay() && !x.throttled());
         double height = 6.5;
         Body body = new Body(9.75, height, p -> {
             p.lines(3.5, 0, 3.5, height);

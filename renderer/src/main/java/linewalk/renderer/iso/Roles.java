@@ -50,6 +50,16 @@ final class Roles {
         return isPilot(name) || isDrain(name) || isGauge(name);
     }
 
+    /** The two that oil runs between, where the passages name just two, one above and one below; else all working ports. */
+    List<PortUse> through() {
+        List<PortUse> two =
+                d.uses().stream().filter(u -> passed.contains(u.id())).toList();
+        boolean told = passed.size() == 2
+                && two.size() == 2
+                && two.get(0).up() != two.get(1).up();
+        return told ? two : working();
+    }
+
     List<PortUse> working() {
         return d.uses().stream().filter(this::isWorking).toList();
     }

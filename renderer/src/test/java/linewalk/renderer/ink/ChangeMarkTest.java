@@ -16,7 +16,7 @@ class ChangeMarkTest {
     void isSeenOnEveryLine(PressureClass lineClass) {
         Copy copy = Copy.of(60, 20, 0.5, c -> {
             Palette.OWN.style(lineClass).paint(c, List.of(new Point2D.Double(0, 10), new Point2D.Double(60, 10)));
-            ChangeMark.paint(c, 30, 10);
+            ChangeMark.paintOnLine(c, 30, 10);
         });
         assertThat(isInk(copy, 28, 8)).as("the white half").isFalse();
         assertThat(isInk(copy, 32, 12)).as("the black half").isTrue();

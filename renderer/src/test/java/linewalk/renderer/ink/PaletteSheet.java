@@ -41,7 +41,7 @@ final class PaletteSheet {
         style.paint(c, List.of(at(x + 140, y), at(x + 250, y), at(x + 250, y + 18), at(x + 320, y + 18)));
         style.paint(c, List.of(at(x + 335, y), at(x + 347, y)));
         style.paint(c, List.of(at(x + 370, y - 10), at(x + 370, y + 14)));
-        ChangeMark.paint(c, x + 195, y);
+        ChangeMark.paintOnLine(c, x + 195, y);
     }
 
     private static Point2D at(double x, double y) {

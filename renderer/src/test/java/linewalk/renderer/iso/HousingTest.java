@@ -34,4 +34,24 @@ class HousingTest {
     void aGaugePortOfAPumpIsNoSecondOutlet() {
         assertThat(framed(new Sketch(Kind.PUMP, "S_ P^ M^"))).isTrue();
     }
+
+    @Test
+    void inTheFrameTheTwoPortsThatThePassagesNameMeetTheSymbolAndNoOthers() {
+        Sketch told = new Sketch(Kind.COUNTERBALANCE_VALVE, "1^ 2_ 3^").position("rest spring: 2>1 1>2!pilot");
+        assertThat(framed(told)).isTrue();
+        assertThat(entered(told)).isEqualTo(2);
+        assertThat(entered(new Sketch(Kind.COUNTERBALANCE_VALVE, "1^ 2_ 3^"))).isZero();
+    }
+
+    /** How many lines lead on from the frame, which stands a module within the field. */
+    private static long entered(Sketch s) {
+        Symbol symbol = s.symbol();
+        double top = Symbol.MODULE_PT;
+        double bottom = symbol.heightPt() - Symbol.MODULE_PT;
+        return InkLog.of(symbol).strokes.stream()
+                .filter(k -> !k.dashed())
+                .map(k -> k.line().getBounds2D())
+                .filter(b -> Math.abs(b.getMinY() - top) < 0.01 || Math.abs(b.getMaxY() - bottom) < 0.01)
+                .count();
+    }
 }
