@@ -20,11 +20,13 @@ final class SquareArt {
     private final Component valve;
     private final Map<String, Spot> spots;
     private final double cell;
+    private final SquareArrows arrows;
 
     SquareArt(Component valve, SpoolPorts ports) {
         this.valve = valve;
         spots = ports.spots();
         cell = ports.cell();
+        arrows = new SquareArrows(valve);
     }
 
     void draw(Pen p, Position position) {
@@ -126,8 +128,8 @@ final class SquareArt {
         if (isSeated(x)) {
             seated(p, x, a.x(), y0, b.x(), y1);
         } else {
-            boolean back = isBack(x);
-            boolean both = !back && !isForth(x);
+            boolean back = arrows.isBack(x);
+            boolean both = !back && !arrows.isForth(x);
             arrow(p, back ? b.x() : a.x(), back ? y1 : y0, back ? a.x() : b.x(), back ? y0 : y1, both);
         }
         if (x.throttled() && !isSeated(x)) {
@@ -174,31 +176,16 @@ final class SquareArt {
     }
 
     private void loop(Pen p, Passage x, double depth) {
-        boolean back = isBack(x);
+        boolean back = arrows.isBack(x);
         Spot a = spots.get(back ? x.to() : x.from());
         Spot b = spots.get(back ? x.from() : x.to());
         double edge = a.above() ? 0 : HEIGHT;
         double inner = a.above() ? depth : HEIGHT - depth;
         p.lines(a.x(), edge, a.x(), inner, b.x(), inner, b.x(), edge + (inner - edge) * 0.3);
         p.head(b.x(), edge, 0, edge - inner);
-        if (!back && !isForth(x)) {
+        if (!back && !arrows.isForth(x)) {
             p.head(a.x(), edge, 0, edge - inner);
         }
-    }
-
-    /** Letters tell which way oil goes: from the supply, to the return. */
-    private boolean isForth(Passage x) {
-        return x.oneWay() || named(x.from(), "P\\d?") || named(x.to(), "[TRS]\\d?");
-    }
-
-    private boolean isBack(Passage x) {
-        return !x.oneWay() && !isForth(x) && (named(x.to(), "P\\d?") || named(x.from(), "[TRS]\\d?"));
-    }
-
-    private boolean named(String id, String pattern) {
-        return valve.findPort(id)
-                .filter(q -> q.name() != null && q.name().strip().matches("(?i)" + pattern))
-                .isPresent();
     }
 
     /** What it joins is not known. */

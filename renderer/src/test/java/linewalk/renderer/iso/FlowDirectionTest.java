@@ -150,4 +150,32 @@ class FlowDirectionTest {
                 new Sketch(Kind.CHECK_VALVE, "1_ 2^").position("rest: 1>2 2>1").symbol());
         assertThat(seatTips(ink)).isEmpty();
     }
+
+    @Test
+    void inSquaresWithoutLettersOneHeadWherePassagesAgreeOnSupplyAndReturn() {
+        InkLog ink = InkLog.of(new Sketch(Kind.DIRECTIONAL_VALVE, "1_ 2_ 3^ 4^")
+                .position("Y1 solenoid: 1-3 4-2")
+                .position("rest spring: 1-4 3-2")
+                .symbol());
+        assertThat(heads(ink)).isEqualTo(4);
+    }
+
+    @Test
+    void inSquaresWithoutLettersBothHeadsWhereTheyDoNot() {
+        InkLog ink = InkLog.of(new Sketch(Kind.DIRECTIONAL_VALVE, "1_ 2_ 3^ 4^")
+                .position("Y1 solenoid: 3-1 4-2")
+                .position("rest spring: 3-2 4-1")
+                .symbol());
+        assertThat(heads(ink)).isEqualTo(8);
+        InkLog single = InkLog.of(new Sketch(Kind.DIRECTIONAL_VALVE, "1_ 2^")
+                .position("Y1 solenoid: 1-2")
+                .position("rest spring:")
+                .symbol());
+        assertThat(heads(single)).isEqualTo(2);
+    }
+
+    /** Filled triangles. */
+    private static long heads(InkLog ink) {
+        return ink.fills.stream().filter(f -> corners(f.area()).size() == 3).count();
+    }
 }
