@@ -29,22 +29,30 @@ record View(String name, List<String> command) {
         return new View(name, command);
     }
 
-    /** One actuator in one step, in all steps, one pump's circuit, and all of the set at rest. */
+    /**
+     * One actuator in one step, in all steps, one pump's circuit, and all of the set at rest; as cuttings all but the
+     * steps, each of which is cut alike.
+     */
     private static List<View> circuits(String set, String step) {
+        View actuator = new View(set + "-actuator-step", List.of("circuit", "--actuator", "1A1", "--step", step));
+        View steps = new View(set + "-actuator-all-steps", List.of("circuit", "--actuator", "1A1", "--all-steps"));
+        View pump = new View(set + "-pump-circuit", List.of("circuit", "--pump", "0P1"));
+        View whole = new View(set + "-whole-at-rest", List.of("circuit"));
         return List.of(
-                new View(set + "-actuator-step", List.of("circuit", "--actuator", "1A1", "--step", step)),
-                new View(set + "-actuator-all-steps", List.of("circuit", "--actuator", "1A1", "--all-steps")),
-                new View(set + "-pump-circuit", List.of("circuit", "--pump", "0P1")),
-                new View(set + "-whole-at-rest", List.of("circuit")));
+                actuator, steps, pump, whole, actuator.in("cuttings"), pump.in("cuttings"), whole.in("cuttings"));
+    }
+
+    private View in(String look) {
+        List<String> words = new ArrayList<>(command);
+        words.addAll(List.of("--look", look));
+        return new View(name + "-" + look, words);
     }
 
     private static List<View> inBothLooks(View... views) {
         List<View> both = new ArrayList<>();
         for (View v : views) {
             for (String look : List.of("drawn", "cuttings")) {
-                List<String> command = new ArrayList<>(v.command);
-                command.addAll(List.of("--look", look));
-                both.add(new View(v.name + "-" + look, command));
+                both.add(v.in(look));
             }
         }
         return both;
