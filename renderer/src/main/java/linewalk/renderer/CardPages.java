@@ -43,7 +43,7 @@ final class CardPages {
     static void add(PrintJob job, int doubts, int print, Book book) throws IOException {
         Words words = new Words(job);
         CardJob.Head head = new CardJob.Head(
-                job.facts().title(),
+                SheetTitles.set(job),
                 Words.capital(job.subject().title()),
                 words.condition(),
                 job.date(),

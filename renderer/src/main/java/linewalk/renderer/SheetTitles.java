@@ -39,6 +39,12 @@ final class SheetTitles {
         return new SheetTitles(String.join(BETWEEN, lead));
     }
 
+    /** The set of a print, by the name it was given and by what its sheets call it. */
+    static String set(PrintJob job) {
+        String lead = of(job.set()).lead();
+        return lead.isEmpty() ? job.facts().title() : job.facts().title() + ": " + lead;
+    }
+
     private static boolean areMost(List<List<String>> titles, List<String> lead) {
         long with = titles.stream()
                 .filter(t ->

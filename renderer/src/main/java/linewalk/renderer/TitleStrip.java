@@ -69,18 +69,12 @@ final class TitleStrip {
         return doubts == 0 ? "" : doubts == 1 ? " - 1 DOUBT" : " - " + doubts + " DOUBTS";
     }
 
-    /** By the name it was given and by what its sheets call it. */
-    private String set() {
-        String lead = SheetTitles.of(job.set()).lead();
-        return lead.isEmpty() ? job.facts().title() : job.facts().title() + ": " + lead;
-    }
-
     private List<Cell> cells(int page, int pages) {
         String sheets = Sections.sheets(job).stream()
                 .map(s -> s.name() + (s.revision() == null ? "" : " rev " + s.revision()))
                 .collect(Collectors.joining("; "));
         return List.of(
-                new Cell(0.25, "Drawing set", set()),
+                new Cell(0.25, "Drawing set", SheetTitles.set(job)),
                 new Cell(
                         0.20,
                         job.subject().isPath() ? "Flow path" : "Circuit",
