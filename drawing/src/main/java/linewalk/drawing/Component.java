@@ -2,6 +2,7 @@ package linewalk.drawing;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * A drawn part.
@@ -26,6 +27,9 @@ public record Component(
         List<Port> ports,
         List<Position> positions,
         KindReading symbol) {
+
+    private static final Pattern CLOSED =
+            Pattern.compile("(?i).*\\bclosed\\b.*|.*\\b(?:locked|held|kept) shut\\b.*|n ?[./]? ?c(?:\\.|\\b).*");
 
     /** A component whose kind was not read from its shape. */
     public Component(
@@ -54,6 +58,11 @@ public record Component(
 
     public Optional<Port> findPortNamed(String name) {
         return ports.stream().filter(p -> name.equalsIgnoreCase(p.name())).findFirst();
+    }
+
+    /** Its setting says that it is closed at rest: {@code normally closed}, {@code N.C.}, {@code locked shut}. */
+    public boolean normallyClosed() {
+        return setting != null && CLOSED.matcher(setting.strip()).matches();
     }
 
     public Optional<Position> rest() {

@@ -48,7 +48,7 @@ final class Assembly {
             for (Node node : n.nodes()) {
                 ReferenceReading r = references.at().get(node);
                 if (r != null && r.label() == null) {
-                    numbers.numberAt(n, node).ifPresent(l -> labels.put(r, l));
+                    numbers.numberAt(node).ifPresent(l -> labels.put(r, l));
                 }
             }
         }

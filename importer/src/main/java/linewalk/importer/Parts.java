@@ -35,6 +35,10 @@ final class Parts {
     private static final Pattern SETTING = Pattern.compile(
             "(?i).*\\d\\s*(?:bar|psi|mpa|kpa|l/min|lpm|gpm|cm3|cc|kw|hp|l|gal|um|\u00b5m|micron)\\b.*|\\d+(?:/\\d+)? ?x ?\\d+.*");
 
+    /** How a shut-off valve stands. */
+    private static final Pattern STATE = Pattern.compile(
+            "(?i)(?:normally|norm\\.?|locked|held|kept) (?:closed|shut|open)\\b.*|n ?[./]? ?[co](?:\\.|\\b).*");
+
     /** How near to the port its letter stands, in text sizes. */
     private static final double LETTER = 1.7;
 
@@ -134,10 +138,12 @@ final class Parts {
         String id = ids.of("c", center);
         List<Port> found = ports(b, id);
         double confidence = name.map(Named::confidence).orElse(0.9);
-        String setting = name.flatMap(n -> setting(n.label())).orElse(null);
         Optional<KindReader.Read> read = b.reservoir() ? Optional.empty() : kinds.read(figure(b), met(b), tag);
         Kind kind =
                 b.reservoir() ? Kind.TANK : read.map(KindReader.Read::surely).orElse(Kind.UNKNOWN);
+        Optional<Label> label = name.map(Named::label);
+        Optional<String> state = kind == Kind.SHUT_OFF_VALVE ? label.flatMap(l -> said(l, STATE)) : Optional.empty();
+        String setting = state.or(() -> label.flatMap(l -> said(l, SETTING))).orElse(null);
         Component c = new Component(
                 id,
                 tag,
@@ -233,14 +239,14 @@ final class Parts {
                 .map(Label::text);
     }
 
-    /** A value with a unit behind the designation, in its text or apart from it, or right below. */
-    private Optional<String> setting(Label tag) {
+    /** What is said behind the designation, in its text or apart from it, or right below. */
+    private Optional<String> said(Label tag, Pattern what) {
         String behind = tag.text().substring(tag.words().get(0).text().length()).strip();
-        if (SETTING.matcher(behind).matches()) {
+        if (what.matcher(behind).matches()) {
             return Optional.of(behind);
         }
         return labels.stream()
-                .filter(l -> l != tag && SETTING.matcher(l.text()).matches())
+                .filter(l -> l != tag && what.matcher(l.text()).matches())
                 .filter(l -> l.box().distancePt(tag.box()) < 1.6 * tag.sizePt())
                 .min(Comparator.comparingDouble(l -> l.box().distancePt(tag.box())))
                 .map(Label::text);

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import linewalk.drawing.SheetReading;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Designations, settings and port letters beside symbols. */
@@ -152,5 +153,27 @@ class DesignationTest {
                 .confidence();
 
         assertThat(near).isGreaterThan(far);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "N.C., true",
+        "N.C. LOWER BY HAND, true",
+        "NORMALLY CLOSED, true",
+        "LOCKED SHUT, true",
+        "N.O., false",
+        "NORMALLY OPEN, false"
+    })
+    void aShutOffValveSaysHowItStands(String words, boolean closed) {
+        SheetReading r = Drawn.page()
+                .line(300, 400, 380, 400)
+                .line(420, 400, 500, 400)
+                .line(380, 380, 380, 420, 420, 380, 420, 420, 380, 380)
+                .text(382, 360, "BV-2")
+                .text(382, 371, words)
+                .read();
+
+        assertThat(Said.component(r, "BV-2").setting()).isEqualTo(words);
+        assertThat(Said.component(r, "BV-2").normallyClosed()).isEqualTo(closed);
     }
 }

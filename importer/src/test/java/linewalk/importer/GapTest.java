@@ -104,4 +104,22 @@ class GapTest {
 
         assertThat(Said.lines(d.read())).containsExactly("1V1 - 1V2");
     }
+
+    @Test
+    void aLineThatCrossesInTheGapBridgesIt() {
+        for (double half = 3; half < 9; half++) {
+            Drawn d = ends().line(220, 400, 400 - half, 400)
+                    .line(400 + half, 400, 580, 400)
+                    .line(400, 300, 400, 500);
+
+            assertThat(Said.lines(d.read())).as("gap of %s", 2 * half).contains("1V1 - 1V2");
+        }
+    }
+
+    @Test
+    void butNotAWideOne() {
+        Drawn d = ends().line(220, 400, 380, 400).line(420, 400, 580, 400).line(400, 300, 400, 500);
+
+        assertThat(Said.lines(d.read())).contains("1V1 - open", "1V2 - open");
+    }
 }

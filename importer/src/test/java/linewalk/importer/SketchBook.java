@@ -410,6 +410,10 @@ final class SketchBook {
                 .circle(0, 0.6, 0.2)
                 .line(-0.3, 0.8, 0.3, 0.8)
                 .port("P", 0, 0.8, 0, 1));
+        add(TEST_POINT, "seat and cap", null, s -> s.line(-0.6, -0.1, 0, 0.5, 0.6, -0.1)
+                .circle(0, 0, 0.35)
+                .line(-0.6, -0.3, -0.6, -0.6, 0.6, -0.6, 0.6, -0.3)
+                .port("P", 0, 0.5, 0, 1));
         add(TEST_POINT, "chevrons", null, s -> s.circle(0, -1, 1)
                 .arrow(-0.45, -0.45, 0.5, -1.6)
                 .line(0, 0, 0, 0.8)

@@ -137,4 +137,18 @@ class TitleBlockTest {
 
         assertThat(name(r)).isEqualTo("3");
     }
+
+    @Test
+    void theTitleOfTheSheetWithoutItsSize() {
+        SheetReading r = Drawn.page()
+                .lettering(5)
+                .text(960, 770, "SHEET TITLE")
+                .text(960, 798, "SIZE")
+                .lettering(12)
+                .text(960, 787, "LOCK PIN CYLINDERS")
+                .text(960, 814, "D")
+                .read();
+
+        assertThat(r.title()).isEqualTo("LOCK PIN CYLINDERS");
+    }
 }

@@ -11,7 +11,8 @@ import linewalk.drawing.Target;
 
 /**
  * A sheet may be named by its number here and by its drawing number there: targets are brought to the one name that the
- * set gives it. A drawing number that several sheets bear names none of them.
+ * set gives it. A drawing number that several sheets bear names none of them, and no sheet has two numbers: a second one
+ * that stands somewhere on it is another sheet's.
  */
 final class OtherNames {
 
@@ -22,7 +23,9 @@ final class OtherNames {
         pages.forEach(p -> own.add(Names.sheetKey(p.name)));
         Map<String, Set<String>> pagesOf = new HashMap<>();
         for (PageDraft p : pages) {
-            p.reading.names().forEach(n -> add(pagesOf, n.name(), p));
+            p.reading.names().stream()
+                    .filter(n -> !(isNumber(n.name()) && isNumber(p.name)))
+                    .forEach(n -> add(pagesOf, n.name(), p));
             if (p.reading.drawingNumber() != null) {
                 add(pagesOf, p.reading.drawingNumber(), p);
             }
@@ -36,6 +39,10 @@ final class OtherNames {
 
     private static void add(Map<String, Set<String>> pagesOf, String name, PageDraft p) {
         pagesOf.computeIfAbsent(Names.sheetKey(name), k -> new HashSet<>()).add(p.name);
+    }
+
+    private static boolean isNumber(String name) {
+        return name.matches("\\d{1,4}");
     }
 
     List<Says> settle(ReferenceReading r) {

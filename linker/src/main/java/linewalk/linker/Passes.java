@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import linewalk.drawing.Component;
 import linewalk.drawing.Kind;
@@ -235,8 +234,7 @@ final class Passes {
     }
 
     static boolean normallyClosed(Component c) {
-        String setting = c.setting() == null ? "" : c.setting().toLowerCase(Locale.ROOT);
-        return c.kind() == Kind.SHUT_OFF_VALVE && (setting.contains("closed") || setting.matches("n\\.?c\\.?"));
+        return c.kind() == Kind.SHUT_OFF_VALVE && c.normallyClosed();
     }
 
     private long untoldCost(Component c, Port in) {

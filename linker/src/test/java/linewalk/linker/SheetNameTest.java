@@ -95,4 +95,17 @@ class SheetNameTest {
         assertThat(grid.columns()).hasSize(columns);
         assertThat(grid.rows()).hasSize(rows);
     }
+
+    /** Somewhere on sheet 2 stands SHEET 7, which the set does not have. */
+    @Test
+    void aSecondNumberIsNoOtherNameOfASheet() {
+        DrawingSet set = Drawn.of("""
+                        sheet 1
+                        ref a B1 > 2/B1 280
+                        ref c C1 > 7/B1 290
+                        sheet 2|7
+                        ref b B1 > 1/B1 280
+                        """).link();
+        assertThat(findings(set)).containsExactly("no-such-sheet c");
+    }
 }

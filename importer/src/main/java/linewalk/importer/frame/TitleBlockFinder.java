@@ -36,7 +36,10 @@ public final class TitleBlockFinder {
     private static final Pattern REVISION_CAPTION = Pattern.compile("REV(?:ISION)?\\.?(?:\\s*INDEX)?\\s*:?");
     private static final Pattern REVISION_INLINE = Pattern.compile("REV(?:ISION)?\\.?\\s*:?\\s*([A-Z]|\\d{1,2})");
     private static final Pattern REVISION_VALUE = Pattern.compile("[A-Z]{1,2}|\\d{1,2}|[A-Z]\\d");
-    private static final Pattern TITLE_CAPTION = Pattern.compile("(?:DRAWING\\s*)?TITLE\\s*:?");
+    /** Of a sheet's size, which may stand below its title. */
+    private static final int SIZE_LETTERS = 2;
+
+    private static final Pattern TITLE_CAPTION = Pattern.compile("(?:(?:DRAWING|DWG\\.?|SHEET)\\s*)?TITLE\\s*:?");
 
     private static final Pattern OF_ALL = Pattern.compile(SHEET_WORD + "\\.? ?\\d{1,4} (?:OF|VON|DE) \\d{1,4}");
 
@@ -165,7 +168,8 @@ public final class TitleBlockFinder {
                 .map(caption -> {
                     List<Label> lines = labels.stream()
                             .filter(l -> l != caption && !used.contains(l) && below(caption, l, 4.5 * l.sizePt()))
-                            .filter(l -> l.sizePt() > caption.sizePt())
+                            .filter(l ->
+                                    l.sizePt() > caption.sizePt() && l.text().length() > SIZE_LETTERS)
                             .sorted(Comparator.comparingDouble(l -> l.box().y0Pt()))
                             .toList();
                     return String.join(", ", lines.stream().map(Label::text).toList());

@@ -127,6 +127,10 @@ final class ValveRule {
         boolean aside = p.contacts().stream().anyMatch(x -> x.dashed() && !inLine(c, x));
         boolean pilot = aside || !p.pilots().isEmpty() || inner && p.contacts().size() > 2;
         if (!pilot) {
+            if (p.contacts().size() == 1 && isCapped(c)) {
+                return Optional.of(Verdict.of(Kind.TEST_POINT, 0.9, "a ball on a seat under a cap")
+                        .or(Kind.CHECK_VALVE, 0.1));
+            }
             Verdict plain = Verdict.of(Kind.CHECK_VALVE, 0.94, "a ball on a seat");
             boolean boxed = p.shapes().stream().anyMatch(s -> s.form() != Form.CIRCLE && s.covers(c.ball()));
             return Optional.of(boxed ? plain.weaker(0.7, " in a box that should hold more") : plain);
@@ -143,6 +147,16 @@ final class ValveRule {
         return Optional.of(Verdict.of(Kind.PILOT_CHECK_VALVE, 0.93, "a ball on a seat with a pilot line")
                 .or(Kind.PREFILL_VALVE, 0.05)
                 .or(Kind.DECOMPRESSION_VALVE, 0.02));
+    }
+
+    /** A stroke as broad as the ball or broader lies across the way out. */
+    private boolean isCapped(Check c) {
+        return p.drawn()
+                .anyMatch(s -> Math.abs(c.free().along(Direction.of(s.a(), s.b()))) < 0.1
+                        && s.lengthPt() > c.sizePt()
+                        && s.distancePt(c.ball()) > 0.45 * c.sizePt()
+                        && c.free().ahead(c.ball(), s.nearest(c.ball())) > 0.45 * c.sizePt()
+                        && c.free().aside(c.ball(), s.nearest(c.ball())) < 0.1 * c.sizePt());
     }
 
     /** Before the seat or behind the ball. */

@@ -21,7 +21,7 @@ final class GapBridge {
     private static final double LONGEST_PT = 400;
 
     /** How wide a gap at a crossing may be, in tolerances. */
-    private static final double CROSSING_TOL = 12;
+    private static final double CROSSING_TOL = 24;
 
     /** How long a dash at a corner is at most, in dashes of its line. */
     private static final double ONE_DASH = 1.5;

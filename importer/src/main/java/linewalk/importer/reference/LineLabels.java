@@ -1,11 +1,13 @@
 package linewalk.importer.reference;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -20,7 +22,10 @@ import linewalk.importer.page.Near;
 import linewalk.importer.page.Segment;
 import linewalk.importer.symbol.Symbols;
 
-/** Line numbers and sizes tied to their lines: they stand along a run, above it or in a gap of it. */
+/**
+ * Line numbers and sizes tied to their lines: they stand along a run, above it or in a gap of it. Numbers like those of
+ * the sheet also stand level beside an upright run.
+ */
 public final class LineLabels {
 
     private static final Pattern NUMBER = Pattern.compile(
@@ -32,24 +37,33 @@ public final class LineLabels {
     /** How far a number may stand from its line, in text sizes. */
     private static final double BESIDE = 0.95;
 
-    private record On(Net net, Run run, Label label, Point at, double gap) {}
+    /** How much farther the next line must stand from a number that stands beside one. */
+    private static final double NEXT = 1.5;
 
-    private record Piece(Net net, Run run, Segment segment) {}
+    private record On(Run run, Label label, Point at, double gap) {}
 
-    private final Map<Net, List<On>> numbers = new IdentityHashMap<>();
-    private final Map<Net, String> sizes = new IdentityHashMap<>();
+    private record Piece(Run run, Segment segment) {}
+
+    /** By runs: lines that are put together of others keep them. */
+    private final Map<Run, List<On>> numbers = new IdentityHashMap<>();
+
+    private final Map<Run, String> sizes = new IdentityHashMap<>();
 
     /** @param taken labels that already say something else */
     public LineLabels(List<Net> nets, List<Label> labels, Set<Label> taken, Symbols symbols) {
         List<Piece> pieces = nets.stream()
-                .flatMap(n -> n.runs().stream().flatMap(r -> segments(r).map(s -> new Piece(n, r, s))))
+                .flatMap(n -> n.runs().stream().flatMap(r -> segments(r).map(s -> new Piece(r, s))))
                 .toList();
         Near<Piece> near = new Near<>(pieces, p -> p.segment().box());
-        List<On> found = labels.stream()
+        List<Label> free = labels.stream()
                 .filter(l -> !taken.contains(l) && !symbols.inTable(l.center()))
-                .flatMap(l -> along(l, near).stream())
                 .toList();
-        keepNumbers(found);
+        keepNumbers(free.stream().flatMap(l -> along(l, near).stream()).toList());
+        Set<String> known = used().stream().map(LineLabels::letters).collect(Collectors.toSet());
+        free.stream()
+                .filter(l -> !used().contains(l) && number(l).isPresent() && known.contains(letters(l)))
+                .flatMap(l -> beside(l, near).stream())
+                .forEach(this::keep);
     }
 
     private static java.util.stream.Stream<Segment> segments(Run r) {
@@ -62,13 +76,29 @@ public final class LineLabels {
         return near.touching(l.box().grow(BESIDE * l.sizePt())).stream()
                 .filter(p -> parallel(l, p.segment()) && overlaps(l.box(), p.segment()))
                 .map(p -> new On(
-                        p.net(),
-                        p.run(),
-                        l,
-                        p.segment().nearest(l.center()),
-                        p.run().bridged() ? 0 : gap(l.box(), p.segment())))
+                        p.run(), l, p.segment().nearest(l.center()), p.run().bridged() ? 0 : gap(l.box(), p.segment())))
                 .filter(o -> o.gap() <= BESIDE * l.sizePt())
                 .min(Comparator.comparingDouble(On::gap));
+    }
+
+    /** The upright run that a level label stands beside, and no other as near. */
+    private static Optional<On> beside(Label l, Near<Piece> near) {
+        if (l.upright()) {
+            return Optional.empty();
+        }
+        List<On> found = near.touching(l.box().grow(NEXT * BESIDE * l.sizePt())).stream()
+                .filter(p -> p.segment().vertical() && overlaps(l.box(), p.segment()))
+                .map(p -> new On(p.run(), l, p.segment().nearest(l.center()), gap(l.box(), p.segment())))
+                .filter(o -> o.gap() > 0)
+                .sorted(Comparator.comparingDouble(On::gap))
+                .toList();
+        boolean alone = found.size() == 1
+                || found.size() > 1 && found.get(1).gap() > NEXT * found.get(0).gap();
+        return alone && found.get(0).gap() <= BESIDE * l.sizePt() ? Optional.of(found.get(0)) : Optional.empty();
+    }
+
+    private static String letters(Label l) {
+        return number(l).orElse("").replaceAll("\\d.*", "");
     }
 
     private static boolean parallel(Label l, Segment s) {
@@ -90,16 +120,25 @@ public final class LineLabels {
         Map<String, Long> forms = new HashMap<>();
         for (On o : found) {
             number(o.label()).ifPresent(n -> forms.merge(form(n), 1L, Long::sum));
-            sizeIn(o.label()).ifPresent(s -> sizes.putIfAbsent(o.net(), s));
+            sizeIn(o.label()).ifPresent(s -> sizes.putIfAbsent(o.run(), s));
         }
         for (On o : found) {
             Optional<String> n = number(o.label());
             if (n.isPresent()
                     && (n.get().contains("-") || n.get().startsWith("LINE") || forms.get(form(n.get())) > 1)) {
-                numbers.computeIfAbsent(o.net(), k -> new java.util.ArrayList<>())
-                        .add(o);
+                keep(o);
             }
         }
+    }
+
+    private void keep(On o) {
+        numbers.computeIfAbsent(o.run(), k -> new ArrayList<>()).add(o);
+    }
+
+    private List<On> on(List<Run> runs) {
+        return runs.stream()
+                .flatMap(r -> numbers.getOrDefault(r, List.of()).stream())
+                .toList();
     }
 
     private static Optional<String> number(Label l) {
@@ -127,17 +166,15 @@ public final class LineLabels {
     }
 
     /** The number that stands on the leg of the line which ends here; another leg's number may be another line's. */
-    public Optional<String> numberAt(Net net, Node end) {
-        List<Run> leg = Net.leg(end);
-        return numbers.getOrDefault(net, List.of()).stream()
-                .filter(o -> leg.contains(o.run()))
+    public Optional<String> numberAt(Node end) {
+        return on(Net.leg(end)).stream()
                 .min(Comparator.comparingDouble(o -> o.at().distancePt(end.place())))
                 .flatMap(o -> number(o.label()));
     }
 
     /** The line's number, where all that stand along it agree; else the most frequent. */
     public Optional<String> number(Net net) {
-        return numbers.getOrDefault(net, List.of()).stream()
+        return on(net.runs()).stream()
                 .map(o -> number(o.label()).orElseThrow())
                 .collect(Collectors.groupingBy(n -> n, java.util.TreeMap::new, Collectors.counting()))
                 .entrySet()
@@ -147,7 +184,7 @@ public final class LineLabels {
     }
 
     public Optional<String> size(Net net) {
-        return Optional.ofNullable(sizes.get(net));
+        return net.runs().stream().map(sizes::get).filter(Objects::nonNull).findFirst();
     }
 
     /** Labels that are line numbers. */

@@ -41,7 +41,7 @@ final class CheckSides {
     private static boolean passes(Part p) {
         Component c = p.component();
         boolean kind = Kinds.PIPES.contains(c.kind()) || c.kind() == Kind.SHUT_OFF_VALVE || untold(p);
-        return kind && p.through().length == 2 && !Kinds.normallyClosed(c);
+        return kind && p.through().length == 2 && !c.normallyClosed();
     }
 
     private static boolean untold(Part p) {

@@ -57,6 +57,6 @@ final class Facts {
     /** As the chart says, else as drawn or listed. */
     boolean shut(Component shutOff) {
         Boolean is = open.get(Words.plain(shutOff.tag()));
-        return is == null ? Kinds.normallyClosed(shutOff) : !is;
+        return is == null ? shutOff.normallyClosed() : !is;
     }
 }

@@ -1,9 +1,7 @@
 package linewalk.linker.step;
 
 import java.util.EnumSet;
-import java.util.Locale;
 import java.util.Set;
-import linewalk.drawing.Component;
 import linewalk.drawing.Kind;
 
 /** Parts by what they do to the oil. */
@@ -25,11 +23,6 @@ final class Kinds {
             EnumSet.of(Kind.PILOT_CHECK_VALVE, Kind.COUNTERBALANCE_VALVE, Kind.PREFILL_VALVE, Kind.DECOMPRESSION_VALVE);
 
     private Kinds() {}
-
-    static boolean normallyClosed(Component c) {
-        String setting = c.setting() == null ? "" : c.setting().toLowerCase(Locale.ROOT);
-        return setting.contains("closed") || setting.matches("n\\.?c\\.?");
-    }
 
     /** Seals against a line that stands under pressure. */
     static boolean seals(Kind k) {

@@ -55,10 +55,7 @@ final class Restrictors {
 
     /** Filled where it is shut. */
     static Plan shutOff(Drafting d) {
-        boolean shut = d.shown()
-                .map(p -> p.passages().isEmpty())
-                .orElseGet(() -> d.part().setting() != null
-                        && d.part().setting().matches("(?i).*\\bclosed\\b.*|\\s*n\\.?c\\.?\\s*"));
+        boolean shut = d.shown().map(p -> p.passages().isEmpty()).orElseGet(d.part()::normallyClosed);
         Body body = new Body(5.25, 4, p -> {
             double[] tie = {1.2, 0.5, 3.8, 0.5, 1.2, 3.5, 3.8, 3.5};
             p.lines(2.5, 0, 2.5, 0.5);

@@ -1,0 +1,48 @@
+package linewalk.importer;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Map;
+import java.util.stream.Collectors;
+import linewalk.drawing.SheetReading;
+import org.junit.jupiter.api.Test;
+
+/** Line numbers stand along their lines; beside an upright line also level. */
+class LineNumberTest {
+
+    private static Drawn page() {
+        return Drawn.page()
+                .rect(180, 180, 220, 220)
+                .text(180, 174, "1V1")
+                .rect(580, 180, 620, 220)
+                .text(580, 174, "1V2")
+                .line(220, 200, 580, 200)
+                .text(300, 197, "HP-101")
+                .rect(380, 380, 420, 420)
+                .text(340, 404, "1V3")
+                .rect(380, 680, 420, 720)
+                .text(340, 704, "1V4")
+                .line(400, 420, 400, 680);
+    }
+
+    private static Map<String, String> numbers(SheetReading r) {
+        return r.lines().stream()
+                .collect(Collectors.toMap(l -> Said.line(l, r), l -> l.label() == null ? "none" : l.label()));
+    }
+
+    @Test
+    void levelBesideAnUprightLineWhereOthersOfTheSheetAreLikeIt() {
+        assertThat(numbers(page().text(404, 550, "HP-102").read()))
+                .containsOnly(Map.entry("1V1 - 1V2", "HP-101"), Map.entry("1V3 - 1V4", "HP-102"));
+    }
+
+    @Test
+    void notWithOtherLetters() {
+        assertThat(numbers(page().text(404, 550, "TP-102").read())).containsEntry("1V3 - 1V4", "none");
+    }
+
+    @Test
+    void notFarOff() {
+        assertThat(numbers(page().text(425, 550, "HP-102").read())).containsEntry("1V3 - 1V4", "none");
+    }
+}
