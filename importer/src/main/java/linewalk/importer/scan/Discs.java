@@ -61,7 +61,7 @@ final class Discs {
         Polygonizer polygonizer = new Polygonizer();
         for (Piece p : pieces) {
             if (!p.ring() && p.a != p.b && p.length() < LARGEST * Math.max(p.a.thick, p.b.thick)) {
-                LineString side = factory.createLineString(Outlines.course(p));
+                LineString side = factory.createLineString(Sides.course(p));
                 Coordinate[] c = side.getCoordinates();
                 for (int i = 1; i < c.length; i++) {
                     sides.put(Set.of(c[i - 1], c[i]), p);
