@@ -93,17 +93,21 @@ final class DashRings {
         if (round == null || round.r() < 2 * a.length() / 3 || round.r() > 8 * a.length()) {
             return null;
         }
-        for (int i = 0; i < 2 && round != null; i++) {
-            List<Piece> on = on(round, i == 0 ? 2 * OFF_PX : OFF_PX);
-            if (on.size() < PIECES || !allAround(round, on)) {
-                return null;
+        // three neighbours tell the circle hardly better than to its next dashes: it grows with what lies on it
+        List<Piece> on = List.of();
+        for (int known = 3; round != null; round = circle(on)) {
+            on = on(round, 2 * OFF_PX);
+            if (on.size() <= known) {
+                break;
             }
-            if (i == 1) {
-                return new Ring(round, on);
-            }
-            round = circle(on);
+            known = on.size();
         }
-        return null;
+        round = on.size() < PIECES || !allAround(round, on) ? null : circle(on);
+        if (round == null) {
+            return null;
+        }
+        List<Piece> all = on(round, OFF_PX);
+        return all.size() < PIECES || !allAround(round, all) ? null : new Ring(round, all);
     }
 
     private static Round circle(List<Piece> of) {

@@ -35,8 +35,7 @@ final class FigureFields {
         List<Polygon> all = sides.fields().stream()
                 .filter(p -> p.getNumInteriorRing() == 0 && size(p) < largestPx)
                 .toList();
-        List<Polygon> fields = new ArrayList<>();
-        all.stream().filter(p -> isSmall(p) && pen.around(p)).forEach(fields::add);
+        List<Polygon> fields = new ArrayList<>(sure(all));
         Set<Piece> known = new LinkedHashSet<>();
         fields.forEach(p -> known.addAll(sides.of(p)));
         List<Polygon> others = all.stream()
@@ -47,6 +46,11 @@ final class FigureFields {
                 .forEach(fields::add);
         fields.addAll(barrels(fields, others.stream().filter(p -> !isSmall(p)).toList()));
         return fields;
+    }
+
+    /** Those that need no other beside them. */
+    List<Polygon> sure(List<Polygon> fields) {
+        return fields.stream().filter(p -> isSmall(p) && pen.around(p)).toList();
     }
 
     private static double size(Polygon p) {

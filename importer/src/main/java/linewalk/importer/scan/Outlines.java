@@ -78,7 +78,12 @@ final class Outlines {
         this.cuts = new RingCuts(lineOf.values());
         FigureFields fields =
                 new FigureFields(sides, new OnePen(sides, lineOf, pen, lettered), LARGEST_FIELD * sheetPx);
-        fields.groups(fields.of(largestPx)).forEach(this::figure);
+        for (List<Polygon> group : fields.groups(fields.of(largestPx))) {
+            if (!figure(group)) {
+                // what was forgiven beside it may be no part of the figure
+                fields.groups(fields.sure(group)).forEach(this::figure);
+            }
+        }
     }
 
     List<Ring> rings() {
@@ -95,7 +100,8 @@ final class Outlines {
         return used.contains(p);
     }
 
-    private void figure(List<Polygon> fields) {
+    /** False where they make up none. */
+    private boolean figure(List<Polygon> fields) {
         Geometry whole = fields.size() == 1 ? fields.get(0) : UnaryUnionOp.union(fields);
         Envelope e = whole.getEnvelopeInternal();
         long texts = fields.stream()
@@ -106,7 +112,7 @@ final class Outlines {
                 || Math.max(e.getWidth(), e.getHeight()) > largestPx
                 || table
                 || goesOn(outer)) {
-            return;
+            return false;
         }
         Set<Piece> own = sides.of(outer);
         for (Polygon part : cuts.cut(outer, width(own))) {
@@ -117,6 +123,7 @@ final class Outlines {
             joints.add(p.a);
             joints.add(p.b);
         });
+        return true;
     }
 
     /** Lines that meet around nothing go on past the corners; the sides of a symbol end there. */

@@ -1,6 +1,7 @@
 package linewalk.importer.scan;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /** A filled shape: its outline in registered pixels; a dot is round. */
 record Solid(List<double[]> outline, boolean dot) {
@@ -10,6 +11,9 @@ record Solid(List<double[]> outline, boolean dot) {
 
     private static final double MOST = 0.8;
 
+    /** Sine of the angle between a line and what is left of it inside. */
+    private static final double ALONG = Math.sin(Math.toRadians(9));
+
     /** A piece of skeleton that only says that the shape is there: inside, and not along the line that it ends. */
     boolean swallows(Piece p) {
         int inside = 0;
@@ -17,7 +21,7 @@ record Solid(List<double[]> outline, boolean dot) {
             inside += covers(p.xs[i], p.ys[i]) ? 1 : 0;
         }
         double share = p.length() < span() ? BRIEF : MOST;
-        return inside > share * p.count() && (dot ? freeEnd(p) : aslant(p));
+        return inside > share * p.count() && (dot ? freeEnd(p) : aslant(p) && !ends(p));
     }
 
     /** How far apart two of its corners are at most; pixels. */
@@ -33,6 +37,17 @@ record Solid(List<double[]> outline, boolean dot) {
 
     private static boolean freeEnd(Piece p) {
         return !p.ring() && (p.a.pieces.size() == 1 || p.b.pieces.size() == 1);
+    }
+
+    /** It is the end of a line that comes from outside. */
+    private boolean ends(Piece p) {
+        return p.straight != null
+                && !p.ring()
+                && Stream.of(p.a, p.b).anyMatch(j -> j.pieces.stream()
+                        .filter(q -> q != p && q.straight != null && !q.ring())
+                        .filter(q -> !covers(q.other(j).x, q.other(j).y))
+                        .anyMatch(q -> p.straight.sine(q.straight) < ALONG
+                                && p.from(j)[0] * q.from(j)[0] + p.from(j)[1] * q.from(j)[1] < 0));
     }
 
     private boolean aslant(Piece p) {

@@ -65,6 +65,7 @@ final class Vectors {
         Set<Line> whole = new LinkedHashSet<>();
         pieces.stream().map(lines::get).filter(Objects::nonNull).forEach(whole::add);
         new Onward(lines, gauge, upright).join(whole);
+        Knots.tie(pieces, lines);
         List<Rounds.Curve> curves = Rounds.of(pieces, gauge, upright);
         List<Waists.Waist> waists = Waists.of(pieces, whole, gauge, upright);
         drop(Waists.swallowed(waists, pieces, lines), pieces, whole, curves);

@@ -69,6 +69,35 @@ class ScanMarksTest {
         assertThat(inside(m)).hasSize(2);
     }
 
+    /** Two pipes of a cylinder that a third line joins make a field below it, nearly of its pen. */
+    @Test
+    void aFieldBetweenThePipesOfABoxIsNoPartOfIt() {
+        Marks m = new Sketch()
+                .stroke(3, new java.awt.Rectangle(500, 300, 90, 50))
+                .line(5, 516, 350, 516, 600)
+                .line(5, 574, 350, 574, 600)
+                .line(5, 516, 420, 574, 420)
+                .marks();
+        List<Stroke> closed = inside(m).stream().filter(Stroke::closed).toList();
+        assertThat(closed).hasSize(1);
+        assertThat(closed.get(0).box().heightPt()).isCloseTo(50 / Sketch.PX_PER_PT, within(0.4));
+    }
+
+    /** Its dashes are short against its radius, and a leader and two pipes meet some of them. */
+    @Test
+    void aDashedCircleIsOneRing() {
+        Sketch s = new Sketch();
+        for (int i = 0; i < 30; i++) {
+            s.stroke(4, new java.awt.geom.Arc2D.Double(437, 337, 246, 246, 12 * i + 2, 7, java.awt.geom.Arc2D.OPEN));
+        }
+        Marks m = s.line(5, 560, 150, 560, 800).line(3, 680, 482, 1000, 520).marks();
+        List<Stroke> rings = m.strokes().stream()
+                .filter(k -> k.closed() && !k.dash().solid())
+                .toList();
+        assertThat(rings).hasSize(1);
+        assertThat(rings.get(0).box().widthPt()).isCloseTo(246 / Sketch.PX_PER_PT, within(0.6));
+    }
+
     @Test
     void aCircleThatLinesMeetIsOneRing() {
         Marks m = new Sketch()
