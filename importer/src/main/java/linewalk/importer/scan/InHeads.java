@@ -29,10 +29,13 @@ final class InHeads {
         }
     }
 
+    /** What thinning left of the head, or of the line in it. */
+    static boolean inside(Stretch t, Solid head) {
+        return t.length() < LONGEST * head.span() && head.covers((t.x0() + t.x1()) / 2, (t.y0() + t.y1()) / 2);
+    }
+
     private static boolean within(Stretch t, Solid head) {
-        return t.length() < LONGEST * head.span()
-                && head.covers((t.x0() + t.x1()) / 2, (t.y0() + t.y1()) / 2)
-                && (head.covers(t.x0(), t.y0()) || head.covers(t.x1(), t.y1()));
+        return inside(t, head) && (head.covers(t.x0(), t.y0()) || head.covers(t.x1(), t.y1()));
     }
 
     /** The line that ends where the stretch starts, which is turned to start there. */

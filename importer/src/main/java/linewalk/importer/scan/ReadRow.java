@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import linewalk.importer.lettering.Cell;
 import linewalk.importer.ocr.ReadLetter;
 
@@ -194,6 +195,23 @@ record ReadRow(TextRow row, Upright upright, int turn, double cap, double baseli
                 })
                 .toList();
         return new ReadRow(new TextRow(own, row.along(), row.cell()), upright, turn, cap, baseline, List.copyOf(kept));
+    }
+
+    /** What of this row stands before and behind a part of it, where that is more than one sign. */
+    List<TextRow> beside(ReadRow part) {
+        List<Blob> before = new ArrayList<>();
+        List<Blob> behind = new ArrayList<>();
+        for (Blob b : row.blobs()) {
+            if (!part.row.blobs().contains(b)) {
+                boolean first = upright.x(b.middleX(), b.middleY())
+                        < part.letters.get(0).x0();
+                (first ? before : behind).add(b);
+            }
+        }
+        return Stream.of(before, behind)
+                .filter(blobs -> blobs.size() > 1)
+                .map(blobs -> new TextRow(blobs, row.along(), row.cell()))
+                .toList();
     }
 
     ReadRow with(List<Letter> changed) {

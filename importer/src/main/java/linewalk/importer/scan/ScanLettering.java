@@ -104,7 +104,7 @@ final class ScanLettering {
         List<Looked> looked =
                 words.stream().map(s -> look(s, page, pageTurn, alike)).toList();
         List<ReadRow> weighed = looked.stream()
-                .map(l -> wellFormed.of(l.weighed(alike)).trimmed(this::least))
+                .flatMap(l -> weighed(l, page, pageTurn, alike).stream())
                 .toList();
         List<ReadRow> plain =
                 weighed.stream().filter(r -> isText(r, least(r.text().strip()))).toList();
@@ -117,6 +117,18 @@ final class ScanLettering {
         }
         read.addAll(alone(page, read, alike));
         return wellFormed.alike(read);
+    }
+
+    /** The row without what is no text at its ends. That may be text of another size: it is read once more by itself. */
+    private List<ReadRow> weighed(Looked looked, Upright page, int pageTurn, Alike alike) {
+        ReadRow whole = wellFormed.of(looked.weighed(alike));
+        ReadRow text = whole.trimmed(this::least);
+        List<ReadRow> all = new ArrayList<>(List.of(text));
+        for (TextRow off : text.letters().isEmpty() ? List.<TextRow>of() : whole.beside(text)) {
+            Looked again = look(Seen.of(off, grey, page, looked.seen().turn()), page, pageTurn, alike);
+            all.add(wellFormed.of(again.weighed(alike)).trimmed(this::least));
+        }
+        return all;
     }
 
     private record Looked(Seen seen, List<ReadLetter> letters) {

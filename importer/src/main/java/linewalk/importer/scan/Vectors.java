@@ -134,9 +134,10 @@ final class Vectors {
                 shafts.behind(h)
                         .filter(a -> straight.stream().noneMatch(t -> t.leadsOn(a)))
                         .ifPresent(a -> {
+                            straight.removeIf(t -> InHeads.inside(t, h));
                             replace(straight, a);
-                            curves.removeIf(
-                                    c -> !c.closed() && c.points().stream().allMatch(p -> a.covers(p[0], p[1])));
+                            curves.removeIf(c -> !c.closed()
+                                    && c.points().stream().allMatch(p -> a.covers(p[0], p[1]) || h.covers(p[0], p[1])));
                         });
             }
         }

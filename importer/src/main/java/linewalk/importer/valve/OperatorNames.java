@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 import linewalk.importer.lettering.Label;
 
@@ -23,6 +24,9 @@ final class OperatorNames {
     private static final Pattern VALUE = Pattern.compile(
             "(?i)[~=]?\\d+ ?(?:V(?:DC|AC)?|W|A|MA|HZ|BAR|PSI|MPA|KPA|L|GPM|LPM|MM|CC)|(?:NG|DN|NW|NB|G|R|M|SIZE|CETOP) ?\\d.*");
 
+    /** Another reading of letters that were drawn counts where it makes a usual name and is this likely, against the first. */
+    private static final double LIKELY = 0.3;
+
     /** How far off it may stand, in text sizes. */
     private static final double REACH = 2.2;
 
@@ -37,17 +41,30 @@ final class OperatorNames {
     }
 
     Optional<String> of(Operator o, Operator other) {
-        for (Pattern form : FORMS) {
-            Optional<Label> found = labels.stream()
-                    .filter(l -> !used.contains(l) && name(l.text(), form).isPresent())
-                    .filter(l -> gap(o, l) < REACH * l.sizePt() && gap(o, l) <= gap(other, l))
-                    .min(Comparator.comparingDouble(l -> gap(o, l)));
-            if (found.isPresent()) {
-                used.add(found.get());
-                return name(found.get().text(), form);
-            }
+        Optional<String> usual =
+                of(o, other, l -> name(l.text(), FORMS.get(0))).or(() -> of(o, other, OperatorNames::read));
+        for (Pattern form : FORMS.subList(1, FORMS.size())) {
+            usual = usual.or(() -> of(o, other, l -> name(l.text(), form)));
         }
-        return Optional.empty();
+        return usual;
+    }
+
+    private Optional<String> of(Operator o, Operator other, Function<Label, Optional<String>> name) {
+        Optional<Label> found = labels.stream()
+                .filter(l -> !used.contains(l) && name.apply(l).isPresent())
+                .filter(l -> gap(o, l) < REACH * l.sizePt() && gap(o, l) <= gap(other, l))
+                .min(Comparator.comparingDouble(l -> gap(o, l)));
+        found.ifPresent(used::add);
+        return found.flatMap(name);
+    }
+
+    /** The likeliest reading that is a usual name. */
+    private static Optional<String> read(Label l) {
+        double first = l.readings().isEmpty() ? 0 : l.readings().get(0).likelihood();
+        return l.readings().stream()
+                .filter(r -> r.likelihood() > LIKELY * first)
+                .flatMap(r -> name(r.text(), FORMS.get(0)).stream())
+                .findFirst();
     }
 
     private double gap(Operator o, Label l) {
