@@ -3,6 +3,8 @@ package linewalk.importer.scan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
+import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -48,6 +50,9 @@ record ReadRow(TextRow row, Upright upright, int turn, double cap, double baseli
 
     /** How much further a slash leans than the letters beside it: inclined lettering leans by 15 degrees (ISO 3098). */
     private static final double SLASH = 0.1;
+
+    /** What no word begins or ends with, but for those before the parts of a designation (ISO/IEC 81346). */
+    private static final Set<String> MARKS = Set.of("'", "\"", "*", "`", "^", "~", "|", "°");
 
     /** Share of the capitals' height that a small letter does not reach. */
     private static final double TALL = 0.88;
@@ -195,6 +200,19 @@ record ReadRow(TextRow row, Upright upright, int turn, double cap, double baseli
                 })
                 .toList();
         return new ReadRow(new TextRow(own, row.along(), row.cell()), upright, turn, cap, baseline, List.copyOf(kept));
+    }
+
+    /** Without a mark before or behind what is a word of the drawing without it: the last dash of a line beside it. */
+    ReadRow unmarked(Predicate<String> known) {
+        int n = letters.size();
+        if (n <= 2 || known.test(text())) {
+            return this;
+        }
+        ReadRow behind = MARKS.contains(letters.get(0).text()) ? part(letters.subList(1, n)) : this;
+        ReadRow before = MARKS.contains(letters.get(n - 1).text()) ? part(letters.subList(0, n - 1)) : this;
+        return known.test(behind.text().strip())
+                ? behind
+                : known.test(before.text().strip()) ? before : this;
     }
 
     /** What of this row stands before and behind a part of it, where that is more than one sign. */

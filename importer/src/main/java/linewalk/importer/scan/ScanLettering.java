@@ -122,7 +122,7 @@ final class ScanLettering {
     /** The row without what is no text at its ends. That may be text of another size: it is read once more by itself. */
     private List<ReadRow> weighed(Looked looked, Upright page, int pageTurn, Alike alike) {
         ReadRow whole = wellFormed.of(looked.weighed(alike));
-        ReadRow text = whole.trimmed(this::least);
+        ReadRow text = whole.trimmed(this::least).unmarked(wellFormed::knows);
         List<ReadRow> all = new ArrayList<>(List.of(text));
         for (TextRow off : text.letters().isEmpty() ? List.<TextRow>of() : whole.beside(text)) {
             Looked again = look(Seen.of(off, grey, page, looked.seen().turn()), page, pageTurn, alike);

@@ -13,6 +13,7 @@ import java.awt.geom.Path2D;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferByte;
 import java.util.List;
+import java.util.function.Predicate;
 import linewalk.importer.ocr.Crop;
 import linewalk.importer.ocr.LetterReader;
 import linewalk.importer.ocr.ReadLetter;
@@ -106,8 +107,13 @@ final class Sketch {
     }
 
     static ScanReader.Upturned read(GrayU8 grey, LetterReader reader) {
+        return read(grey, reader, text -> false);
+    }
+
+    /** @param words that the drawing has */
+    static ScanReader.Upturned read(GrayU8 grey, LetterReader reader, Predicate<String> words) {
         try {
-            return new ScanReader(grey, PX_PER_PT, reader, text -> false).read();
+            return new ScanReader(grey, PX_PER_PT, reader, words).read();
         } catch (ScanReader.Unreadable e) {
             throw new AssertionError(e);
         }
