@@ -54,8 +54,12 @@ final class Wedge {
         if (best == null) {
             return null;
         }
-        settle(best, least);
-        return wrong(best, Integer.MAX_VALUE) < WRONG * Hull.area(best) + EDGE_PX * Hull.length(best) ? best : null;
+        least = settled(best, least);
+        if (least >= WRONG * Hull.area(best) + EDGE_PX * Hull.length(best)) {
+            return null;
+        }
+        turn(best, least);
+        return best;
     }
 
     /** Those of the ring, and those that pass over one corner: a bump. */
@@ -80,25 +84,77 @@ final class Wedge {
     }
 
     /** Moves one corner at a time while that agrees better. */
-    private void settle(List<double[]> t, int wrong) {
+    private int settled(List<double[]> t, int wrong) {
         int least = wrong;
-        for (boolean better = true; better; ) {
-            better = false;
-            for (double[] corner : t) {
-                for (double[] step : new double[][] {{STEP_PX, 0}, {-STEP_PX, 0}, {0, STEP_PX}, {0, -STEP_PX}}) {
-                    corner[0] += step[0];
-                    corner[1] += step[1];
-                    int now = wrong(t, least);
-                    if (now < least) {
-                        least = now;
-                        better = true;
-                    } else {
-                        corner[0] -= step[0];
-                        corner[1] -= step[1];
-                    }
-                }
+        for (int last = least + 1; least < last; ) {
+            last = least;
+            least = moved(t, steps(), least);
+        }
+        return least;
+    }
+
+    /** Turns sides about their middles while that agrees better. */
+    private void turn(List<double[]> t, int wrong) {
+        int least = wrong;
+        for (int last = least + 1; least < last; ) {
+            last = least;
+            least = settled(t, moved(t, turns(t), least));
+        }
+    }
+
+    /** Takes the moves after which triangle and shape disagree less. */
+    private int moved(List<double[]> t, List<double[][]> moves, int wrong) {
+        int least = wrong;
+        for (double[][] move : moves) {
+            shift(t, move, 1);
+            int now = wrong(t, least);
+            if (now < least) {
+                least = now;
+            } else {
+                shift(t, move, -1);
             }
         }
+        return least;
+    }
+
+    private static void shift(List<double[]> t, double[][] move, int sign) {
+        for (int i = 0; i < 3; i++) {
+            t.get(i)[0] += sign * move[i][0];
+            t.get(i)[1] += sign * move[i][1];
+        }
+    }
+
+    /** By how much each corner moves: one alone. */
+    private static List<double[][]> steps() {
+        List<double[][]> moves = new ArrayList<>();
+        for (int i = 0; i < 3; i++) {
+            for (double[] step : new double[][] {{STEP_PX, 0}, {-STEP_PX, 0}, {0, STEP_PX}, {0, -STEP_PX}}) {
+                double[][] one = new double[3][2];
+                one[i] = step;
+                moves.add(one);
+            }
+        }
+        return moves;
+    }
+
+    /** Two ends of a side along the other two, one forth and one back. */
+    private static List<double[][]> turns(List<double[]> t) {
+        List<double[][]> moves = new ArrayList<>();
+        for (int i = 0; i < 3; i++) {
+            double[] tip = t.get(i);
+            for (int sign = -1; sign <= 1; sign += 2) {
+                double[][] turn = new double[3][2];
+                turn[(i + 1) % 3] = towards(t.get((i + 1) % 3), tip, sign * STEP_PX);
+                turn[(i + 2) % 3] = towards(t.get((i + 2) % 3), tip, -sign * STEP_PX);
+                moves.add(turn);
+            }
+        }
+        return moves;
+    }
+
+    private static double[] towards(double[] from, double[] to, double px) {
+        double d = Math.max(1, Math.hypot(to[0] - from[0], to[1] - from[1]));
+        return new double[] {px * (to[0] - from[0]) / d, px * (to[1] - from[1]) / d};
     }
 
     /** Pixels on which triangle and shape disagree; {@code most} or more where there are that many. */
