@@ -133,7 +133,7 @@ final class Parts {
         Optional<Named> name = Optional.ofNullable(named.get(b));
         String tag = b.reservoir()
                 ? tankTag(name)
-                : name.orElseThrow().label().words().get(0).text();
+                : Designations.of(name.orElseThrow().label());
         Point center = b.core().center();
         String id = ids.of("c", center);
         List<Port> found = ports(b, id);
@@ -241,7 +241,7 @@ final class Parts {
 
     /** What is said behind the designation, in its text or apart from it, or right below. */
     private Optional<String> said(Label tag, Pattern what) {
-        String behind = tag.text().substring(tag.words().get(0).text().length()).strip();
+        String behind = tag.text().substring(Designations.of(tag).length()).strip();
         if (what.matcher(behind).matches()) {
             return Optional.of(behind);
         }

@@ -35,6 +35,25 @@ class DesignationTest {
         assertThat(Said.tags(valve(tag).read())).containsExactly(tag);
     }
 
+    /** IEC 81346-2: a hyphen leads the letters of what the part does; aspects of place and function may stand before. */
+    @ParameterizedTest
+    @ValueSource(strings = {"-QM4", "-GP1", "=H1-MM2", "=A1+B2-CM3"})
+    void iec81346(String tag) {
+        assertThat(Said.tags(valve(tag).read())).containsExactly(tag);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"CYL 1", "PUMP 2", "FILTER 12", "V 3A"})
+    void aWordAndANumber(String tag) {
+        assertThat(Said.tags(valve(tag).read())).containsExactly(tag);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"SIZE 3", "NOTE 2", "SH 4", "DN 25", "ITEM 7"})
+    void otherWordsAndNumbersAreNone(String text) {
+        assertThat(valve(text).read().components()).isEmpty();
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"210 bar", "NOTE", "38 x 4", "P", "T", "M", "DETAIL A", "SEE NOTE 4"})
     void noDesignations(String text) {
@@ -43,7 +62,7 @@ class DesignationTest {
 
     /** A solenoid's name stands nearer to its valve than the valve's own, and is not it. */
     @ParameterizedTest
-    @ValueSource(strings = {"Y1A", "1Y1", "SOL1", "S1A", "Y1"})
+    @ValueSource(strings = {"Y1A", "1Y1", "SOL1", "S1A", "Y1", "-Y1", "-MB3"})
     void aSolenoidsNameIsNotItsValves(String solenoid) {
         SheetReading r = Drawn.page()
                 .rect(380, 380, 420, 420)

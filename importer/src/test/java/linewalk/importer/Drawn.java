@@ -134,7 +134,11 @@ final class Drawn {
 
     /** A join dot. */
     Drawn dot(double x, double y) {
-        return round(x, y, 2.5, true);
+        return dot(x, y, 2.5);
+    }
+
+    Drawn dot(double x, double y, double r) {
+        return round(x, y, r, true);
     }
 
     /** Half a circle over a chord; it bulges to the left of the way from start to end. */

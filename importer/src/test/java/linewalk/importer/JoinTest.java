@@ -62,6 +62,16 @@ class JoinTest {
     }
 
     @Test
+    void andWithALargeOneOverLinesThatCross() {
+        joined(
+                valves(1, 2, 4)
+                        .line(220, 400, 580, 400)
+                        .line(400, 380, 400, 580)
+                        .dot(400, 400, 3.6),
+                "1V1 - 1V2 - 1V4 - open");
+    }
+
+    @Test
     void threeEndsThatMeetJoin() {
         joined(
                 valves(1, 2, 4)

@@ -37,6 +37,8 @@ class ReferenceGrammarTest {
     @ParameterizedTest
     @CsvSource({
         "2/B4, 2/B4",
+        "Bl. 2 / B4, 2/B4",
+        "FOLIO 2 B4, 2/B4",
         "2/B4., 2/B4",
         "2.B4, 2/B4",
         "2-B4, 2/B4",
@@ -184,5 +186,12 @@ class ReferenceGrammarTest {
         assertThat(own.parse("PL{9}").orElseThrow().label()).isEqualTo("PL");
         assertThat(targets(own.parse("<3@B4>").orElseThrow(), 0)).isEqualTo("3/B4");
         assertThat(targets(own.parse("2/B4").orElseThrow(), 0)).isEqualTo("2/B4");
+    }
+
+    @Test
+    void severalEachWithASlashOfItsOwn() {
+        Parsed p = grammar.parse("/2.A4; /3.A4; /4.A5").orElseThrow();
+
+        assertThat(targets(p, 0)).isEqualTo("2/A4 and 3/A4 and 4/A5");
     }
 }

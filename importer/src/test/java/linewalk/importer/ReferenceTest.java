@@ -242,4 +242,21 @@ class ReferenceTest {
         assertThat(d.read().references()).isEmpty();
         assertThat(Said.references(d.read(own))).containsExactly("2/B4");
     }
+
+    @Test
+    void theSheetInAPentagonAndTheZoneBesideIt() {
+        joined(lineTo(500).flag(500, 290, 540, 310).text(512, 303, "2").text(543, 303, "B4"), "2/B4");
+        joined(lineTo(500).flag(540, 290, 500, 310).text(520, 303, "2").text(543, 303, "B4"), "2/B4");
+    }
+
+    @Test
+    void aNumberInABoxWithANameBesideItIsNone() {
+        SheetReading r = lineTo(500)
+                .rect(500, 290, 540, 310)
+                .text(517, 303, "2")
+                .text(543, 303, "B4")
+                .read();
+
+        assertThat(Said.references(r)).isEmpty();
+    }
 }

@@ -234,4 +234,43 @@ class SymbolTest {
 
         assertThat(Said.lines(r)).containsExactly("1A4 - 1V1");
     }
+
+    /** Its leader, in a pen of its own, touches the seat with its tip. */
+    @Test
+    void aSeatAtWhichABalloonsLeaderPointsStaysWithItsBall() {
+        SheetReading r = Drawn.page()
+                .rect(280, 580, 320, 620)
+                .text(240, 603, "1V1")
+                .rect(280, 280, 320, 320)
+                .text(240, 303, "1V3")
+                .line(300, 580, 300, 457.7)
+                .line(300, 440.7, 300, 320)
+                .circle(300, 446.7, 6)
+                .line(291.2, 444.5, 300, 457.7, 308.8, 444.5)
+                .text(270, 455, "1V2")
+                .circle(340, 423, 9)
+                .text(337, 426, "6")
+                .pen(0.5)
+                .line(332.7, 428.2, 309, 445)
+                .filled(309, 445, 313.2, 438.8, 316.2, 443.1)
+                .read();
+
+        assertThat(Said.lines(r)).containsExactly("1V1 - 1V2", "1V2 - 1V3");
+    }
+
+    @Test
+    void aStrainerInAReservoirHasLinesOfItsOwn() {
+        SheetReading r = Drawn.page()
+                .line(200, 400, 200, 600, 500, 600, 500, 400)
+                .text(210, 590, "TANK")
+                .polygon(300, 480, 320, 500, 300, 520, 280, 500)
+                .text(330, 503, "0Z1")
+                .line(300, 520, 300, 560)
+                .line(300, 480, 300, 300)
+                .rect(280, 260, 320, 300)
+                .text(330, 283, "1V1")
+                .read();
+
+        assertThat(Said.lines(r)).containsExactly("0Z1 - 1V1", "0Z1 - TANK");
+    }
 }

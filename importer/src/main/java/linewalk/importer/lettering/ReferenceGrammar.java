@@ -41,7 +41,7 @@ public final class ReferenceGrammar {
     private static final String DIGITS_FIRST = "\\d{1,2}-?[A-Z]";
     private static final String ZONE = "(?:" + LETTERS_FIRST + "|" + DIGITS_FIRST + ")";
     private static final String SHEET = "(?:\\d{1,4}[A-Z]?|[A-Z]{1,3}-?\\d{1,4}|[A-Z0-9]{1,6}(?:-[A-Z0-9]{1,6}){1,3})";
-    private static final String SHEET_WORD = "(?:SHEET|SHT|SH|PAGE|PG|DWG|DRG|BLATT)(?:\\.|(?![A-Z]))";
+    private static final String SHEET_WORD = "(?:SHEET|SHT|SH|PAGE|PG|DWG|DRG|BLATT|BL|FOLIO|FOL)(?:\\.|(?![A-Z]))";
     private static final String ZONE_WORD = "(?:ZONE|ZN|Z|AT)\\.?";
     private static final Pattern LEAD =
             Pattern.compile("^(?:(?:SEE|TO|FROM|FR|FRM|CONT(?:INUE|INUED|D|'D)?\\.?|GOES|COMES|ON|AT)\\b[ :.]*)+");
@@ -218,7 +218,8 @@ public final class ReferenceGrammar {
         List<Target> targets = new ArrayList<>();
         boolean words = false;
         for (String part : parts) {
-            Optional<Parsed> one = single(LEAD.matcher(part.strip()).replaceFirst(""));
+            Optional<Parsed> one =
+                    single(LEAD.matcher(part.strip()).replaceFirst("").replaceFirst("^/", ""));
             if (one.isEmpty()) {
                 return Optional.empty();
             }

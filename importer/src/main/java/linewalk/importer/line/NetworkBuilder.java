@@ -246,7 +246,8 @@ public final class NetworkBuilder {
                     .ifPresent(n::flag);
             bodies.within(n.place(), reach).stream()
                     .filter(b -> b.distancePt(n.place()) <= reach)
-                    .min(Comparator.comparingDouble(b -> b.distancePt(n.place())))
+                    // what stands in a reservoir, such as a strainer, has its own lines
+                    .min(Comparator.comparing(Body::reservoir).thenComparingDouble(b -> b.distancePt(n.place())))
                     .filter(b -> !b.reservoir() || n.runs().size() == 1)
                     .ifPresent(n::body);
         }

@@ -12,7 +12,7 @@ import linewalk.drawing.Point;
 public record Fill(List<Point> outline, boolean curved, boolean light) {
 
     /** How wide a dot is at most, in tolerances. */
-    private static final double DOT_TOL = 7;
+    private static final double DOT_TOL = 12;
 
     public Fill {
         outline = List.copyOf(outline);

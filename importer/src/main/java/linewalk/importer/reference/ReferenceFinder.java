@@ -170,8 +170,11 @@ public final class ReferenceFinder {
         }
         Label text = Label.joined(inside);
         Optional<Parsed> parsed = FlagTest.parse(grammar, flag, inside);
+        Optional<Label> zone = FlagTest.zoneBeside(flag, inside, labels);
         if (parsed.isPresent()) {
             addFlag(flag, inside, text, parsed.get());
+        } else if (zone.isPresent()) {
+            addZoned(flag, inside.get(0), zone.get());
         } else if (inside.size() == 1 && MATCH_LETTER.matcher(text.text()).matches()) {
             FlagTest.said(grammar, flag, labels).ifPresent(said -> addLetter(flag, inside.get(0), said));
         }
@@ -188,6 +191,13 @@ public final class ReferenceFinder {
         Set<Evidence> evidence = EnumSet.of(Evidence.FLAG);
         add(text, text.box().union(flag.box()), parsed, parsed.label(), end.orElse(null), flag, evidence);
         used.addAll(inside);
+    }
+
+    /** The sheet stands in the flag, the zone beside it. */
+    private void addZoned(Outline flag, Label sheet, Label zone) {
+        Label both = Label.joined(List.of(sheet, zone));
+        SaidReadings.of(both, t -> grammar.parse(t.replaceFirst(" ", "/")))
+                .ifPresent(parsed -> addFlag(flag, List.of(sheet, zone), both, parsed));
     }
 
     /** A list of sheets without zones: its name tells the mates. */

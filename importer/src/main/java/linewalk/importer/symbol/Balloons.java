@@ -1,10 +1,13 @@
 package linewalk.importer.symbol;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import linewalk.drawing.Point;
 import linewalk.importer.lettering.Label;
@@ -26,7 +29,7 @@ final class Balloons {
     private static final double BY_NUMBER = 0.75;
 
     /** A leader's far end and the number in its balloon. */
-    record Pointer(Point tip, Label item) {}
+    record Pointer(Stroke leader, Point tip, Label item) {}
 
     private final List<Pointer> pointers = new ArrayList<>();
 
@@ -42,8 +45,7 @@ final class Balloons {
             List<Label> inside = o.circle() ? FlagTest.inside(o, labels) : List.of();
             if (inside.size() == 1 && ITEM.matcher(inside.get(0).text()).matches()) {
                 near.touching(o.box().grow(tolPt)).stream()
-                        .flatMap(s -> tip(s, o, 1.5 * tolPt).stream())
-                        .map(tip -> new Pointer(tip, inside.get(0)))
+                        .flatMap(s -> tip(s, o, 1.5 * tolPt).map(tip -> new Pointer(s, tip, inside.get(0))).stream())
                         .forEach(pointers::add);
             }
         }
@@ -58,6 +60,15 @@ final class Balloons {
 
     List<Pointer> pointers() {
         return pointers;
+    }
+
+    /** Leaders that end in an arrow: they touch what they point at and are no line of it. */
+    Set<Stroke> leaders(List<Arrowhead> arrows, double tolPt) {
+        Set<Stroke> leaders = Collections.newSetFromMap(new IdentityHashMap<>());
+        pointers.stream()
+                .filter(p -> arrows.stream().anyMatch(a -> a.tip().distancePt(p.tip) <= tolPt))
+                .forEach(p -> leaders.add(p.leader));
+        return leaders;
     }
 
     /** Names figures that have no designation of their own. */

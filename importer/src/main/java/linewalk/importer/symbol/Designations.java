@@ -14,16 +14,20 @@ import linewalk.importer.page.Near;
 
 /**
  * Ties designations to figures: each designation to the nearest figure and each figure to one designation, nearest pairs
- * first. Forms: ISO 1219-2:1995 ({@code 1V2}), ISO 1219-2:2012 ({@code 1.2}), letters and number ({@code CYL1}, {@code
- * V-12}).
+ * first. Forms: ISO 1219-2:1995 ({@code 1V2}), ISO 1219-2:2012 ({@code 1.2}), IEC 81346-2 ({@code -QM4}), letters and number ({@code CYL1}, {@code
+ * V-12}), a word and a number ({@code CYL 1}).
  */
 public final class Designations {
 
     private static final Pattern FORM = Pattern.compile(
-            "\\d{0,3}[A-Z]{1,4}\\d{1,3}(?:[.-]\\d{1,2})?[A-Z]?|(?:[A-Z0-9]{1,3}-)?[A-Z]?\\d{1,2}\\.\\d{1,2}(?:\\.\\d{1,2})?|[A-Z]{1,5}-\\d{1,3}[A-Z]?");
+            "(?:=[A-Z0-9.]{1,6}|[+][A-Z0-9.]{1,6})*-[A-Z]{1,3}\\d{1,3}(?:[.]\\d{1,2})?|\\d{0,3}[A-Z]{1,4}\\d{1,3}(?:[.-]\\d{1,2})?[A-Z]?|(?:[A-Z0-9]{1,3}-)?[A-Z]?\\d{1,2}\\.\\d{1,2}(?:\\.\\d{1,2})?|[A-Z]{1,5}-\\d{1,3}[A-Z]?");
+    /** In two words, the first of which names the kind of part. */
+    private static final Pattern WORDED = Pattern.compile(
+            "(?:CYL(?:INDER)?|PU?MP|MO?TO?R|VALVE|VLV|V|ACC|FI?LTE?R?|COOLER|CLR|HX|[RCPS]V|PRV|HM|EM|TP|PG)\\.? \\d{1,3}[A-Z]?");
+
     private static final Pattern RESERVOIR = Pattern.compile("(?:(?:OIL |HEADER )?TANK|RESERVOIR)(?:[ -]?\\d{1,2})?");
     private static final Pattern SOLENOID = Pattern.compile(
-            "\\d{0,3}YV?\\d{1,3}[A-Z]?|\\d?YA?\\d{1,2}[AB]?|\\d?YA|S(?:OL)?[ -]?\\d{1,3}[A-Z]?|SOL[A-Z]");
+            "-MB\\d{1,3}|-?(?:\\d{0,3}YV?\\d{1,3}[A-Z]?|\\d?YA?\\d{1,2}[AB]?|\\d?YA|S(?:OL)?[ -]?\\d{1,3}[A-Z]?|SOL[A-Z])");
     private static final Pattern PORT = Pattern.compile("[ABPTXYLMRS]\\d?");
 
     /** How far a designation may stand from its figure, in text sizes. */
@@ -35,7 +39,15 @@ public final class Designations {
     private Designations() {}
 
     public static boolean looksLike(String text) {
-        return FORM.matcher(text).matches() && !PORT.matcher(text).matches();
+        return fits(text) && !PORT.matcher(text).matches();
+    }
+
+    /** The designation that a label begins with. */
+    public static String of(Label l) {
+        List<Label.Word> words = l.words();
+        String two =
+                words.size() < 2 ? "" : words.get(0).text() + " " + words.get(1).text();
+        return WORDED.matcher(two).matches() ? two : words.get(0).text();
     }
 
     private record Pair(Body body, Label label, double cost) {}
@@ -49,7 +61,7 @@ public final class Designations {
         Near<Body> near = new Near<>(bodies, Body::box);
         for (Label l : labels) {
             boolean tank = RESERVOIR.matcher(l.text()).matches();
-            String word = l.words().get(0).text();
+            String word = of(l);
             boolean face = PORT.matcher(l.text()).matches() && nearPort(l, symbols);
             if (face
                     || taken.contains(l)
@@ -70,8 +82,7 @@ public final class Designations {
 
     /** A value follows the designation on its line; a remark such as "1A1 BORE" is about another part. */
     private static boolean valued(Label l) {
-        return l.words().size() < 5
-                && l.text().substring(l.words().get(0).text().length()).matches(".*\\d.*");
+        return l.words().size() < 5 && l.text().substring(of(l).length()).matches(".*\\d.*");
     }
 
     /** Printed beside a port mark on an enclosure's face. */
@@ -79,8 +90,10 @@ public final class Designations {
         return symbols.portMarks().stream().anyMatch(m -> m.box().distancePt(l.box()) < 2 * l.sizePt());
     }
 
+    /** Where names are led by a hyphen, coils have names of their own beside their valve's. */
     private static boolean fits(String text) {
-        return FORM.matcher(text).matches();
+        boolean coil = text.startsWith("-") && SOLENOID.matcher(text).matches();
+        return FORM.matcher(text).matches() && !coil || WORDED.matcher(text).matches();
     }
 
     private static double cost(Body b, Label l, boolean tank) {

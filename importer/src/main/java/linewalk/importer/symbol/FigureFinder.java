@@ -31,17 +31,21 @@ final class FigureFinder {
     private final List<Outline> flags;
     private final List<Stroke> strokes;
     private final double tolPt;
+    private final Set<Stroke> leaders;
     private final StrokeTouch touch;
     private final Set<Stroke> left = Collections.newSetFromMap(new IdentityHashMap<>());
     private final List<Body> bodies = new ArrayList<>();
     private final List<Body> reservoirs = new ArrayList<>();
 
-    FigureFinder(List<Outline> outlines, List<Outline> flags, List<Stroke> strokes, double tolPt) {
+    /** @param leaders of notes: strokes that may touch a figure and say nothing of where its own strokes lead */
+    FigureFinder(List<Outline> outlines, List<Outline> flags, List<Stroke> strokes, Set<Stroke> leaders, double tolPt) {
         this.outlines = outlines;
         this.flags = flags;
         this.strokes = strokes;
         this.tolPt = tolPt;
-        this.touch = new StrokeTouch(strokes, tolPt);
+        this.leaders = leaders;
+        this.touch = new StrokeTouch(
+                strokes.stream().filter(s -> !leaders.contains(s)).toList(), tolPt);
         left.addAll(strokes);
     }
 
@@ -218,7 +222,7 @@ final class FigureFinder {
             }
         }
         return strokes.stream()
-                .filter(x -> x != s && left.contains(x) && !group.contains(x))
+                .filter(x -> x != s && left.contains(x) && !group.contains(x) && !leaders.contains(x))
                 .filter(x -> x.box().grow(tolPt).intersects(s.box()))
                 .noneMatch(x -> touch.ofEnds(x).contains(s));
     }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import linewalk.drawing.Box;
+import linewalk.drawing.Zone;
 import linewalk.importer.lettering.Label;
 import linewalk.importer.lettering.ReferenceGrammar;
 import linewalk.importer.lettering.ReferenceGrammar.Parsed;
@@ -19,6 +20,8 @@ import linewalk.importer.page.Stroke;
 public final class FlagTest {
 
     private static final Pattern MATCH_LETTER = Pattern.compile("[A-Z]{1,2}\\d?|\\d{1,4}");
+
+    private static final Pattern SHEET_NUMBER = Pattern.compile("\\d{1,3}[A-Z]?");
 
     /** An item number in a balloon. */
     private static final Pattern ITEM = Pattern.compile("\\d{1,3}");
@@ -117,7 +120,9 @@ public final class FlagTest {
         }
         boolean balloon = inside.size() == 1 && o.circle() && ITEM.matcher(text).matches();
         boolean letter = inside.size() == 1 && MATCH_LETTER.matcher(text).matches();
-        return balloon || letter && saidNearby(o, labels);
+        return balloon
+                || letter && saidNearby(o, labels)
+                || zoneBeside(o, inside, labels).isPresent();
     }
 
     /** A circle divided by a bar between two words. */
@@ -132,6 +137,22 @@ public final class FlagTest {
 
     private boolean saidNearby(Outline o, List<Label> labels) {
         return said(grammar, o, labels).isPresent();
+    }
+
+    /** The zone printed beside a pentagon or hexagon that holds the number of a sheet alone. */
+    public static Optional<Label> zoneBeside(Outline o, List<Label> inside, List<Label> labels) {
+        if (inside.size() != 1
+                || o.circle()
+                || o.corners() < 5
+                || !SHEET_NUMBER.matcher(inside.get(0).text()).matches()) {
+            return Optional.empty();
+        }
+        return labels.stream()
+                .filter(l -> !o.box().contains(l.center()))
+                .filter(l -> Math.abs(l.angleDeg() - inside.get(0).angleDeg()) < 5)
+                .filter(l -> l.box().distancePt(o.box()) < BESIDE * l.sizePt())
+                .filter(l -> Zone.parse(l.text()).isPresent())
+                .min(Comparator.comparingDouble(l -> l.box().distancePt(o.box())));
     }
 
     /** What stands beside an outline around a letter or number: "SH 4", or the number of a drawing. */

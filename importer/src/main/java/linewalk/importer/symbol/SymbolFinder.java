@@ -95,10 +95,11 @@ public final class SymbolFinder {
         List<Outline> around = List.copyOf(flags);
         left.removeIf(s -> around.stream().anyMatch(f -> f.box().grow(tolPt).contains(s.box())));
         closed.addAll(Throttles.find(inOrder(), tolPt));
-        closed.addAll(
-                new Hoses(inOrder(), labels, closed, new Balloons(flags, inOrder(), labels, tolPt), tolPt).find());
+        Balloons balloons = new Balloons(flags, inOrder(), labels, tolPt);
+        closed.addAll(new Hoses(inOrder(), labels, closed, balloons, tolPt).find());
         List<Stroke> remaining = inOrder();
-        FigureFinder figures = new FigureFinder(closed, flags, remaining, tolPt);
+        FigureFinder figures =
+                new FigureFinder(closed, flags, remaining, balloons.leaders(arrows.found(), tolPt), tolPt);
         List<Body> bodies = figures.find();
         return new Symbols(
                 bodies,
