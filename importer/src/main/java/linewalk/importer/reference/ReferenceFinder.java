@@ -170,13 +170,15 @@ public final class ReferenceFinder {
         }
         Label text = Label.joined(inside);
         Optional<Parsed> parsed = FlagTest.parse(grammar, flag, inside);
+        boolean letter = inside.size() == 1 && MATCH_LETTER.matcher(text.text()).matches();
+        Optional<Label> said = letter ? FlagTest.said(grammar, flag, labels) : Optional.empty();
         Optional<Label> zone = FlagTest.zoneBeside(flag, inside, labels);
         if (parsed.isPresent()) {
             addFlag(flag, inside, text, parsed.get());
+        } else if (said.isPresent()) {
+            addLetter(flag, inside.get(0), said.get());
         } else if (zone.isPresent()) {
             addZoned(flag, inside.get(0), zone.get());
-        } else if (inside.size() == 1 && MATCH_LETTER.matcher(text.text()).matches()) {
-            FlagTest.said(grammar, flag, labels).ifPresent(said -> addLetter(flag, inside.get(0), said));
         }
     }
 
