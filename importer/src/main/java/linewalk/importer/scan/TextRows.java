@@ -27,10 +27,15 @@ final class TextRows {
     /** How much of the lower one's height two neighbours have in common. */
     private static final double LEVEL = 0.7;
 
-    /** A hyphen's length, and the height of a stop or comma that could be a small letter, in heights of a capital. */
-    private static final double DASH = 0.75;
+    /** A hyphen's length (0.81 in bold letters of fixed pitch), and the height of a stop or comma that could be a small letter, in heights of a capital. */
+    private static final double DASH = 0.95;
 
     private static final double STOP = 0.55;
+
+    /** How far a hyphen reaches off the middle of a capital, and how far from it letters stand, in heights of a capital. */
+    private static final double OFF_MIDDLE = 0.3;
+
+    private static final double BESIDE_HYPHEN = 0.4;
 
     private static final double BEYOND = 0.6;
 
@@ -42,6 +47,7 @@ final class TextRows {
     private Cell cell = Cell.NONE;
     private final List<Blob> letters = new ArrayList<>();
     private final List<Blob> small = new ArrayList<>();
+    private final Near<Blob> bars;
 
     TextRows(List<Blob> blobs, double pxPerMm, Thickness thickness) {
         this.pxPerMm = pxPerMm;
@@ -53,6 +59,7 @@ final class TextRows {
                 small.add(b);
             }
         }
+        bars = new Near<>(blobs.stream().filter(this::bar).toList(), TextRows::box);
     }
 
     private boolean letter(Blob b) {
@@ -216,7 +223,7 @@ final class TextRows {
 
     private Box reach(Blob b, boolean along) {
         double high = along ? b.height() : b.width();
-        double r = (cell.reach(GAP) + cell.width()) * high / SAME_HEIGHT;
+        double r = (cell.reach(GAP) + cell.width() + DASH) * high / SAME_HEIGHT;
         return along
                 ? new Box(b.x0() - r, b.y0(), b.x1() + r, b.y1())
                 : new Box(b.x0(), b.y0() - r, b.x1(), b.y1() + r);
@@ -236,7 +243,24 @@ final class TextRows {
         double high = Math.max(ha, hb);
         double apart = Math.max(sa.from(), sb.from()) - Math.min(sa.to(), sb.to());
         double gap = sa.from() < sb.from() ? cell.gap(sa, sb, high) : cell.gap(sb, sa, high);
-        return overlap > LEVEL * Math.min(ha, hb) && gap < cell.reach(GAP) && apart > -0.5 * Math.min(ha, hb);
+        return overlap > LEVEL * Math.min(ha, hb)
+                && (gap < cell.reach(GAP) || hyphened(sa.from() < sb.from() ? a : b, sa.from() < sb.from() ? b : a, along))
+                && apart > -0.5 * Math.min(ha, hb);
+    }
+
+    /** A bar at half their height fills the gap between two letters. */
+    private boolean hyphened(Blob a, Blob b, boolean along) {
+        double high = Math.max(along ? a.height() : a.width(), along ? b.height() : b.width());
+        double middle = along ? (a.middleY() + b.middleY()) / 2 : (a.middleX() + b.middleX()) / 2;
+        double half = OFF_MIDDLE * high;
+        double from = span(a, along).to();
+        double to = span(b, along).from();
+        Box gap = along ? new Box(from, middle - half, to, middle + half) : new Box(middle - half, from, middle + half, to);
+        return to > from
+                && bars.touching(gap).stream()
+                        .filter(bar -> gap.contains(box(bar)) && bar.longer() < DASH * high)
+                        .map(bar -> span(bar, along))
+                        .anyMatch(bar -> Math.max(bar.from() - from, to - bar.to()) < BESIDE_HYPHEN * high);
     }
 
     /** A bar beyond the row's ends may be a dash of a line that leads to the text. */
