@@ -16,15 +16,23 @@ final class Corners {
 
     private static final double ONE_PX = 1;
 
-    private Corners() {}
+    private final List<Outlines.Ring> rings;
+    private final Gauge gauge;
+    private final Upright upright;
 
-    static List<Stretch> sharp(List<Stretch> stretches, List<Outlines.Ring> rings) {
+    Corners(List<Outlines.Ring> rings, Gauge gauge, Upright upright) {
+        this.rings = rings;
+        this.gauge = gauge;
+        this.upright = upright;
+    }
+
+    List<Stretch> sharp(List<Stretch> stretches) {
         List<Stretch> out = new ArrayList<>(stretches);
         for (int i = 0; i < out.size(); i++) {
             for (boolean first : new boolean[] {true, false}) {
                 Stretch s = first ? out.get(i).turned() : out.get(i);
                 List<Integer> here = endingAt(out, i, s);
-                if (here.size() == 1 && !atRing(s, rings)) {
+                if (here.size() == 1 && !atRing(s)) {
                     meet(out, i, s, here.get(0));
                 } else if (here.size() > 1) {
                     joined(s, here.stream().map(j -> nearer(out.get(j), s)).toList(), out, i);
@@ -35,7 +43,7 @@ final class Corners {
     }
 
     /** It ends at a closed shape. */
-    private static boolean atRing(Stretch s, List<Outlines.Ring> rings) {
+    private boolean atRing(Stretch s) {
         double apart = APART * s.widthPx();
         for (Outlines.Ring r : rings) {
             for (Stretch side : r.sides()) {
@@ -48,14 +56,19 @@ final class Corners {
         return false;
     }
 
-    private static void meet(List<Stretch> out, int i, Stretch s, int j) {
+    private void meet(List<Stretch> out, int i, Stretch s, int j) {
         Stretch o = nearer(out.get(j), s);
         double[] x = s.crossing(o);
         double most = led(s, o) + 2;
-        if (x != null && sine(s, o) > TURN && beyond(s, x, most) && beyond(o, x, most)) {
+        if (x != null && sine(s, o) > TURN && beyond(s, x, most) && beyond(o, x, most) && inked(s, o)) {
             out.set(i, endingAt(x, s, out.get(i)));
             out.set(j, endingAt(x, o, out.get(j)));
         }
+    }
+
+    /** No paper lies between their ends: a cap and the seat under it come close, but never meet. */
+    private boolean inked(Stretch s, Stretch o) {
+        return gauge.ink(upright, (s.x1() + o.x1()) / 2, (s.y1() + o.y1()) / 2);
     }
 
     /** Two lines that come together at a sharp angle are one to the thinning from where their inks touch. */

@@ -18,13 +18,13 @@ final class InHeads {
     private InHeads() {}
 
     /** @param straight is changed */
-    static void join(List<Stretch> straight, List<Solid> heads) {
+    static void join(List<Stretch> straight, List<Solid> heads, List<Rounds.Curve> curves) {
         for (Solid head : heads) {
             List<Stretch> inside = head.outline().size() == 3
                     ? straight.stream().filter(t -> within(t, head)).toList()
                     : List.of();
             for (Stretch t : inside) {
-                led(straight, t).ifPresent(line -> join(straight, t, line));
+                led(straight, t).filter(l -> !atCircle(l, t, curves)).ifPresent(line -> join(straight, t, line));
             }
         }
     }
@@ -45,6 +45,17 @@ final class InHeads {
                 .flatMap(l -> List.of(l, l.turned()).stream())
                 .filter(l -> leads(l, t) || leads(l, t.turned()))
                 .findFirst();
+    }
+
+    /** The line ends at a circle, in which a triangle stands at its end: a pump, whose flow the triangle tells. */
+    private static boolean atCircle(Stretch l, Stretch inHead, List<Rounds.Curve> curves) {
+        return curves.stream()
+                .filter(Rounds.Curve::closed)
+                .map(Rounds.Curve::round)
+                .anyMatch(r -> r.off(l.x1(), l.y1()) < l.widthPx()
+                        && Math.hypot(l.x0() - r.x(), l.y0() - r.y()) > r.r()
+                        && Math.hypot((inHead.x0() + inHead.x1()) / 2 - r.x(), (inHead.y0() + inHead.y1()) / 2 - r.y())
+                                < r.r());
     }
 
     private static boolean leads(Stretch l, Stretch t) {

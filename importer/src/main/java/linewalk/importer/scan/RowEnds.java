@@ -14,11 +14,19 @@ final class RowEnds {
     private final List<DashRow> rows;
     private final List<Rounds.Curve> curves;
     private final List<Solid> solids;
+    private final BowTies ties;
     private final Blank blank;
 
     /** @param blank of the whole page, also where lettering was read */
-    RowEnds(Collection<Line> lines, List<DashRow> rows, List<Rounds.Curve> curves, List<Solid> solids, Blank blank) {
+    RowEnds(
+            Collection<Line> lines,
+            List<DashRow> rows,
+            List<Rounds.Curve> curves,
+            List<Solid> solids,
+            BowTies ties,
+            Blank blank) {
         this.blank = blank;
+        this.ties = ties;
         this.lines = lines;
         this.rows = rows;
         this.curves = curves;
@@ -74,7 +82,8 @@ final class RowEnds {
             }
         }
         for (Solid s : solids) {
-            if (s.outline().size() == 3 && ahead.stream().map(row::at).noneMatch(p -> s.covers(p[0], p[1]))) {
+            if (s.outline().size() == 3
+                    && (ties.has(s) || ahead.stream().map(row::at).noneMatch(p -> s.covers(p[0], p[1])))) {
                 sides(row, s, ahead);
             }
         }

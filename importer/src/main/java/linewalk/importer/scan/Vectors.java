@@ -93,7 +93,8 @@ final class Vectors {
         List<Piece> open = pieces.stream()
                 .filter(p -> !circled.contains(p) && !dashes.contains(lines.get(p)))
                 .toList();
-        RowEnds rowEnds = new RowEnds(whole, rows, curves, solids, blank);
+        BowTies ties = new BowTies(solids);
+        RowEnds rowEnds = new RowEnds(whole, rows, curves, solids, ties, blank);
         OnRows onRows = new OnRows(rows, rowEnds);
         curves.removeIf(c -> !c.closed() && onRows.covers(c.points(), c.pieces().get(0).a.thick));
         whole.removeIf(l -> l.span() < LONG * l.width && onRows.covers(List.of(l.end(false), l.end(true)), l.width));
@@ -114,7 +115,7 @@ final class Vectors {
             }
         }
         List<Stretch> straight =
-                new ArrayList<>(Corners.sharp(new Arms(curves, gauge, upright).whole(drawn), outlines.rings()));
+                new ArrayList<>(new Corners(outlines.rings(), gauge, upright).sharp(new Arms(curves, gauge, upright).whole(drawn)));
         curves.removeIf(c -> !c.closed() && straight.stream().anyMatch(t -> along(t, c)));
         List<Round> crossed = curves.stream()
                 .filter(c -> c.closed() && whole.stream().anyMatch(l -> through(l, c)))
@@ -125,9 +126,15 @@ final class Vectors {
         for (Waists.Waist w : waists) {
             w.arrow().ifPresent(a -> replace(straight, a));
         }
-        List<Solid> filled = Crossings.without(solids, straight, outlines.rings());
+        List<Stretch> cut = ties.cut(straight);
+        straight.clear();
+        straight.addAll(cut);
+        ties.outlines().forEach(t -> out.add(stroke(t, true, false, pens.nearest(0))));
+        List<Solid> filled = Crossings.without(solids, straight, outlines.rings()).stream()
+                .filter(s -> !ties.has(s))
+                .toList();
         List<Solid> heads = new Tips(gauge, upright, filled).of(straight);
-        InHeads.join(straight, heads);
+        InHeads.join(straight, heads, curves);
         ArrowShafts shafts = new ArrowShafts(gauge, upright);
         for (Solid h : heads) {
             if (h.outline().size() == 3) {
