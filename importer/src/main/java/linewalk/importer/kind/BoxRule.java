@@ -11,6 +11,9 @@ import linewalk.importer.symbol.Arc;
 /** Diamonds, capsules, bowties and boxes with contacts: filters, coolers, accumulators, cocks, switches. */
 final class BoxRule {
 
+    /** A cock's triangles are most of it: smaller ones are what a line through a spring makes of it. In sizes of the figure. */
+    private static final double LEAST_COCK = 0.2;
+
     private final Picture p;
 
     BoxRule(Picture picture) {
@@ -132,6 +135,9 @@ final class BoxRule {
         for (int i = 0; i < t.size(); i++) {
             for (int j = i + 1; j < t.size(); j++) {
                 double size = t.get(i).sizePt();
+                if (size < LEAST_COCK * p.sizePt()) {
+                    continue;
+                }
                 for (Point a : t.get(i).corners()) {
                     for (Point b : t.get(j).corners()) {
                         Direction one = Direction.of(t.get(i).center(), a);

@@ -13,6 +13,12 @@ final class Chained {
     /** What may stand between two rows is at most this long, in dashes. */
     private static final double WIDEST = 2.5;
 
+    /** What is measured of one pen on two sides, in pixels: few dashes are measured badly. */
+    private static final double ONE_PEN = 1.2;
+
+    /** The same in widths for chain lines, which hardly ever meet but around a corner of one outline. */
+    private static final double CHAIN = 0.5;
+
     private final Collection<Line> lines;
     private final List<Rounds.Curve> curves;
     private final List<Solid> solids;
@@ -205,7 +211,9 @@ final class Chained {
             DashRow row = rows.get(group.get(i));
             for (int k = 0; k < rows.size(); k++) {
                 DashRow o = rows.get(k);
-                boolean onePen = Math.abs(o.width() - row.width()) < 1.2 && o.chain() == row.chain();
+                double apart = Math.abs(o.width() - row.width());
+                double most = o.chain() ? Math.max(ONE_PEN, CHAIN * Math.max(o.width(), row.width())) : ONE_PEN;
+                boolean onePen = o.chain() == row.chain() && apart < most;
                 if (!seen[k]
                         && onePen
                         && (meets(row, o, row.at(row.end(false))) || meets(row, o, row.at(row.end(true))))) {

@@ -44,6 +44,7 @@ final class FigureFields {
         others.stream()
                 .filter(p -> isSmall(p) && sides.of(p).stream().anyMatch(known::contains))
                 .forEach(fields::add);
+        parted(others(all, fields)).stream().filter(p -> !fields.contains(p)).forEach(fields::add);
         fields.addAll(barrels(fields, others.stream().filter(p -> !isSmall(p)).toList()));
         return fields;
     }
@@ -71,6 +72,25 @@ final class FigureFields {
                     && isBox(side)
                     && small.stream().anyMatch(p -> p.touches(side) && isBox(p.union(side)))) {
                 found.addAll(group);
+            }
+        }
+        return found;
+    }
+
+    private List<Polygon> others(List<Polygon> all, List<Polygon> fields) {
+        return all.stream().filter(p -> isSmall(p) && !fields.contains(p)).toList();
+    }
+
+    /** Halves of a figure of one pen that a line of another goes through from corner to corner: a cooler. */
+    private List<Polygon> parted(List<Polygon> others) {
+        List<Polygon> found = new ArrayList<>();
+        for (List<Polygon> pair : groups(others)) {
+            Geometry whole = pair.size() == 2 ? UnaryUnionOp.union(pair) : null;
+            if (whole instanceof Polygon figure
+                    && isSmall(figure)
+                    && figure.getArea() > BOX * figure.convexHull().getArea()
+                    && pen.around(figure)) {
+                found.addAll(pair);
             }
         }
         return found;

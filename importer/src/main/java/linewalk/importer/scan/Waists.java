@@ -18,6 +18,9 @@ final class Waists {
 
     private static final double SHORTEST = 2;
 
+    /** How far from the line a wall is where they are closest. */
+    private static final double FARTHEST = 4;
+
     private static final double INKED = 0.85;
     private static final double PAPER = 0.65;
     private static final int STEPS = 16;
@@ -83,7 +86,7 @@ final class Waists {
             double in = l.straight.aside(inner.x, inner.y);
             double half = Math.abs(l.along(free) - l.along(inner));
             boolean flow = !l.pieces.contains(p)
-                    && in < 3 * thick
+                    && in < FARTHEST * thick
                     && out > in + 0.15 * half
                     && out > 1.5 * thick
                     && out < 0.75 * LONGEST * thick
@@ -112,7 +115,7 @@ final class Waists {
             if (half < 2 * SHORTEST || found.stream().anyMatch(f -> Math.hypot(f.x - w[0], f.y - w[1]) < f.half)) {
                 continue;
             }
-            for (double gap = 0.5 * thick; gap < Math.min(3 * thick, 0.8 * out); gap += 0.5) {
+            for (double gap = 0.5 * thick; gap < Math.min(FARTHEST * thick, 0.8 * out); gap += 0.5) {
                 // longer walls are better, but not beyond their ink
                 double score = half * Math.pow(score(l.straight, w, half, gap, out, thick), 3);
                 if (score > most) {

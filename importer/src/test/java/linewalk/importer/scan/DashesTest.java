@@ -144,6 +144,20 @@ class DashesTest {
         });
     }
 
+    /** Few dashes on a short side: their width may be measured badly. */
+    @Test
+    void aChainOutlineHasOnePen() {
+        Path2D sides = new Path2D.Double();
+        sides.moveTo(300, 550);
+        sides.lineTo(800, 550);
+        sides.lineTo(800, 250);
+        sides.lineTo(300, 250);
+        Sketch s = with(new Sketch(), dashed(3, CHAIN, sides));
+        with(s, dashed(4.6, CHAIN, line(300, 250, 300, 550)));
+        assertThat(dashedOf(s)).singleElement().satisfies(x -> assertThat(x.dash().chain())
+                .isTrue());
+    }
+
     @Test
     void aDashedCircleIsOneRing() {
         Sketch s = with(new Sketch(), dashed(4, new float[] {26, 14}, new Ellipse2D.Double(500, 300, 240, 240)));

@@ -130,4 +130,75 @@ class ScanSymbolsTest {
                 .marks());
         assertThat(drawn).allMatch(s -> s.dash().solid()).hasSize(6);
     }
+
+    /** A valve that is shut: no arrows, and no line through it. */
+    @Test
+    void twoFilledTrianglesTipToTipAreOneShape() {
+        Marks m = new Sketch()
+                .line(8, 300, 460, 1100, 460)
+                .solid(650, 460, 560, 410, 560, 510)
+                .solid(650, 460, 740, 410, 740, 510)
+                .line(4, 650, 460, 650, 540)
+                .marks();
+        assertThat(m.fills()).isEmpty();
+        assertThat(m.strokes().stream().filter(Stroke::closed).filter(s -> s.box().widthPt() < 40))
+                .hasSize(2);
+        assertThat(inside(m).stream().filter(s -> !s.closed() && s.box().widthPt() > 40))
+                .hasSize(2)
+                .allSatisfy(s -> assertThat(Math.min(
+                                Math.abs(s.box().x1Pt() - px(560, 0).xPt()),
+                                Math.abs(s.box().x0Pt() - px(740, 0).xPt())))
+                        .isLessThan(1));
+    }
+
+    /** Its three corners are nearly alike, so none of them is plainly the tip that a line could lead to. */
+    @Test
+    void aLineEndsAtAPumpsCircleBeforeTheTriangleInIt() {
+        Marks m = new Sketch()
+                .circle(5, 600, 600, 141)
+                .solid(600, 459, 646, 531, 554, 531)
+                .line(8, 600, 200, 600, 460)
+                .marks();
+        assertThat(m.strokes())
+                .filteredOn(s -> !s.closed() && s.first().distancePt(px(600, 200)) < 2
+                        || s.last().distancePt(px(600, 200)) < 2)
+                .singleElement()
+                .satisfies(s -> assertThat(s.box().y1Pt()).isLessThan(px(0, 464).yPt()));
+    }
+
+    /** A test point: its cap comes close to the arms of its seat. */
+    @Test
+    void aCapDoesNotMeetTheSeatUnderIt() {
+        Path2D cap = new Path2D.Double();
+        cap.moveTo(524, 420);
+        cap.lineTo(500, 420);
+        cap.lineTo(500, 500);
+        cap.lineTo(524, 500);
+        Path2D seat = new Path2D.Double();
+        seat.moveTo(534, 422);
+        seat.lineTo(572, 460);
+        seat.lineTo(534, 498);
+        Marks m = new Sketch()
+                .stroke(6, cap)
+                .stroke(6, seat)
+                .line(8, 572, 460, 900, 460)
+                .marks();
+        assertThat(inside(m).stream().filter(s -> s.box().heightPt() < 3 && s.box().widthPt() < 10))
+                .hasSize(2)
+                .allSatisfy(s -> assertThat(s.box().x1Pt()).isLessThan(px(527, 0).xPt()));
+    }
+
+    /** A cooler whose flow line is thinner than its diamond. */
+    @Test
+    void aDiamondIsWholeThoughAnotherPenGoesThroughIt() {
+        Marks m = new Sketch()
+                .stroke(6, new java.awt.Polygon(new int[] {500, 545, 590, 545}, new int[] {460, 415, 460, 505}, 4))
+                .line(3, 500, 460, 590, 460)
+                .line(8, 200, 460, 500, 460)
+                .line(8, 590, 460, 1200, 460)
+                .marks();
+        assertThat(m.strokes().stream().filter(Stroke::closed).filter(s -> s.box().widthPt() < 100))
+                .singleElement()
+                .satisfies(s -> assertThat(s.points()).hasSize(4));
+    }
 }

@@ -2,11 +2,13 @@ package linewalk.importer.scan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.geom.Arc2D;
 import java.awt.geom.QuadCurve2D;
 import java.util.List;
 import linewalk.drawing.Point;
 import linewalk.importer.page.Marks;
 import linewalk.importer.page.Stroke;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -71,5 +73,22 @@ class ThrottleMarksTest {
         List<Stroke> shaft = from(m, px(480, 520), 2);
         assertThat(shaft).hasSize(1);
         assertThat(from(m, px(760, 240), 2.5)).containsAll(shaft);
+    }
+
+    /** Walls that keep away from their line, and an arrow that cuts each where it is nearest to it. */
+    @Test
+    void wallsFarFromTheirLineAreWhole() {
+        List<Stroke> walls = new Sketch()
+                .line(8, 600, 200, 600, 800)
+                .stroke(6, new Arc2D.Double(582 - 112, 444, 112, 112, -50, 100, Arc2D.OPEN))
+                .stroke(6, new Arc2D.Double(618, 444, 112, 112, 130, 100, Arc2D.OPEN))
+                .line(4, 530, 570, 670, 430)
+                .marks()
+                .strokes()
+                .stream()
+                .filter(s -> s.curved() && !s.closed())
+                .toList();
+        assertThat(walls).hasSize(2).allSatisfy(w -> assertThat(w.first().distancePt(w.last()))
+                .isGreaterThan(75 / Sketch.PX_PER_PT));
     }
 }
