@@ -27,6 +27,9 @@ final class FigureFinder {
     /** And how far from the ball it ends. */
     private static final double BESIDE = 0.35;
 
+    /** The same where the middle of the arm lies on the ball. */
+    private static final double TANGENT = 0.5;
+
     private final List<Outline> outlines;
     private final List<Outline> flags;
     private final List<Stroke> strokes;
@@ -138,7 +141,9 @@ final class FigureFinder {
     /** One arm of a seat: its free end stands beside the outline, its other end where the line comes in. */
     private boolean arm(Body b, Stroke s) {
         Box core = b.core();
-        double nearPt = BESIDE * Math.min(core.widthPt(), core.heightPt()) + tolPt;
+        Point middle = new Point((s.first().xPt() + s.last().xPt()) / 2, (s.first().yPt() + s.last().yPt()) / 2);
+        double most = b.distancePt(middle) <= tolPt ? TANGENT : BESIDE;
+        double nearPt = most * Math.min(core.widthPt(), core.heightPt()) + tolPt;
         return s.points().size() == 2
                 && s.lengthPt() < ARM * Math.max(core.widthPt(), core.heightPt())
                 && (beside(b, s, s.first(), nearPt) || beside(b, s, s.last(), nearPt));
