@@ -26,9 +26,8 @@ final class BowTies {
     private final List<List<double[]>> outlines = new ArrayList<>();
 
     BowTies(List<Solid> solids) {
-        List<Solid> triangles = solids.stream()
-                .filter(s -> !s.dot() && s.outline().size() == 3)
-                .toList();
+        List<Solid> triangles =
+                solids.stream().filter(s -> !s.dot() && s.outline().size() == 3).toList();
         for (int i = 0; i < triangles.size(); i++) {
             for (Solid o : triangles.subList(i + 1, triangles.size())) {
                 pair(triangles.get(i), o);

@@ -244,7 +244,8 @@ final class TextRows {
         double apart = Math.max(sa.from(), sb.from()) - Math.min(sa.to(), sb.to());
         double gap = sa.from() < sb.from() ? cell.gap(sa, sb, high) : cell.gap(sb, sa, high);
         return overlap > LEVEL * Math.min(ha, hb)
-                && (gap < cell.reach(GAP) || hyphened(sa.from() < sb.from() ? a : b, sa.from() < sb.from() ? b : a, along))
+                && (gap < cell.reach(GAP)
+                        || hyphened(sa.from() < sb.from() ? a : b, sa.from() < sb.from() ? b : a, along))
                 && apart > -0.5 * Math.min(ha, hb);
     }
 
@@ -255,7 +256,9 @@ final class TextRows {
         double half = OFF_MIDDLE * high;
         double from = span(a, along).to();
         double to = span(b, along).from();
-        Box gap = along ? new Box(from, middle - half, to, middle + half) : new Box(middle - half, from, middle + half, to);
+        Box gap = along
+                ? new Box(from, middle - half, to, middle + half)
+                : new Box(middle - half, from, middle + half, to);
         return to > from
                 && bars.touching(gap).stream()
                         .filter(bar -> gap.contains(box(bar)) && bar.longer() < DASH * high)

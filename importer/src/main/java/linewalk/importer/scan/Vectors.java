@@ -114,8 +114,8 @@ final class Vectors {
                 drawn.add(new Stretch(e.get(0)[0], e.get(0)[1], e.get(1)[0], e.get(1)[1], l.width));
             }
         }
-        List<Stretch> straight =
-                new ArrayList<>(new Corners(outlines.rings(), gauge, upright).sharp(new Arms(curves, gauge, upright).whole(drawn)));
+        List<Stretch> straight = new ArrayList<>(
+                new Corners(outlines.rings(), gauge, upright).sharp(new Arms(curves, gauge, upright).whole(drawn)));
         curves.removeIf(c -> !c.closed() && straight.stream().anyMatch(t -> along(t, c)));
         List<Round> crossed = curves.stream()
                 .filter(c -> c.closed() && whole.stream().anyMatch(l -> through(l, c)))

@@ -141,7 +141,9 @@ final class FigureFinder {
     /** One arm of a seat: its free end stands beside the outline, its other end where the line comes in. */
     private boolean arm(Body b, Stroke s) {
         Box core = b.core();
-        Point middle = new Point((s.first().xPt() + s.last().xPt()) / 2, (s.first().yPt() + s.last().yPt()) / 2);
+        Point middle = new Point(
+                (s.first().xPt() + s.last().xPt()) / 2,
+                (s.first().yPt() + s.last().yPt()) / 2);
         double most = b.distancePt(middle) <= tolPt ? TANGENT : BESIDE;
         double nearPt = most * Math.min(core.widthPt(), core.heightPt()) + tolPt;
         return s.points().size() == 2

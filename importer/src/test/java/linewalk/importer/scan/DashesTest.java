@@ -154,8 +154,9 @@ class DashesTest {
         sides.lineTo(300, 250);
         Sketch s = with(new Sketch(), dashed(3, CHAIN, sides));
         with(s, dashed(4.6, CHAIN, line(300, 250, 300, 550)));
-        assertThat(dashedOf(s)).singleElement().satisfies(x -> assertThat(x.dash().chain())
-                .isTrue());
+        assertThat(dashedOf(s))
+                .singleElement()
+                .satisfies(x -> assertThat(x.dash().chain()).isTrue());
     }
 
     @Test

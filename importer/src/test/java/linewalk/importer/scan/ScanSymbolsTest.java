@@ -141,7 +141,9 @@ class ScanSymbolsTest {
                 .line(4, 650, 460, 650, 540)
                 .marks();
         assertThat(m.fills()).isEmpty();
-        assertThat(m.strokes().stream().filter(Stroke::closed).filter(s -> s.box().widthPt() < 40))
+        assertThat(m.strokes().stream()
+                        .filter(Stroke::closed)
+                        .filter(s -> s.box().widthPt() < 40))
                 .hasSize(2);
         assertThat(inside(m).stream().filter(s -> !s.closed() && s.box().widthPt() > 40))
                 .hasSize(2)
@@ -183,9 +185,11 @@ class ScanSymbolsTest {
                 .stroke(6, seat)
                 .line(8, 572, 460, 900, 460)
                 .marks();
-        assertThat(inside(m).stream().filter(s -> s.box().heightPt() < 3 && s.box().widthPt() < 10))
+        assertThat(inside(m).stream()
+                        .filter(s -> s.box().heightPt() < 3 && s.box().widthPt() < 10))
                 .hasSize(2)
-                .allSatisfy(s -> assertThat(s.box().x1Pt()).isLessThan(px(527, 0).xPt()));
+                .allSatisfy(
+                        s -> assertThat(s.box().x1Pt()).isLessThan(px(527, 0).xPt()));
     }
 
     /** A cooler whose flow line is thinner than its diamond. */
@@ -197,7 +201,9 @@ class ScanSymbolsTest {
                 .line(8, 200, 460, 500, 460)
                 .line(8, 590, 460, 1200, 460)
                 .marks();
-        assertThat(m.strokes().stream().filter(Stroke::closed).filter(s -> s.box().widthPt() < 100))
+        assertThat(m.strokes().stream()
+                        .filter(Stroke::closed)
+                        .filter(s -> s.box().widthPt() < 100))
                 .singleElement()
                 .satisfies(s -> assertThat(s.points()).hasSize(4));
     }

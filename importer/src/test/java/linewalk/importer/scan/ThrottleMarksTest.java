@@ -79,15 +79,15 @@ class ThrottleMarksTest {
     @Test
     void wallsFarFromTheirLineAreWhole() {
         List<Stroke> walls = new Sketch()
-                .line(8, 600, 200, 600, 800)
-                .stroke(6, new Arc2D.Double(582 - 112, 444, 112, 112, -50, 100, Arc2D.OPEN))
-                .stroke(6, new Arc2D.Double(618, 444, 112, 112, 130, 100, Arc2D.OPEN))
-                .line(4, 530, 570, 670, 430)
-                .marks()
-                .strokes()
-                .stream()
-                .filter(s -> s.curved() && !s.closed())
-                .toList();
+                        .line(8, 600, 200, 600, 800)
+                        .stroke(6, new Arc2D.Double(582 - 112, 444, 112, 112, -50, 100, Arc2D.OPEN))
+                        .stroke(6, new Arc2D.Double(618, 444, 112, 112, 130, 100, Arc2D.OPEN))
+                        .line(4, 530, 570, 670, 430)
+                        .marks()
+                        .strokes()
+                        .stream()
+                        .filter(s -> s.curved() && !s.closed())
+                        .toList();
         assertThat(walls).hasSize(2).allSatisfy(w -> assertThat(w.first().distancePt(w.last()))
                 .isGreaterThan(75 / Sketch.PX_PER_PT));
     }
