@@ -65,7 +65,7 @@ final class LineSigns {
     private static final double ARROW_PER_WIDTH = 1.5;
     private static final double BETWEEN_PT = 13;
     /** From an arrow's ends to those of its stretch, both together. */
-    private static final double ENDS_PT = 4;
+    private static final double ENDS_PT = 1;
 
     private static final double[] SHARES = {0.5, 0.62, 0.38, 0.74, 0.26};
     private static final double[] SHARES_OF_SHORT = {0.3, 0.7};
