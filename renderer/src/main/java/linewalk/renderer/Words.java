@@ -80,11 +80,11 @@ final class Words {
         if (c.setting() == null) {
             return listed == null ? "" : listed;
         }
+        if (listed != null && squeezed(listed).contains(squeezed(c.setting()))) {
+            return listed;
+        }
         if (listed == null || squeezed(c.setting()).contains(squeezed(listed))) {
             return c.setting();
-        }
-        if (squeezed(listed).contains(squeezed(c.setting()))) {
-            return listed;
         }
         return "drawn " + c.setting() + ", parts list " + listed;
     }
