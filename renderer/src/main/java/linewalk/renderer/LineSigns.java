@@ -189,8 +189,12 @@ final class LineSigns {
                 });
     }
 
+    /** Clear of the stretch's ends, where a box may stand. */
     private static Stream<Spot> spots(Stretch s) {
-        return DoubleStream.of(SHARES_OF_CHANGES).mapToObj(share -> new Spot(s.course, s.at(share)));
+        double reach = Math.min(0.5, MARK_REACH_PT / s.lengthPt());
+        return DoubleStream.of(SHARES_OF_CHANGES)
+                .map(share -> Math.max(reach, Math.min(1 - reach, share)))
+                .mapToObj(share -> new Spot(s.course, s.at(share)));
     }
 
     private static boolean overlap(Arrow a, Point2D mark) {

@@ -79,6 +79,13 @@ class LineSignsTest {
     }
 
     @Test
+    void theMarkKeepsOffTheEndsOfItsStretch() {
+        LineSigns signs = signs(line("L", 0, 0, 16, 0));
+        assertThat(signs.changes()).singleElement().satisfies(c -> assertThat(c.at().getX())
+                .isBetween(6.0, 10.0));
+    }
+
+    @Test
     void neitherStandsOnACrossing() {
         LineSigns signs = signs(line("L", 0, 50, 100, 50), line("M", 50, 0, 50, 90), line("N", 25, 0, 25, 100));
         Point2D crossing = new Point2D.Double(50, 50);
