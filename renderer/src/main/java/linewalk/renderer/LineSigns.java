@@ -32,10 +32,8 @@ final class LineSigns {
         }
     }
 
+    /** A mark of change, or where there is room for one. */
     record Change(Layout.Course course, Point2D at) {}
-
-    /** Where a stretch of a course may carry a sign. */
-    private record Spot(Layout.Course course, Point2D at) {}
 
     /** The direction in which oil goes at a point of a net, of length 1; null where nothing is known. */
     @FunctionalInterface
@@ -170,7 +168,7 @@ final class LineSigns {
 
     /** One mark a line is enough. Where there is no room beside arrows, they give way. */
     private void change(List<Layout.Course> net) {
-        List<Spot> free = net.stream()
+        List<Change> free = net.stream()
                 .flatMap(course -> stretches(course).stream())
                 .filter(s -> s.lengthPt() > LEAST_MARKED_PT)
                 .sorted(Comparator.comparingDouble(s -> -Math.round(s.lengthPt())))
@@ -185,16 +183,16 @@ final class LineSigns {
                 .or(() -> free.stream().findFirst())
                 .ifPresent(x -> {
                     arrows.removeIf(a -> overlap(a, x.at));
-                    changes.add(new Change(x.course, x.at));
+                    changes.add(x);
                 });
     }
 
     /** Clear of the stretch's ends, where a box may stand. */
-    private static Stream<Spot> spots(Stretch s) {
+    private static Stream<Change> spots(Stretch s) {
         double reach = Math.min(0.5, MARK_REACH_PT / s.lengthPt());
         return DoubleStream.of(SHARES_OF_CHANGES)
                 .map(share -> Math.max(reach, Math.min(1 - reach, share)))
-                .mapToObj(share -> new Spot(s.course, s.at(share)));
+                .mapToObj(share -> new Change(s.course, s.at(share)));
     }
 
     private static boolean overlap(Arrow a, Point2D mark) {

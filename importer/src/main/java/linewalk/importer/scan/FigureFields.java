@@ -21,9 +21,9 @@ final class FigureFields {
     private final Sides sides;
     private final OnePen pen;
 
-    /** @param mostPx how large a field is at most; larger ones are made by lines that meet again */
     private final double mostPx;
 
+    /** @param mostPx how large a field is at most; larger ones are made by lines that meet again */
     FigureFields(Sides sides, OnePen pen, double mostPx) {
         this.sides = sides;
         this.pen = pen;

@@ -11,6 +11,7 @@ final class Mounted implements Symbol {
     /** From a level line's middle to the foot of its letter, which may reach below it. */
     private static final double ABOVE = 0.5;
 
+    /** Room for the mark of a change. */
     private static final double MARK = 1.5;
 
     private final Plan plan;
