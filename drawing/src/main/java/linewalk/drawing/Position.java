@@ -15,6 +15,9 @@ public record Position(List<String> by, How how, List<Passage> passages) {
 
     public static final String REST = "rest";
 
+    /** Instead of the name of a solenoid that has none. */
+    public static final String UNNAMED = "solenoid";
+
     /** What moves the component into the position. */
     public enum How {
         @JsonProperty("solenoid")
@@ -32,6 +35,12 @@ public record Position(List<String> by, How how, List<Passage> passages) {
     public Position {
         by = List.copyOf(by);
         passages = List.copyOf(passages);
+    }
+
+    /** Moved by an operator that nothing is printed beside: which column of a cycle chart means it is not known. */
+    @JsonIgnore
+    public boolean isUnnamed() {
+        return by.equals(List.of(UNNAMED));
     }
 
     @JsonIgnore

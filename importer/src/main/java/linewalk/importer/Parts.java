@@ -1,6 +1,7 @@
 package linewalk.importer;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
@@ -57,6 +58,7 @@ final class Parts {
     private final KindReader kinds;
     private final Map<Body, List<Node>> contacts = new IdentityHashMap<>();
     private final Map<Node, Double> confidence = new IdentityHashMap<>();
+    private final Set<Node> toTank = Collections.newSetFromMap(new IdentityHashMap<>());
     private final Map<Node, Port> ports = new IdentityHashMap<>();
     private final Map<Node, String> owners = new IdentityHashMap<>();
 
@@ -80,6 +82,9 @@ final class Parts {
         this.partOf = partOf;
         this.kinds = kinds;
         for (Net n : nets) {
+            if (n.contacts().stream().anyMatch(c -> c.body().reservoir())) {
+                toTank.addAll(n.contacts());
+            }
             for (Node c : n.contacts()) {
                 confidence.put(c, leadsOn(n, references) ? n.confidence() : Math.min(n.confidence(), ALONE));
                 Body body = partOf.getOrDefault(c.body(), c.body());
@@ -173,13 +178,15 @@ final class Parts {
 
     /** Its ports with the lines that meet it there: dashed where all of them are. */
     private List<Contact> met(Body b) {
-        Map<Port, Boolean> dashed = new LinkedHashMap<>();
+        Map<Port, Contact> met = new LinkedHashMap<>();
         for (Node c : contacts.getOrDefault(b, List.of())) {
-            dashed.merge(ports.get(c), dashed(c), (x, y) -> x && y);
+            Port port = ports.get(c);
+            met.merge(
+                    port,
+                    new Contact(port, dashed(c), toTank.contains(c)),
+                    (x, y) -> new Contact(port, x.dashed() && y.dashed(), x.toTank() || y.toTank()));
         }
-        return dashed.entrySet().stream()
-                .map(e -> new Contact(e.getKey(), e.getValue()))
-                .toList();
+        return List.copyOf(met.values());
     }
 
     /** Most of the way to where the line meets anything; the last dash may look solid. */

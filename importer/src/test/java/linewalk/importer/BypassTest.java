@@ -36,6 +36,31 @@ class BypassTest {
         assertThat(Said.component(r, "1V5").ports()).hasSize(2);
     }
 
+    /** The arms of the check's seat stand between both figures: they hold the ball that they are nearer to. */
+    @Test
+    void aFilterAndTheSprungCheckBesideIt() {
+        SheetReading r = Drawn.page()
+                .rect(380, 180, 420, 220)
+                .text(340, 203, "1V1")
+                .rect(380, 580, 420, 620)
+                .text(340, 603, "1V2")
+                .line(400, 220, 400, 374)
+                .line(400, 426, 400, 580)
+                .polygon(400, 374, 426, 400, 400, 426, 374, 400)
+                .line(400, 365, 442, 365, 442, 393)
+                .circle(442, 403, 5)
+                .line(434, 405, 442, 393, 450, 405)
+                .line(442, 408, 439, 409, 445, 412, 439, 415, 445, 418, 442, 420)
+                .line(442, 408, 442, 435, 400, 435)
+                .pen(1, 4, 2.5)
+                .line(374, 400, 426, 400)
+                .text(456, 426, "1Z1")
+                .read();
+
+        assertThat(Said.lines(r)).containsExactly("1V1 - 1Z1", "1V2 - 1Z1");
+        assertThat(Said.component(r, "1Z1").kind()).isEqualTo(Kind.FILTER);
+    }
+
     @Test
     void eachWithItsOwnDesignationTheyAreTwo() {
         SheetReading r = throttle().text(440, 403, "1V5").text(365, 403, "1V4").read();

@@ -38,6 +38,27 @@ class GapTest {
         assertThat(Said.lines(d.read())).containsExactly("1V1 - 1V2");
     }
 
+    /** The last dashes around a corner are too few to be seen as a dashed line of their own. */
+    @Test
+    void dashesAroundACornerGoOn() {
+        Drawn d = Drawn.page()
+                .rect(180, 380, 220, 420)
+                .text(180, 374, "1V1")
+                .rect(380, 480, 420, 520)
+                .text(425, 503, "1V2")
+                .line(220, 400, 236, 400);
+        for (int x = 241; x < 380; x += 21) {
+            d.line(x, 400, x + 16, 400);
+        }
+        d.line(388, 400, 400, 400, 400, 404)
+                .line(400, 409, 400, 425)
+                .line(400, 430, 400, 446)
+                .line(400, 451, 400, 467)
+                .line(400, 472, 400, 480);
+
+        assertThat(Said.lines(d.read())).containsExactly("1V1 - 1V2");
+    }
+
     @Test
     void anEmptyGapIsNone() {
         Drawn d = ends().line(220, 400, 370, 400).line(405, 400, 580, 400);

@@ -121,6 +121,12 @@ final class SketchBook {
                 .line(-0.2, 0.15, -4, 0.15)
                 .port("A", -2.2, 0.7, 0, 1)
                 .port("B", 2.2, 0.7, 0, 1));
+        add(CYLINDER, "plunger", null, s -> s.box(-1, -2, 1, 3)
+                .box(-0.6, -4, 0.6, 2)
+                .port("A", 0, 3, 0, 1));
+        add(CYLINDER, "plunger in an open barrel", null, s -> s.line(-0.6, -2, -1, -2, -1, 3, 1, 3, 1, -2, 0.6, -2)
+                .box(-0.6, -4, 0.6, 2)
+                .port("A", 0, 3, 0, 1));
         add(BRAKE, "shoe as a box", null, s -> s.box(-1.5, -0.8, 1.5, 0.8)
                 .line(0.2, -0.8, 0.2, 0.8)
                 .line(0.5, -0.8, 0.5, 0.8)
@@ -414,6 +420,10 @@ final class SketchBook {
                 .circle(0, 0, 0.35)
                 .line(-0.6, -0.3, -0.6, -0.6, 0.6, -0.6, 0.6, -0.3)
                 .port("P", 0, 0.5, 0, 1));
+        add(TEST_POINT, "circle and cap", null, s -> s.circle(0, 0, 0.7)
+                .line(0, -0.7, 0, -1.1)
+                .line(-0.7, -1.1, 0.7, -1.1)
+                .port("P", 0, 0.7, 0, 1));
         add(TEST_POINT, "chevrons", null, s -> s.circle(0, -1, 1)
                 .arrow(-0.45, -0.45, 0.5, -1.6)
                 .line(0, 0, 0, 0.8)
@@ -431,6 +441,11 @@ final class SketchBook {
                 .line(0.4, 0, 0.8, 0)
                 .spring(0.8, 0.3, 1.6, 0.3, 0.2)
                 .port("P", 0, 0.8, 0, 1));
+        add(SWITCH, "pressure comes in at an arrow", null, s -> s.box(-1, -1, 1, 1)
+                .line(-0.8, 0.3, -0.3, 0.3, 0.4, -0.4)
+                .line(0.4, 0.3, 0.8, 0.3)
+                .triangle(-0.2, 1, 0.2, 1, 0, 0.7)
+                .port("P", 0, 1, 0, 1));
         add(SWITCH, "letters", null, s -> s.circle(0, 0, 1)
                 .text(0, 0, 0.8, "PS")
                 .port("P", 0, 1, 0, 1));

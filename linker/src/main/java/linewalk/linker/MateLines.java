@@ -15,7 +15,8 @@ import linewalk.drawing.Rule;
 
 /**
  * The lines that end at references, and whether the two that mates join are of one size and kind. Only lines of two ends
- * are compared: a branch may have another size, and another drawn form, than the leg that goes on.
+ * are compared, and no reference that leads to several mates: a branch may have another size, and another drawn form, than
+ * the leg that goes on.
  */
 final class MateLines {
 
@@ -55,11 +56,15 @@ final class MateLines {
         for (Pairing p : mates.pairings) {
             Optional<Line> one = unbranched(p.a().ref());
             Optional<Line> other = unbranched(p.b().ref());
-            if (one.isPresent() && other.isPresent() && p.confidence() >= Moves.SURE) {
+            if (one.isPresent() && other.isPresent() && p.confidence() >= Moves.SURE && !branches(p, mates)) {
                 size(p, one.get(), other.get()).ifPresent(findings::add);
                 kind(p, one.get(), other.get()).ifPresent(findings::add);
             }
         }
+    }
+
+    private static boolean branches(Pairing p, Mates mates) {
+        return mates.pairings.stream().anyMatch(o -> o != p && (o.touches(p.a().ref()) || o.touches(p.b().ref())));
     }
 
     private static Optional<Finding> size(Pairing p, Line one, Line other) {

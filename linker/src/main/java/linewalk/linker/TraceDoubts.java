@@ -6,6 +6,7 @@ import java.util.Locale;
 import linewalk.drawing.Component;
 import linewalk.drawing.Finding;
 import linewalk.drawing.Line;
+import linewalk.drawing.Position;
 import linewalk.drawing.Reference;
 import linewalk.drawing.Rule;
 
@@ -95,15 +96,20 @@ final class TraceDoubts {
     }
 
     static Finding assumed(Component valve, MachineState state) {
+        boolean unnamed = valve.positions().stream().anyMatch(Position::isUnnamed);
+        String stands = "That " + valve.tag() + " stands " + state.words(valve);
         return new Finding(
                 Rule.DOUBTFUL_READING,
                 valve.page(),
                 valve.place(),
                 List.of(),
                 List.of(valve.tag()),
-                "That " + valve.tag() + " stands " + state.words(valve)
-                        + " is taken from its solenoids; whether its pilot line is fed is not known.",
-                "look where its pilot line comes from and tell it with a tag");
+                unnamed
+                        ? stands + " is not known: a solenoid of it has no name that a cycle chart could mean."
+                        : stands + " is taken from its solenoids; whether its pilot line is fed is not known.",
+                unnamed
+                        ? "tell its positions and what moves it with position tags"
+                        : "look where its pilot line comes from and tell it with a tag");
     }
 
     static String percent(double confidence) {

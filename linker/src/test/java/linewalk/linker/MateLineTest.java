@@ -28,6 +28,24 @@ class MateLineTest {
     }
 
     @Test
+    void aHeaderWithSeveralMatesMayHaveThinnerBranches() {
+        assertThat(findings(Drawn.of("""
+                                sheet 1
+                                ref a B4 > 2/C1,3/C1 L-7
+                                part V1 check-valve B2 A B
+                                line size=DN25 V1:B a
+                                sheet 2
+                                ref b C1 > 1/B4 L-7
+                                part V2 filter C3 A B
+                                line size=DN20 b V2:A
+                                sheet 3
+                                ref c C1 > 1/B4 L-7
+                                part V3 filter C3 A B
+                                line size=DN20 c V3:A
+                                """).link())).noneMatch(f -> f.contains("differs"));
+    }
+
+    @Test
     void aWorkingLineThatGoesOnAsADrain() {
         assertThat(findings(pair("", "drain").link())).contains("kind-differs a b");
         assertThat(findings(pair("drain", "drain").link())).doesNotContain("kind-differs a b");

@@ -24,6 +24,26 @@ class SolenoidTest {
         assertThat(findings(Drawn.of(VALVE).step("run", "Y1", "Y2").link())).containsExactly("unknown-solenoid");
     }
 
+    /** Which column means it is not known, and so in no step where the valve stands. */
+    @Test
+    void oneWithoutAName() {
+        Drawn drawn = Drawn.of("""
+                        sheet 1
+                        part P1 pump B1 P
+                        part V1 directional-valve A1 P A
+                        part T1 tank C1 R
+                        pos V1 rest P-A
+                        pos V1 solenoid
+                        line P1:P V1:P
+                        line V1:A T1:R
+                        """).step("run", "Y1");
+        Answer answer = drawn.trace(new Question("P1", List.of(), "T1", "run", false, true, 1));
+
+        assertThat(((Answer.Found) answer).traces().get(0).doubts())
+                .singleElement()
+                .satisfies(f -> assertThat(f.message()).startsWith("That V1 stands"));
+    }
+
     @Test
     void oneThatIsOnTheDrawingOnly() {
         assertThat(findings(

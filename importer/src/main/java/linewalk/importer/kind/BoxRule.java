@@ -157,9 +157,10 @@ final class BoxRule {
     /** A box with the oblique arm of an electric contact. */
     Optional<Verdict> contacts() {
         for (Shape b : p.of(Form.SQUARE, Form.BOX)) {
-            boolean plain = p.shapes().stream().noneMatch(s -> b.holds(s) && !isContact(s, b))
+            boolean plain = p.shapes().stream().noneMatch(s -> b.holds(s) && !isContact(s, b) && !atEntrance(s, b))
                     && p.outer().contains(b);
-            boolean arrows = p.arrows().stream().anyMatch(a -> b.covers(a.tip()) || b.covers(a.middle()));
+            boolean arrows =
+                    p.arrows().stream().anyMatch(a -> (b.covers(a.tip()) || b.covers(a.middle())) && !atEntrance(a, b));
             boolean arm = p.anySolid(s -> b.covers(s.a()) && b.covers(s.b()) && isArm(s, b));
             boolean rest = p.springs().stream().anyMatch(s -> b.covers(s.middle()));
             if (plain && !arrows && arm && !rest && p.contacts().size() <= 2) {
@@ -173,6 +174,19 @@ final class BoxRule {
             }
         }
         return Optional.empty();
+    }
+
+    /** The small head with which the pressure comes in. */
+    private boolean atEntrance(Arrow a, Shape b) {
+        return a.headPt() < 0.3 * b.smallPt() && atEntrance(a.tip(), b);
+    }
+
+    private boolean atEntrance(Shape s, Shape b) {
+        return s.form() == Form.TRIANGLE && s.sizePt() < 0.3 * b.smallPt() && atEntrance(s.center(), b);
+    }
+
+    private boolean atEntrance(Point x, Shape b) {
+        return p.contacts().stream().anyMatch(c -> c.port().place().distancePt(x) < 0.3 * b.smallPt());
     }
 
     /** The small circle that an arm closes on. */

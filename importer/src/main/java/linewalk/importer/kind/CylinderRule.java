@@ -9,7 +9,7 @@ import linewalk.drawing.Point;
 import linewalk.importer.page.Direction;
 import linewalk.importer.page.Segment;
 
-/** A barrel with a piston across and a rod that leaves it: cylinders, brakes, intensifiers. */
+/** A barrel with a piston across and a rod that leaves it: cylinders, brakes, intensifiers; or with a plunger, which is both. */
 final class CylinderRule {
 
     private final Picture p;
@@ -30,7 +30,37 @@ final class CylinderRule {
                 }
             }
         }
-        return Optional.empty();
+        return plunger();
+    }
+
+    /** A box that stands in another, stops before its bottom and leaves it at the other end. */
+    private Optional<Verdict> plunger() {
+        List<Shape> boxes = p.of(Form.BOX, Form.SQUARE);
+        boolean alone = p.shapes().size() == 2
+                && p.springs().isEmpty()
+                && p.arrows().stream().noneMatch(a -> p.core().grow(-p.tolPt()).contains(a.middle()));
+        return alone
+                        && boxes.size() == 2
+                        && (isPlunger(boxes.get(0).box(), boxes.get(1).box())
+                                || isPlunger(boxes.get(1).box(), boxes.get(0).box()))
+                ? Optional.of(Verdict.of(Kind.CYLINDER, 0.9, "barrel with a plunger"))
+                : Optional.empty();
+    }
+
+    private boolean isPlunger(Box q, Box barrel) {
+        boolean upright = barrel.heightPt() > barrel.widthPt();
+        double start = upright ? barrel.y0Pt() : barrel.x0Pt();
+        double end = upright ? barrel.y1Pt() : barrel.x1Pt();
+        double from = upright ? q.y0Pt() : q.x0Pt();
+        double to = upright ? q.y1Pt() : q.x1Pt();
+        double bore = upright ? barrel.widthPt() : barrel.heightPt();
+        double thick = upright ? q.widthPt() : q.heightPt();
+        double aside = upright
+                ? q.center().xPt() - barrel.center().xPt()
+                : q.center().yPt() - barrel.center().yPt();
+        boolean leaves = from < start - p.tolPt() && to < end - p.tolPt() && to > start + p.tolPt()
+                || to > end + p.tolPt() && from > start + p.tolPt() && from < end - p.tolPt();
+        return leaves && Math.abs(aside) < 0.1 * bore && thick > 0.3 * bore && thick < 0.97 * bore;
     }
 
     /** Single boxes, and chambers side by side as one. */

@@ -32,7 +32,7 @@ final class RoundRule {
                     ? Optional.empty()
                     : Optional.of(Verdict.of(Kind.ROTARY_ACTUATOR, 0.85, "half a circle with triangles"));
         }
-        return lettered(c).or(() -> machine(c)).or(() -> gauge(c));
+        return lettered(c).or(() -> machine(c)).or(() -> gauge(c)).or(() -> capped(c));
     }
 
     private double largestPt() {
@@ -125,6 +125,20 @@ final class RoundRule {
         }
         Verdict plain = Verdict.of(Kind.GAUGE, likely, seen).or(Kind.TEST_POINT, 1 - likely);
         return Optional.of(plain);
+    }
+
+    /** An empty circle where a line ends, and beyond it a bar on a stub. */
+    private Optional<Verdict> capped(Shape c) {
+        if (p.contacts().size() != 1) {
+            return Optional.empty();
+        }
+        Direction away = Direction.of(p.contacts().get(0).port().place(), c.center());
+        boolean bar = p.anySolid(s -> Math.abs(Direction.of(s.a(), s.b()).along(away)) < 0.12
+                && onWay(middle(s), c, away, 0.15)
+                && s.lengthPt() > 0.5 * c.sizePt()
+                && s.lengthPt() < 1.6 * c.sizePt());
+        boolean inside = p.anySolid(s -> within(s.a(), c) && within(s.b(), c));
+        return bar && !inside ? Optional.of(Verdict.of(Kind.TEST_POINT, 0.75, "circle under a cap")) : Optional.empty();
     }
 
     /** Two oblique strokes through the centre, square to one another. */

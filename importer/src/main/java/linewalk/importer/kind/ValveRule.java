@@ -55,11 +55,16 @@ final class ValveRule {
         } else if (c.own().get() == PilotFrom.OUTLET) {
             return Verdict.of(Kind.REDUCING_VALVE, aside ? 0.8 : 0.94, arrow + ", pilot from its outlet");
         }
-        return drained(c)
+        boolean relieves = !drained(c) || p.working().stream().anyMatch(x -> x.toTank() && atTip(c, x));
+        return !relieves
                 ? Verdict.of(Kind.SEQUENCE_VALVE, 0.6, arrow + ", pilot from its inlet, a drain at the spring")
                         .or(Kind.RELIEF_VALVE, 0.35)
                 : Verdict.of(Kind.RELIEF_VALVE, 0.93, arrow + ", pilot from its inlet")
                         .or(Kind.SEQUENCE_VALVE, 0.07);
+    }
+
+    private static boolean atTip(Control c, Contact x) {
+        return c.arrow().ahead(c.square().center(), x.port().place()) > 0;
     }
 
     private static Verdict outside(String arrow) {

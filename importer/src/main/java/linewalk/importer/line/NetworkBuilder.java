@@ -218,7 +218,7 @@ public final class NetworkBuilder {
         }
         points.add(to.getValue().place());
         boolean loop = from.getValue() == to.getValue();
-        if (loop && points.size() < 4) {
+        if (loop && points.size() < 4 || points.size() == 2 && drawnAlready(from.getValue(), to.getValue())) {
             return;
         }
         Run run = new Run(
@@ -232,6 +232,12 @@ public final class NetworkBuilder {
         if (!loop) {
             to.getValue().runs().add(run);
         }
+    }
+
+    /** Where the ends of two lines lie on one another. */
+    private static boolean drawnAlready(Node from, Node to) {
+        return from.runs().stream()
+                .anyMatch(r -> r.other(from) == to && r.points().size() == 2);
     }
 
     /** Line ends at figures and flags. */

@@ -29,7 +29,7 @@ public final class WholeStrokes {
         strokes = DashedRings.join(strokes, tolPt);
         // balls are whole only when their own pieces are chained
         strokes = new Chains(tolPt)
-                .join(new Chains(tolPt).join(strokes)).stream()
+                .join(DashedWays.join(new Chains(tolPt).join(strokes), tolPt)).stream()
                         .map(Smooth::seen)
                         .toList();
         return new Marks(marks.widthPt(), marks.heightPt(), strokes, fills, marks.glyphs(), marks.pictures());

@@ -21,6 +21,9 @@ final class ArrowheadFinder {
 
     private static final double LONGEST_ARM_TOL = 20;
 
+    /** An outline that measures more heads than this is the frame of a unit, no symbol. */
+    private static final double ROOM = 15;
+
     private final double tolPt;
     private final Near<Stroke> straight;
     private final Near<Stroke> closed;
@@ -94,8 +97,18 @@ final class ArrowheadFinder {
                 head.tip().plus(-head.direction().dx() * deep, -head.direction().dy() * deep);
         return closed.touching(b.grow(tolPt)).stream()
                 .allMatch(o -> o == s
+                        || isAroundAll(o.box(), s)
                         || o.dash().chain()
-                        || o.points().size() > 3 && !o.box().grow(tolPt).contains(behind));
+                        || o.points().size() > 3 && !isWithin(behind, Outline.of(o)));
+    }
+
+    private boolean isWithin(Point p, Outline o) {
+        return o.covers(p) || o.box().grow(tolPt).contains(p) && o.edgeDistancePt(p) <= tolPt;
+    }
+
+    private static boolean isAroundAll(Box outline, Stroke head) {
+        double size = Math.max(head.box().widthPt(), head.box().heightPt());
+        return Math.min(outline.widthPt(), outline.heightPt()) > ROOM * size;
     }
 
     private boolean endsAt(Point p) {

@@ -18,6 +18,9 @@ final class FigureFinder {
     /** How far around its outlines a figure may have small strokes, as a share of its size. */
     private static final double REACH = 0.8;
 
+    /** The same of springs, which are longer than the ball that they hold. */
+    private static final double SPRING_REACH = 2;
+
     /** A stroke that touches nothing belongs to a figure this near, as a share of the figure's size. */
     private static final double NEAR = 0.35;
 
@@ -39,6 +42,7 @@ final class FigureFinder {
     private final Set<Stroke> left = Collections.newSetFromMap(new IdentityHashMap<>());
     private final List<Body> bodies = new ArrayList<>();
     private final List<Body> reservoirs = new ArrayList<>();
+    private Near<Body> figures;
 
     /** @param leaders of notes: strokes that may touch a figure and say nothing of where its own strokes lead */
     FigureFinder(List<Outline> outlines, List<Outline> flags, List<Stroke> strokes, Set<Stroke> leaders, double tolPt) {
@@ -58,6 +62,7 @@ final class FigureFinder {
         List<Stroke> open = strokes.stream().filter(left::contains).toList();
         reservoirs.addAll(new ReservoirFinder(open, flags, touch, tolPt).find());
         reservoirs.forEach(tank -> tank.marks().forEach(left::remove));
+        figures = new Near<>(bodies, Body::core);
         for (Body b : bodies) {
             takeSurelyOwn(b);
         }
@@ -105,22 +110,23 @@ final class FigureFinder {
         }
     }
 
-    private Box reach(Body b) {
+    private Box reach(Body b, double sizes) {
         Box core = b.core();
         double size =
                 Math.min(Math.max(core.widthPt(), core.heightPt()), 2 * Math.min(core.widthPt(), core.heightPt()));
-        return core.grow(REACH * size + tolPt);
+        return core.grow(sizes * size + tolPt);
     }
 
     /** Inside the outline, springs, and strokes that hang free beside it. */
     private void takeSurelyOwn(Body b) {
-        Box reach = reach(b);
+        Box reach = reach(b, REACH);
         double near = NEAR * Math.min(b.core().widthPt(), b.core().heightPt()) + tolPt;
         boolean grown = true;
         for (int round = 0; grown && round < 3; round++) {
             grown = false;
-            for (Stroke s : touch.in(reach)) {
-                if (left.contains(s) && surelyOwn(b, s, near)) {
+            for (Stroke s : touch.in(reach(b, SPRING_REACH))) {
+                boolean within = reach.contains(s.box()) || Motif.zigzag(s);
+                if (within && left.contains(s) && surelyOwn(b, s, near)) {
                     take(b, s);
                     grown = true;
                 }
@@ -133,9 +139,21 @@ final class FigureFinder {
         if (inside && middleInside(b, s)) {
             return true;
         }
-        double gap = s.points().stream().mapToDouble(b::distancePt).min().orElse(Double.MAX_VALUE);
+        double gap = gap(b, s);
         boolean hangs = touch.ofEnds(s).isEmpty() && !reachesOut(b, s) || arm(b, s);
-        return gap <= (Motif.zigzag(s) ? tolPt : nearPt) && (Motif.zigzag(s) || hangs);
+        return gap <= (Motif.zigzag(s) ? tolPt : nearPt) && (Motif.zigzag(s) || hangs) && isNearest(b, s, gap);
+    }
+
+    /** Beside a filter stands the check of its bypass, which has strokes of its own. */
+    private boolean isNearest(Body b, Stroke s, double gapPt) {
+        return gapPt <= tolPt
+                || figures.touching(s.box().grow(gapPt)).stream()
+                        .filter(o -> o != b)
+                        .noneMatch(o -> gap(o, s) < gapPt - tolPt);
+    }
+
+    private static double gap(Body b, Stroke s) {
+        return s.points().stream().mapToDouble(b::distancePt).min().orElse(Double.MAX_VALUE);
     }
 
     /** One arm of a seat: its free end stands beside the outline, its other end where the line comes in. */
@@ -179,7 +197,7 @@ final class FigureFinder {
 
     /** Groups of touching small strokes around the figure that lead nowhere else. */
     private void takeConnected(Body b) {
-        Box reach = reach(b);
+        Box reach = reach(b, REACH);
         Set<Stroke> candidates = touch.in(reach);
         candidates.removeIf(s -> !left.contains(s));
         Set<Stroke> seen = Collections.newSetFromMap(new IdentityHashMap<>());
@@ -220,6 +238,9 @@ final class FigureFinder {
 
     /** No end lies on line work outside the group or on another figure, and no line ends on it. */
     private boolean leadsNowhere(Stroke s, List<Stroke> group, Body b) {
+        if (reservoirs.stream().anyMatch(t -> t.covers(s.first()) || t.covers(s.last()))) {
+            return false;
+        }
         for (Stroke other : touch.ofEnds(s)) {
             boolean own = group.contains(other)
                     || b.marks().contains(other)

@@ -1,19 +1,27 @@
 package linewalk.importer.symbol;
 
 import java.util.List;
+import java.util.stream.IntStream;
+import linewalk.drawing.Box;
 import linewalk.drawing.Point;
 import linewalk.importer.page.Direction;
 import linewalk.importer.page.Near;
 import linewalk.importer.page.Segment;
 import linewalk.importer.page.Stroke;
 
-/** Boxes of which three sides are drawn, on the side of a figure of the same pen: a solenoid, the pilot stage of a valve. */
+/**
+ * Boxes of which three sides are drawn: on the side of a figure of the same pen, a solenoid or the pilot stage of a valve;
+ * around the plunger that leaves through the open side, the barrel of a ram.
+ */
 final class OpenBoxes {
 
     /** How much longer than the open side its figure is at most; frames of units are longer. */
     private static final double FIGURE = 6;
 
     private static final double ONE_PEN = 1.1;
+
+    /** How thick a plunger is at least, in bores of its barrel. */
+    private static final double PLUNGER = 0.3;
 
     private final Near<Stroke> figures;
     private final double tolPt;
@@ -28,8 +36,55 @@ final class OpenBoxes {
     static List<Stroke> close(List<Stroke> strokes, double tolPt) {
         OpenBoxes boxes = new OpenBoxes(strokes, tolPt);
         return strokes.stream()
-                .map(s -> boxes.isOpen(s) ? new Stroke(s.points(), true, false, s.widthPt(), s.dash(), s.filled()) : s)
+                .map(s -> boxes.isOpen(s) || boxes.isBarrel(s) ? closed(s) : s)
                 .toList();
+    }
+
+    /** Without what is drawn of the open side. */
+    private static Stroke closed(Stroke s) {
+        List<Point> corners =
+                s.points().subList(s.points().size() / 2 - 2, s.points().size() / 2 + 2);
+        return new Stroke(corners, true, false, s.widthPt(), s.dash(), s.filled());
+    }
+
+    /** Three sides, the open one perhaps begun from both ends, and a box of its own through what is left of it. */
+    private boolean isBarrel(Stroke s) {
+        int n = s.points().size();
+        boolean sides = !s.closed() && !s.curved() && s.dash().solid() && (n == 4 || n == 6);
+        if (!sides || !IntStream.range(1, n - 1).allMatch(i -> square(s, i))) {
+            return false;
+        }
+        Segment open = new Segment(s.first(), s.last());
+        Box barrel = s.box();
+        boolean atEnd =
+                !barrel.grow(-tolPt).contains(s.first()) && !barrel.grow(-tolPt).contains(s.last());
+        return atEnd && figures.touching(barrel).stream().anyMatch(f -> isPlunger(f, barrel, open));
+    }
+
+    private boolean isPlunger(Stroke figure, Box barrel, Segment open) {
+        Box b = figure.box();
+        boolean upright = open.horizontal();
+        double bore = upright ? barrel.widthPt() : barrel.heightPt();
+        double across = upright ? b.widthPt() : b.heightPt();
+        double aside = upright
+                ? b.center().xPt() - barrel.center().xPt()
+                : b.center().yPt() - barrel.center().yPt();
+        double at = upright ? open.a().yPt() : open.a().xPt();
+        double inside = upright ? barrel.center().yPt() : barrel.center().xPt();
+        double from = upright ? b.y0Pt() : b.x0Pt();
+        double to = upright ? b.y1Pt() : b.x1Pt();
+        double in = at > inside ? at - from : to - at;
+        double out = at > inside ? to - at : at - from;
+        double depth = upright ? barrel.heightPt() : barrel.widthPt();
+        return figure.points().size() == 4
+                && (upright || open.vertical())
+                && Math.abs(aside) < tolPt
+                && across > PLUNGER * bore
+                && across < open.lengthPt() + tolPt
+                && across < bore - tolPt
+                && in > tolPt
+                && in < depth - tolPt
+                && out > tolPt;
     }
 
     private boolean isOpen(Stroke s) {

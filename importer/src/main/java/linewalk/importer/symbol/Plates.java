@@ -4,13 +4,20 @@ import java.util.ArrayList;
 import java.util.List;
 import linewalk.drawing.Box;
 import linewalk.drawing.Point;
+import linewalk.importer.page.Segment;
 import linewalk.importer.page.Stroke;
 
-/** A brake's shoe or a piston's head: a thin empty plate at the end of a figure's rod is part of the figure. */
+/**
+ * A brake's shoe or a piston's head: a thin empty plate at the end of a figure's rod is part of the figure. So is the knob
+ * of a lever, a small empty circle at the end of an oblique stroke.
+ */
 final class Plates {
 
     private static final double THIN = 0.25;
     private static final double ASPECT = 3;
+
+    /** How large a knob is at most, in sizes of its figure. */
+    private static final double KNOB = 0.3;
 
     private final List<Body> bodies;
     private final List<Stroke> strokes;
@@ -28,15 +35,50 @@ final class Plates {
         for (Body plate : List.copyOf(bodies)) {
             if (thin(plate)) {
                 join(plate, rods);
+            } else if (empty(plate) && plate.outlines().get(0).circle()) {
+                knob(plate, rods);
             }
         }
         return rods;
     }
 
+    private void knob(Body knob, List<Stroke> rods) {
+        List<Stroke> levers = strokes.stream()
+                .filter(s -> knob.distancePt(s.first()) <= tolPt || knob.distancePt(s.last()) <= tolPt)
+                .toList();
+        if (levers.size() != 1 || !levers.get(0).dash().solid()) {
+            return;
+        }
+        Stroke lever = levers.get(0);
+        boolean last = knob.distancePt(lever.last()) <= tolPt;
+        Point far = last ? lever.first() : lever.last();
+        Point end = last ? lever.last() : lever.first();
+        Point before = lever.points().get(last ? lever.points().size() - 2 : 1);
+        Segment held = new Segment(before, end);
+        bodies.stream()
+                .filter(b -> b != knob && !b.reservoir() && small(knob, b) && b.distancePt(far) <= tolPt)
+                .filter(b -> !held.horizontal() && !held.vertical())
+                .findFirst()
+                .ifPresent(b -> {
+                    b.addAll(knob);
+                    b.add(lever);
+                    rods.add(lever);
+                    bodies.remove(knob);
+                });
+    }
+
+    private static boolean small(Body knob, Body b) {
+        return knob.core().widthPt()
+                < KNOB * Math.min(b.core().widthPt(), b.core().heightPt());
+    }
+
+    private static boolean empty(Body b) {
+        return b.outlines().size() == 1 && b.marks().isEmpty();
+    }
+
     private static boolean thin(Body b) {
         Box c = b.core();
-        return b.outlines().size() == 1
-                && b.marks().isEmpty()
+        return empty(b)
                 && b.outlines().get(0).corners() == 4
                 && Math.max(c.widthPt(), c.heightPt()) > ASPECT * Math.min(c.widthPt(), c.heightPt());
     }

@@ -21,7 +21,7 @@ import linewalk.importer.page.Stroke;
  *
  * <p>Needs the page's marks, labels and frame. Leaves every stroke in one place: the figure of a part, a flag, an
  * enclosure, a table, the frame, or line work. Order: tables, enclosures and port marks, flags, figures of touching
- * outlines, reservoirs, then the small strokes that belong to figures.
+ * outlines, reservoirs, then the small strokes that belong to figures. The clouds of revisions are left out.
  */
 public final class SymbolFinder {
 
@@ -45,8 +45,10 @@ public final class SymbolFinder {
         this.labels = labels;
         this.frame = frame;
         this.tolPt = marks.tolerancePt();
-        this.strokes =
-                new ArrayList<>(OpenBoxes.close(new Loops(tolPt, marks.widthPt()).close(marks.strokes()), tolPt));
+        Set<Stroke> clouds = Clouds.find(marks.strokes(), tolPt);
+        List<Stroke> drawn =
+                marks.strokes().stream().filter(s -> !clouds.contains(s)).toList();
+        this.strokes = new ArrayList<>(OpenBoxes.close(new Loops(tolPt, marks.widthPt()).close(drawn), tolPt));
     }
 
     public static Symbols find(Marks marks, List<Label> labels, Frame frame, FlagTest flags) {

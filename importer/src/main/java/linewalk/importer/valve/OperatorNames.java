@@ -27,8 +27,10 @@ final class OperatorNames {
     /** Another reading of letters that were drawn counts where it makes a usual name and is this likely, against the first. */
     private static final double LIKELY = 0.3;
 
-    /** How far off it may stand, in text sizes. */
+    /** How far off it may stand, in text sizes; names in the usual forms stand further off too. */
     private static final double REACH = 2.2;
+
+    private static final double USUAL_REACH = 3.5;
 
     private final List<Label> labels;
     private final Lie lie;
@@ -41,18 +43,18 @@ final class OperatorNames {
     }
 
     Optional<String> of(Operator o, Operator other) {
-        Optional<String> usual =
-                of(o, other, l -> name(l.text(), FORMS.get(0))).or(() -> of(o, other, OperatorNames::read));
+        Optional<String> usual = of(o, other, USUAL_REACH, l -> name(l.text(), FORMS.get(0)))
+                .or(() -> of(o, other, REACH, OperatorNames::read));
         for (Pattern form : FORMS.subList(1, FORMS.size())) {
-            usual = usual.or(() -> of(o, other, l -> name(l.text(), form)));
+            usual = usual.or(() -> of(o, other, REACH, l -> name(l.text(), form)));
         }
         return usual;
     }
 
-    private Optional<String> of(Operator o, Operator other, Function<Label, Optional<String>> name) {
+    private Optional<String> of(Operator o, Operator other, double reach, Function<Label, Optional<String>> name) {
         Optional<Label> found = labels.stream()
                 .filter(l -> !used.contains(l) && name.apply(l).isPresent())
-                .filter(l -> gap(o, l) < REACH * l.sizePt() && gap(o, l) <= gap(other, l))
+                .filter(l -> gap(o, l) < reach * l.sizePt() && gap(o, l) <= gap(other, l))
                 .min(Comparator.comparingDouble(l -> gap(o, l)));
         found.ifPresent(used::add);
         return found.flatMap(name);

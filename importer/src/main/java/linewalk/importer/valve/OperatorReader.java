@@ -105,8 +105,9 @@ final class OperatorReader {
     }
 
     Operator read() {
-        List<Ink> springs = parts.stream().filter(k -> k.zigzag(0.05 * sidePt)).toList();
-        boolean detent = parts.stream().anyMatch(k -> k.notched(0.04 * sidePt));
+        List<Ink> zigzags = parts.stream().filter(k -> k.zigzag(0.05 * sidePt)).toList();
+        List<Ink> springs = zigzags.stream().filter(k -> !onBase(k)).toList();
+        boolean detent = springs.size() < zigzags.size() || parts.stream().anyMatch(k -> k.notched(0.04 * sidePt));
         List<Ink> rest = parts.stream().filter(k -> !springs.contains(k)).toList();
         HeadFinder heads = new HeadFinder(rest, sidePt, tolPt);
         List<Segment> oblique = oblique(rest.stream()
@@ -124,6 +125,14 @@ final class OperatorReader {
         How how = solenoid ? How.SOLENOID : pilot ? How.PILOT : lever ? How.LEVER : null;
         boolean present = how != null || !boxes.isEmpty() && !detent;
         return new Operator(how, present, !springs.isEmpty(), detent, solenoid && through, around(springs));
+    }
+
+    /** Notches hang on a rule that runs all along them. */
+    private boolean onBase(Ink zigzag) {
+        Box b = zigzag.box();
+        return Ruling.level(parts, tolPt).stream()
+                .filter(r -> r.spans(b.x0Pt(), b.x1Pt(), tolPt))
+                .anyMatch(r -> Math.min(Math.abs(r.atPt() - b.y0Pt()), Math.abs(r.atPt() - b.y1Pt())) <= tolPt);
     }
 
     /** The operator without its spring, else the row's end. */

@@ -32,6 +32,15 @@ class OperatorNamesTest {
         assertThat(names.of(RIGHT, LEFT)).contains("Y4B");
     }
 
+    /** A voltage or a word may stand nearer, but is no name. */
+    @Test
+    void aUsualNameMayStandFurtherOffThanAnother() {
+        Label far = new Label("-MB5", new Box(75, 135, 90, 142), 7, 0, List.of(), List.of());
+        Label word = new Label("QX7", new Box(75, 135, 90, 142), 7, 0, List.of(), List.of());
+        assertThat(names(far).of(LEFT, RIGHT)).contains("-MB5");
+        assertThat(names(word).of(LEFT, RIGHT)).isEmpty();
+    }
+
     @Test
     void anotherReadingThatIsAUsualNameIsLikelierThanAnUnusualOne() {
         Label speck = label("LY4A", 82, new Reading("LY4A", 0.09), new Reading("-Y4A", 0.09));

@@ -9,7 +9,7 @@ import linewalk.drawing.Position;
 /**
  * Which position each part is in. In this order: what the chart says of a lever; energised solenoids, where a two-stage
  * valve's external pilot supply is fed; the pilot under the greater pressure; where a detent keeps it; rest. Null where
- * that tells nothing.
+ * that tells nothing, and where a solenoid without a name may move it.
  */
 final class Positions {
 
@@ -51,6 +51,8 @@ final class Positions {
             return null;
         } else if (on.size() == 1 && supplied(p, ranks)) {
             return on.get(0);
+        } else if (on.isEmpty() && c.positions().stream().anyMatch(Position::isUnnamed)) {
+            return null;
         }
         Position piloted = piloted(p, ranks);
         return piloted != null ? piloted : unmoved(c);
