@@ -170,7 +170,11 @@ final class SheetReader implements AutoCloseable {
         List<Label> texts = ReferenceFinder.others(labels, grammar);
         List<Label> maybe = labels.stream().filter(l -> !texts.contains(l)).toList();
         List<Net> nets = NetworkBuilder.build(symbols, marks.fills(), texts, maybe);
-        References references = ReferenceFinder.find(labels, frame, symbols, nets, grammar);
+        // wherever the page prints its own drawing number, such as A400-C2, it leads nowhere
+        List<Label> leading = labels.stream()
+                .filter(l -> !l.text().equals(title.drawingNumber()))
+                .toList();
+        References references = ReferenceFinder.find(leading, frame, symbols, nets, grammar);
         List<Net> lines =
                 new NotLines(symbols.tolerancePt(), references.at().keySet(), symbols.arrows(), labels).without(nets);
 

@@ -40,6 +40,21 @@ class ReferenceTest {
         joined(lineTo(505).polygon(500, 310, 510, 290, 570, 290, 560, 310).text(517, 303, "2/B4"), "2/B4");
     }
 
+    /** A ruling of the title block ends at it. */
+    @Test
+    void thePagesOwnDrawingNumberIsNone() {
+        Drawn block = Drawn.page()
+                .line(800, 790, 1150, 790)
+                .line(800, 820, 1150, 820)
+                .line(800, 790, 800, 820)
+                .line(1000, 790, 1000, 805)
+                .text(950, 800, "DRAWING NO.")
+                .text(985, 816, "HP63-H07");
+
+        assertThat(Said.references(block.read())).isEmpty();
+        assertThat(block.read().drawingNumber()).isEqualTo("HP63-H07");
+    }
+
     @Test
     void inAFlagOfSingleStrokes() {
         Drawn d = lineTo(500)

@@ -229,7 +229,7 @@ final class Sifter {
         double odds = p / (1 - p);
         int like = strongForms.getOrDefault(one(r.form()), 0) - (strong.contains(r) ? 1 : 0);
         boolean known = s.targets().stream().anyMatch(this::known);
-        double form = isForeign(r.form()) && !known ? foreign(s) : form(like, known);
+        double form = !known && (isForeign(r.form()) || isRare(like)) ? foreign(s) : form(like);
         if (form <= RARE_AND_STRANGE) {
             strange.add(r.id());
         }
@@ -283,11 +283,12 @@ final class Sifter {
     }
 
     /** @param like how many others of the set are printed in this form */
-    private double form(int like, boolean known) {
-        if (strong.size() >= 10 && like * 20 < strong.size()) {
-            return known ? RARE_FORM : RARE_AND_STRANGE;
-        }
-        return like >= 10 ? USUAL_FORM : like >= 3 ? COMMON_FORM : 1;
+    private double form(int like) {
+        return isRare(like) ? RARE_FORM : like >= 10 ? USUAL_FORM : like >= 3 ? COMMON_FORM : 1;
+    }
+
+    private boolean isRare(int like) {
+        return strong.size() >= 10 && like * 20 < strong.size();
     }
 
     private Ref ref(PageDraft page, Placing placing, ReferenceReading r, Says says, double confidence) {

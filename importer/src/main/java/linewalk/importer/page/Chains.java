@@ -71,26 +71,34 @@ final class Chains {
             first = extend(start, first, points, false);
         }
         boolean ring = first.equals(last) && points.size() > 3;
-        List<Point> all = new ArrayList<>(points);
+        if (points.size() == start.points().size() && !ring) {
+            return start;
+        }
+        List<Point> all = bends(List.copyOf(points));
         if (ring) {
             all.remove(all.size() - 1);
+            // the first piece may lie in the middle of a side
+            if (all.size() > 3 && isStraight(all.get(all.size() - 1), all.get(0), all.get(1))) {
+                all.remove(0);
+            }
         }
-        return points.size() == start.points().size() && !ring
-                ? start
-                : new Stroke(bends(all), ring, false, start.widthPt(), start.dash(), false);
+        return new Stroke(all, ring, false, start.widthPt(), start.dash(), false);
     }
 
     /** Without the points at which the pieces of one straight line met. */
     private List<Point> bends(List<Point> points) {
         List<Point> bends = new ArrayList<>(List.of(points.get(0)));
         for (int i = 1; i < points.size() - 1; i++) {
-            Segment past = new Segment(bends.get(bends.size() - 1), points.get(i + 1));
-            if (past.distancePt(points.get(i)) > STRAIGHT_TOL * tolPt) {
+            if (!isStraight(bends.get(bends.size() - 1), points.get(i), points.get(i + 1))) {
                 bends.add(points.get(i));
             }
         }
         bends.add(points.get(points.size() - 1));
         return bends;
+    }
+
+    private boolean isStraight(Point before, Point at, Point after) {
+        return new Segment(before, after).distancePt(at) <= STRAIGHT_TOL * tolPt;
     }
 
     /** Adds what continues at one end; returns the corner where it stops. */

@@ -24,6 +24,9 @@ final class DashedWays {
     private static final double LONGEST_TOL = 45;
     private static final double EVEN = 0.35;
 
+    /** Programs fit dashes to the leg: they differ this much around a corner. */
+    private static final double ABOUT = 1.5;
+
     /** Dashes of a chain line are this much longer than its dots. */
     private static final double CHAIN = 1.8;
 
@@ -182,17 +185,17 @@ final class DashedWays {
         double most = w.gaps.stream().mapToDouble(g -> g).max().orElse(0);
         boolean several = dash > 0
                 ? !solid.isEmpty() && longest < 1.15 * dash
-                : solid.size() >= (goesOnFromDashed(w) ? LEG : PIECES);
+                : solid.size() >= (goesOnFromDashed(w, longest) ? LEG : PIECES);
         return several && most - least < EVEN * most + 0.1 * tolPt;
     }
 
-    /** Begins or ends where a dashed stroke of its pen does. */
-    private boolean goesOnFromDashed(Way w) {
+    /** Begins or ends where a dashed stroke of its pen does, whose dashes are about as long. */
+    private boolean goesOnFromDashed(Way w, double longest) {
         End first = w.entered.get(0);
         End last = w.entered.get(w.entered.size() - 1).other();
         return !w.ring
                 && List.of(first, last).stream().anyMatch(e -> ends.within(e.place(), tolPt).stream()
-                        .anyMatch(o -> !o.stroke.dash().solid()
+                        .anyMatch(o -> longest < ABOUT * o.stroke.dash().onPt()
                                 && samePen(o.stroke, e.stroke)
                                 && o.place().distancePt(e.place()) <= tolPt));
     }

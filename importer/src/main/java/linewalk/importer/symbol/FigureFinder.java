@@ -9,7 +9,9 @@ import java.util.List;
 import java.util.Set;
 import linewalk.drawing.Box;
 import linewalk.drawing.Point;
+import linewalk.importer.page.Direction;
 import linewalk.importer.page.Near;
+import linewalk.importer.page.Segment;
 import linewalk.importer.page.Stroke;
 
 /** Outlines that touch become one figure; then it takes the small strokes that belong to it. */
@@ -125,7 +127,7 @@ final class FigureFinder {
         for (int round = 0; grown && round < 3; round++) {
             grown = false;
             for (Stroke s : touch.in(reach(b, SPRING_REACH))) {
-                boolean within = reach.contains(s.box()) || Motif.zigzag(s);
+                boolean within = reach.contains(s.box()) || Motif.zigzag(s) || isPlate(b, s);
                 if (within && left.contains(s) && surelyOwn(b, s, near)) {
                     take(b, s);
                     grown = true;
@@ -136,7 +138,7 @@ final class FigureFinder {
 
     private boolean surelyOwn(Body b, Stroke s, double nearPt) {
         boolean inside = s.points().stream().allMatch(p -> b.covers(p) || onOutline(b, p));
-        if (inside && middleInside(b, s)) {
+        if (inside && middleInside(b, s) || isPlate(b, s)) {
             return true;
         }
         double gap = gap(b, s);
@@ -144,11 +146,26 @@ final class FigureFinder {
         return gap <= (Motif.zigzag(s) ? tolPt : nearPt) && (Motif.zigzag(s) || hangs) && isNearest(b, s, gap);
     }
 
-    /** Beside a filter stands the check of its bypass, which has strokes of its own. */
+    /** The rule across the end of a spring of the figure; a line may come in on its other side. */
+    private boolean isPlate(Body b, Stroke s) {
+        return s.points().size() == 2
+                && b.marks().stream()
+                        .filter(Motif::zigzag)
+                        .anyMatch(m -> (holds(s, m.first()) || holds(s, m.last()))
+                                && Math.abs(Direction.of(m.first(), m.last()).along(Direction.of(s.first(), s.last())))
+                                        < 0.5
+                                && s.lengthPt() < m.first().distancePt(m.last()) + tolPt);
+    }
+
+    private boolean holds(Stroke s, Point p) {
+        return new Segment(s.first(), s.last()).distancePt(p) <= tolPt;
+    }
+
+    /** Beside a filter stands the ball of its bypass, which has the arms of its seat around it. */
     private boolean isNearest(Body b, Stroke s, double gapPt) {
         return gapPt <= tolPt
                 || figures.touching(s.box().grow(gapPt)).stream()
-                        .filter(o -> o != b)
+                        .filter(o -> o != b && o.outlines().stream().anyMatch(Outline::circle))
                         .noneMatch(o -> gap(o, s) < gapPt - tolPt);
     }
 
