@@ -26,6 +26,9 @@ record ScannedEnds(SheetReading reading) {
 
     private static final double REFERENCE_SURE = 0.9;
 
+    /** Readings this likely against the first are as good. */
+    private static final double AS_LIKELY = 0.8;
+
     /** The least margin of a sheet outside its grid, in widths of a band. */
     private static final double EDGE = 0.05;
 
@@ -58,9 +61,12 @@ record ScannedEnds(SheetReading reading) {
                 .filter(x -> x.id().equals(at.reference()))
                 .findFirst()
                 .orElseThrow();
+        double likely = f.readings().isEmpty() ? 0 : f.readings().get(0).likelihood() * AS_LIKELY;
+        // which of several it is, the set decides
         boolean zoned = reading.grid() == null
                 || f.readings().isEmpty()
-                || f.readings().get(0).targets().stream().allMatch(t -> t.zone() == null || onGrid(t.zone()));
+                || f.readings().stream().filter(r -> r.likelihood() >= likely).anyMatch(r -> r.targets().stream()
+                        .allMatch(t -> t.zone() == null || onGrid(t.zone())));
         return zoned && f.confidence() >= REFERENCE_SURE;
     }
 

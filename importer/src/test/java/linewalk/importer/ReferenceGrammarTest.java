@@ -68,6 +68,7 @@ class ReferenceGrammarTest {
     @ParameterizedTest
     @CsvSource({
         "SHT 2 ZN C-7, 2/C7",
+        "SHT13ZNC-1, 13/C1",
         "SHEET 2 ZONE C7, 2/C7",
         "Sheet 2 (C7), 2/C7",
         "'SH 2, C7', 2/C7",

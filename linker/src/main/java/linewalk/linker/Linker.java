@@ -66,6 +66,7 @@ public final class Linker {
         Qualifier.fill(pages);
         layTags(tags, board);
         new PartEvidence(parts).fill(pages);
+        CoilNames.read(pages, chart);
         MateTags mateTags = new MateTags(board);
         each(tags, HandTag.OfMate.class, mateTags::prepare);
         Sifter sifter = new Sifter(pages, findings);

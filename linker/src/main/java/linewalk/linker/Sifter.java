@@ -229,7 +229,7 @@ final class Sifter {
         double odds = p / (1 - p);
         int like = strongForms.getOrDefault(one(r.form()), 0) - (strong.contains(r) ? 1 : 0);
         boolean known = s.targets().stream().anyMatch(this::known);
-        double form = !known && (isForeign(r.form()) || isRare(like)) ? foreign(s) : form(like);
+        double form = known ? form(like) : isForeign(r.form()) ? foreign(s) : isRare(like) ? strange(r, s) : form(like);
         if (form <= RARE_AND_STRANGE) {
             strange.add(r.id());
         }
@@ -249,6 +249,11 @@ final class Sifter {
         return strongOnes >= SEVERAL
                 && knownOnes * 4 <= strongOnes
                 && knownForms.values().stream().anyMatch(n -> n >= SEVERAL && n > knownOnes);
+    }
+
+    /** A zone that was read from drawn letters may be another. */
+    private double strange(ReferenceReading r, Says s) {
+        return r.origin() == Origin.TEXT ? foreign(s) : RARE_AND_STRANGE;
     }
 
     private double foreign(Says s) {

@@ -11,6 +11,9 @@ import linewalk.importer.symbol.Arrowhead;
 /** Heads with the shafts that they stand on; a head without a shaft is no arrow. */
 final class ArrowFinder {
 
+    /** How far before its head a shaft may stop, in sizes of the head: the pen of the head may be thick. */
+    private static final double GAP = 0.35;
+
     private final List<Triangle> triangles;
     private final List<Arrowhead> heads;
     private final List<Segment> solid;
@@ -88,13 +91,18 @@ final class ArrowFinder {
         return Optional.ofNullable(best);
     }
 
+    private static boolean inLine(Segment s, Point base, double near) {
+        return Direction.of(s.a(), s.b()).aside(s.a(), base) <= near;
+    }
+
     /** The far end of the longest piece that comes from behind through the base. */
     private Optional<Point> shaft(Point tip, Point base, double sizePt) {
         Direction back = Direction.of(tip, base);
         double near = Math.max(0.6 * tolPt, 0.12 * sizePt);
         Point best = null;
         for (Segment s : solid) {
-            if (Math.abs(Direction.of(s.a(), s.b()).along(back)) < 0.97 || s.distancePt(base) > near) {
+            boolean reaches = s.distancePt(base) <= near || s.distancePt(base) < GAP * sizePt && inLine(s, base, near);
+            if (Math.abs(Direction.of(s.a(), s.b()).along(back)) < 0.97 || !reaches) {
                 continue;
             }
             Point far = back.ahead(tip, s.a()) > back.ahead(tip, s.b()) ? s.a() : s.b();

@@ -53,7 +53,7 @@ public final class KindReader {
      * @param scanned marks are what an image shows: what is left over inside a figure may be what was not made out
      */
     public KindReader(Marks marks, List<Label> labels, Symbols symbols, Set<Body> named, boolean scanned) {
-        pictures = new PictureMaker(marks, labels, symbols, named);
+        pictures = new PictureMaker(marks, labels, symbols, named, scanned);
         this.scanned = scanned;
     }
 

@@ -31,10 +31,15 @@ final class PictureMaker {
     private final Near<Fill> fills;
     private final Near<Arrowhead> heads;
     private final Near<Label> labels;
+    private final boolean scanned;
 
-    /** @param named figures that are parts of their own */
-    PictureMaker(Marks marks, List<Label> labels, Symbols symbols, Set<Body> named) {
+    /**
+     * @param named figures that are parts of their own
+     * @param scanned springs may have come apart
+     */
+    PictureMaker(Marks marks, List<Label> labels, Symbols symbols, Set<Body> named, boolean scanned) {
         this.symbols = symbols;
+        this.scanned = scanned;
         this.nameless = new Near<>(
                 symbols.bodies().stream()
                         .filter(b -> !named.contains(b) && !b.reservoir())
@@ -63,6 +68,13 @@ final class PictureMaker {
         Pieces pieces = new Pieces(reach);
         strokes.forEach(pieces::add);
         pieces.finish(symbols.tolerancePt());
+        if (scanned && pieces.springs.isEmpty()) {
+            Fragments fragments = new Fragments(pieces.solid, symbols.tolerancePt());
+            shapes.stream()
+                    .filter(s -> s.form() == Form.SQUARE || s.form() == Form.BOX)
+                    .filter(s -> shapes.stream().noneMatch(s::holds))
+                    .forEach(s -> fragments.springOn(s).ifPresent(pieces.springs::add));
+        }
         List<Triangle> triangles = triangles(shapes, reach);
         triangles.addAll(notches);
         List<Arrow> arrows =

@@ -21,7 +21,7 @@ public final class Confusions {
     }
 
     /** The text with one of its letters taken for another. */
-    static List<String> variants(String text) {
+    public static List<String> variants(String text) {
         List<String> out = new ArrayList<>();
         for (int i = 0; i < text.length(); i++) {
             for (String other : others(text.substring(i, i + 1))) {

@@ -61,6 +61,10 @@ public final class ReferenceGrammar {
     private static final Pattern NAMED = Pattern.compile("(\\S.*?\\S|\\S)/(" + SHEET + ")[.:](" + ZONE + ")");
     private static final Pattern WORDED = Pattern.compile(
             SHEET_WORD + " ?(" + SHEET + ")[,;:. /-]*(?:" + ZONE_WORD + " ?)?[(\\[]?(" + ZONE + ")[)\\]]?");
+    /** Without blanks the word for the zone is none of its letters, nor of the sheet's: {@code SHT13ZNC-1}. */
+    private static final Pattern BOTH_WORDED =
+            Pattern.compile(SHEET_WORD + " ?(" + SHEET + ")[,;:. /-]*" + ZONE_WORD + " ?[(\\[]?(" + ZONE + ")[)\\]]?");
+
     private static final Pattern ZONE_WORDED = Pattern.compile(
             "(?:" + ZONE_WORD + " ?)?(" + ZONE + ")[,;:. /-]*(?:ON )?" + SHEET_WORD + " ?(" + SHEET + ")");
     private static final Pattern WORDED_SHEET = Pattern.compile(SHEET_WORD + " ?(" + SHEET + ")");
@@ -167,7 +171,10 @@ public final class ReferenceGrammar {
     }
 
     private static Optional<Parsed> single(String text) {
-        Matcher m = WORDED.matcher(text);
+        Matcher m = BOTH_WORDED.matcher(text);
+        if (!m.matches()) {
+            m = WORDED.matcher(text);
+        }
         if (m.matches()) {
             return Optional.of(parsed(text, Map.of(target(m.group(1), m.group(2)), 1.0), true));
         }

@@ -64,7 +64,9 @@ final class GapBridge {
                     && (textBetween(a.place(), best.place())
                             || crossedBetween(a, best)
                             || dashBetween(a, best)
-                            || dashBetween(best, a))) {
+                            || dashBetween(best, a)
+                            || lastGap(a, best)
+                            || lastGap(best, a))) {
                 join(a, best);
             }
         }
@@ -81,13 +83,20 @@ final class GapBridge {
     }
 
     private boolean faces(Node a, Node b, Direction out) {
-        boolean oneStyle = a.run().dash().solid() == b.run().dash().solid()
+        boolean oneStyle = (a.run().dash().solid() == b.run().dash().solid() || lastGap(a, b) || lastGap(b, a))
                 && Math.abs(a.run().widthPt() - b.run().widthPt())
                         <= 0.5 * Math.max(a.run().widthPt(), b.run().widthPt());
         return oneStyle
                 && out.ahead(a.place(), b.place()) > 0
                 && out.aside(a.place(), b.place()) < 1.5 * tolPt
                 && out.along(b.run().outward(b)) < -0.98;
+    }
+
+    /** A dashed line's last gap, before what is drawn solid: its stub at a port, the shaft of its arrow. */
+    private static boolean lastGap(Node dashed, Node solid) {
+        return solid.run().dash().solid()
+                && dashed.place().distancePt(solid.place())
+                        < dashed.run().dash().onPt();
     }
 
     private boolean textBetween(Point a, Point b) {

@@ -154,6 +154,9 @@ public final class NotLines {
                 continue;
             }
             List<Run> way = Net.leg(end);
+            if (way.stream().anyMatch(r -> references.contains(r.from()) || references.contains(r.to()))) {
+                continue;
+            }
             Run last = way.get(way.size() - 1);
             boolean says = pointedAt(last.from()) || pointedAt(last.to()) || textAt(end);
             boolean points = says && way.stream().anyMatch(NotLines::oblique);

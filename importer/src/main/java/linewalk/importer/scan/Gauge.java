@@ -23,6 +23,11 @@ final class Gauge {
         return ink.get((int) Math.floor(upright.backX(x, y)), (int) Math.floor(upright.backY(x, y)));
     }
 
+    /** Whether a pixel of the scan has ink. */
+    boolean inked(int x, int y) {
+        return ink.get(x, y);
+    }
+
     private int through(int x, int y, int dx, int dy) {
         if (!ink.get(x, y)) {
             return 0;

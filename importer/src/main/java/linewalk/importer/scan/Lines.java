@@ -144,14 +144,28 @@ final class Lines {
         // that of a piece hardly longer than wide is not known at all: the ink of a corner may lie across it
         boolean unknown = branch && shorter < BLIND * Math.min(wp, wq);
         boolean samePen = unknown || Math.abs(wp - wq) < 0.2 * Math.max(wp, wq) + known;
-        Straight longer = p.length() >= q.length() ? p.straight : q.straight;
-        Piece other = p.length() >= q.length() ? q : p;
-        double apart = longer.aside(other.xs[other.count() / 2], other.ys[other.count() / 2]);
-        // the middle of a short piece says more than its direction
-        double slack = 1.2 + 0.15 * Math.max(wp, wq) + 0.02 * shorter;
+        Piece longer = p.length() >= q.length() ? p : q;
+        Piece other = longer == p ? q : p;
+        double apart = longer.straight.aside(other.xs[other.count() / 2], other.ys[other.count() / 2]);
+        // the middle of a short piece says more than its direction; where that leads to is the less known the shorter
+        // it is
+        double lead = branch && inked(p.other(j), q.other(j)) ? 0.5 * shorter / longer.length() : 0;
+        double slack = 1.2 + 0.15 * Math.max(wp, wq) + 0.02 * shorter + lead;
         double sine = p.straight.sine(q.straight);
         boolean turns = sine > BEND + UNSURE_PX / shorter;
         return !samePen || apart > slack || turns ? 1 : Math.min(sine, apart / Math.max(20, shorter));
+    }
+
+    /** One straight line between them runs on ink. */
+    private boolean inked(Joint from, Joint to) {
+        double length = Math.hypot(to.x - from.x, to.y - from.y);
+        for (double t = 0; t <= length; t++) {
+            double share = t / length;
+            if (!gauge.ink(upright, from.x + share * (to.x - from.x), from.y + share * (to.y - from.y))) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private void union(Piece p, Piece q) {

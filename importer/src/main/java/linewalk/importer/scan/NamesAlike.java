@@ -33,6 +33,11 @@ final class NamesAlike {
         return make(read).equals(make(other)) ? 1 : (1.0 + makes.getOrDefault(make(other), 0)) / (1 + elsewhere);
     }
 
+    /** How many names of the page are made like this one. */
+    int like(String name) {
+        return makes.getOrDefault(make(name), 0);
+    }
+
     private static String make(String name) {
         return LETTER_BEHIND.matcher(NUMBER.matcher(name).replaceAll("9")).replaceFirst("A");
     }

@@ -48,6 +48,7 @@ final class Rounds {
     private List<Curve> curves(Collection<Piece> pieces) {
         List<Piece> arcs = new ArrayList<>();
         List<Curve> out = new ArrayList<>(Discs.of(pieces, gauge, upright));
+        out.addAll(Balls.of(pieces, out, gauge, upright));
         Set<Piece> taken = Collections.newSetFromMap(new IdentityHashMap<>());
         out.forEach(c -> taken.addAll(c.pieces()));
         for (Piece p : pieces) {

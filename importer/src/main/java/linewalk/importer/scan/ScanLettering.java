@@ -188,7 +188,7 @@ final class ScanLettering {
     }
 
     private double least(String word) {
-        return word.length() >= LONG && wellFormed.knows(word) ? READ_BORNE_OUT : READ;
+        return word.length() >= LONG && wellFormed.couldKnow(word) ? READ_BORNE_OUT : READ;
     }
 
     private static boolean isText(ReadRow r, double least) {

@@ -22,6 +22,9 @@ final class Vectors {
     /** Lines at least this many times longer than wide tell the pens. */
     private static final double LONG = 12;
 
+    /** The largest thin line around a part, in lengths of the page. */
+    private static final double ENVELOPE = 0.06;
+
     /** How far a line goes on that runs through a circle, in radii from its middle. */
     private static final double BEYOND = 1.2;
 
@@ -114,8 +117,10 @@ final class Vectors {
                 drawn.add(new Stretch(e.get(0)[0], e.get(0)[1], e.get(1)[0], e.get(1)[1], l.width));
             }
         }
-        List<Stretch> straight = new ArrayList<>(
-                new Corners(outlines.rings(), gauge, upright).sharp(new Arms(curves, gauge, upright).whole(drawn)));
+        drawn.addAll(new Seats(gauge, upright).missing(curves, drawn));
+        List<Stretch> straight = new ArrayList<>(Envelopes.whole(
+                new Corners(outlines.rings(), gauge, upright).sharp(new Arms(curves, gauge, upright).whole(drawn)),
+                ENVELOPE * Math.max(raster.width, raster.height)));
         curves.removeIf(c -> !c.closed() && straight.stream().anyMatch(t -> along(t, c)));
         List<Round> crossed = curves.stream()
                 .filter(c -> c.closed() && whole.stream().anyMatch(l -> through(l, c)))
@@ -123,6 +128,9 @@ final class Vectors {
                 .toList();
         straight.removeIf(t -> crossed.stream().anyMatch(c -> spur(t, c)));
         straight.removeIf(t -> curves.stream().anyMatch(c -> c.closed() && rest(t, c.round())));
+        BallCocks cocks = new BallCocks(curves, straight, gauge, upright);
+        straight.retainAll(cocks.without(straight));
+        cocks.triangles().forEach(t -> out.add(stroke(t, true, false, pens.nearest(0))));
         for (Waists.Waist w : waists) {
             w.arrow().ifPresent(a -> replace(straight, a));
         }

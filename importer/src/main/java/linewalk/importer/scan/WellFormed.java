@@ -57,6 +57,11 @@ final class WellFormed {
         return known.test(word);
     }
 
+    /** A word of the drawing, or one but for a letter that is taken for another. */
+    boolean couldKnow(String word) {
+        return knows(word) || Confusions.variants(word).stream().anyMatch(known);
+    }
+
     /** The whole row is tried first, then each of its words that holds a letter: numbers are left as they are. */
     ReadRow of(ReadRow row) {
         List<ReadRow.Letter> whole = known(row.letters(), LIKELY);
@@ -92,12 +97,9 @@ final class WellFormed {
     private List<ReadRow.Letter> alike(List<ReadRow.Letter> word, NamesAlike names) {
         String read = text(word);
         if (!name(read)) {
-            return word;
+            return likeOthers(word, names);
         }
-        List<Way> ways = List.of(new Way(List.of(), 1));
-        for (ReadRow.Letter l : word) {
-            ways = with(ways, l, false);
-        }
+        List<Way> ways = ways(word, false);
         double asRead = word.stream().mapToDouble(ReadRow.Letter::likelihood).reduce(1, (a, b) -> a * b);
         return ways.stream()
                 .filter(w -> name(w.text(word)))
@@ -105,6 +107,34 @@ final class WellFormed {
                 .findFirst()
                 .map(w -> said(word, w))
                 .orElse(word);
+    }
+
+    /** No name as read, and several when letters are taken for others: the one that is made like most. */
+    private List<ReadRow.Letter> likeOthers(List<ReadRow.Letter> word, NamesAlike names) {
+        if (!mayBeMisread(word)) {
+            return word;
+        }
+        List<Way> ways = ways(word, true);
+        List<Way> good = ways.stream()
+                .filter(w -> w.likelihood() > LIKELY_NAME * ways.get(0).likelihood() && name(w.text(word)))
+                .map(w -> new Way(w.letters(), w.likelihood() * names.like(w.text(word))))
+                .sorted(Comparator.comparingDouble((Way w) -> -w.likelihood()))
+                .toList();
+        boolean open = good.isEmpty()
+                || good.get(0).likelihood() == 0
+                || good.size() > 1
+                        && good.get(1).likelihood() > RIVAL * good.get(0).likelihood();
+        return open ? word : said(word, good.get(0));
+    }
+
+    /** @param others whether letters that look alike count where they were not read; the number of a circuit, which begins a designation (ISO 1219-2), stands */
+    private static List<Way> ways(List<ReadRow.Letter> word, boolean others) {
+        List<Way> ways = List.of(new Way(List.of(), 1));
+        for (ReadRow.Letter l : word) {
+            boolean circuit = l == word.get(0) && digit(l);
+            ways = with(ways, l, others && !circuit);
+        }
+        return ways;
     }
 
     private boolean name(String word) {
@@ -126,13 +156,7 @@ final class WellFormed {
 
     /** Null where no likely reading makes a word of the drawing. */
     private List<ReadRow.Letter> known(List<ReadRow.Letter> letters, double likely) {
-        boolean others = mayBeMisread(letters);
-        List<Way> ways = List.of(new Way(List.of(), 1));
-        for (ReadRow.Letter l : letters) {
-            // a designation begins with the number of its circuit (ISO 1219-2)
-            boolean circuit = l == letters.get(0) && digit(l);
-            ways = with(ways, l, others && !circuit);
-        }
+        List<Way> ways = ways(letters, mayBeMisread(letters));
         double best = ways.get(0).likelihood();
         if (known.test(text(letters))) {
             return letters;

@@ -93,6 +93,78 @@ class ScanSymbolsTest {
         });
     }
 
+    private static List<Stroke> rounds(Marks m) {
+        return m.strokes().stream()
+                .filter(s -> s.closed() && s.curved() && s.box().widthPt() < 30)
+                .toList();
+    }
+
+    private static Path2D seat(double x, double y, double far) {
+        Path2D seat = new Path2D.Double();
+        seat.moveTo(x - far, y - far);
+        seat.lineTo(x, y);
+        seat.lineTo(x + far, y - far);
+        return seat;
+    }
+
+    /** Its seat leaves too little of the ball's pen to tell bows from corners, but the paper in it is round. */
+    @Test
+    void aSmallBallOnItsSeatIsRound() {
+        Marks m = new Sketch()
+                .circle(4, 600, 460, 11)
+                .stroke(4, seat(600, 481, 24))
+                .line(4, 600, 481, 600, 700)
+                .line(4, 600, 200, 600, 449)
+                .marks();
+        assertThat(rounds(m)).singleElement().satisfies(s -> {
+            assertThat(s.box().center().distancePt(px(600, 460))).isLessThan(0.5);
+            assertThat(s.box().widthPt()).isBetween(20 / Sketch.PX_PER_PT, 25 / Sketch.PX_PER_PT);
+        });
+    }
+
+    /** Thinning takes arms that reach no further than the ink is thick for rough edges. */
+    @Test
+    void armsThatReachLittleBeyondTheirBallAreSeen() {
+        double r = 23;
+        double tip = 460 + r * Math.sqrt(2) + 2;
+        Marks m = new Sketch()
+                .circle(5, 600, 460, r)
+                .stroke(5, seat(600, tip, 32))
+                .line(8, 600, tip, 600, 700)
+                .line(8, 600, 200, 600, 460 - r)
+                .line(8, 300, 800, 1100, 800)
+                .marks();
+        assertThat(inside(m).stream()
+                        .filter(s ->
+                                !s.closed() && s.box().widthPt() > 4 && s.box().heightPt() > 4))
+                .hasSize(2)
+                .allSatisfy(s -> assertThat(Math.min(
+                                s.first().distancePt(px(600, tip)), s.last().distancePt(px(600, tip))))
+                        .isLessThan(1.5));
+    }
+
+    @Test
+    void theBallInAValveLeavesItsTwoTriangles() {
+        Path2D valve = new Path2D.Double();
+        valve.moveTo(570, 400);
+        valve.lineTo(630, 400);
+        valve.lineTo(570, 520);
+        valve.lineTo(630, 520);
+        valve.closePath();
+        Marks m = new Sketch()
+                .stroke(4, valve)
+                .paper(600, 460, 16)
+                .circle(4, 600, 460, 14)
+                .line(6, 600, 200, 600, 400)
+                .line(6, 600, 520, 600, 800)
+                .marks();
+        assertThat(rounds(m)).hasSize(1);
+        assertThat(m.strokes().stream().filter(s -> s.closed() && s.points().size() == 3))
+                .hasSize(2)
+                .allSatisfy(s -> assertThat(s.points())
+                        .anySatisfy(p -> assertThat(p.distancePt(px(600, 460))).isLessThan(0.6)));
+    }
+
     @Test
     void theWallsOfAThrottleAreTwoBows() {
         Sketch s = new Sketch().line(6, 300, 460, 900, 460);

@@ -60,6 +60,14 @@ final class Sketch {
         return stroke(width, new Ellipse2D.Double(x - r, y - r, 2 * r, 2 * r));
     }
 
+    /** A round place without ink. */
+    Sketch paper(double x, double y, double r) {
+        pen.setColor(new Color(240, 240, 240));
+        dot(x, y, r);
+        pen.setColor(Color.BLACK);
+        return this;
+    }
+
     Sketch dot(double x, double y, double r) {
         pen.fill(new Ellipse2D.Double(x - r, y - r, 2 * r, 2 * r));
         return this;
