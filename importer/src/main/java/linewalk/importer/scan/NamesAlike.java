@@ -29,8 +29,28 @@ final class NamesAlike {
      * @param read how the name is counted now
      */
     double odds(String read, String other) {
+        if (noughtOrLetter(read, other)) {
+            return (1.0 + begin(other, read)) / (1 + begin(read, read));
+        }
         int elsewhere = makes.getOrDefault(make(read), 1) - 1;
         return make(read).equals(make(other)) ? 1 : (1.0 + makes.getOrDefault(make(other), 0)) / (1 + elsewhere);
+    }
+
+    /** They differ in their first sign alone, which is a nought in one and an O in the other. */
+    private static boolean noughtOrLetter(String one, String other) {
+        return one.length() == other.length()
+                && one.substring(1).equals(other.substring(1))
+                && (one.charAt(0) + "" + other.charAt(0)).matches("0O|O0");
+    }
+
+    /** How many other names of the page begin with a figure, or with a letter, as this one does. */
+    private long begin(String name, String but) {
+        boolean figure = Character.isDigit(name.charAt(0));
+        return makes.entrySet().stream()
+                .filter(e -> !e.getKey().equals(make(but)))
+                .filter(e -> Character.isDigit(e.getKey().charAt(0)) == figure)
+                .mapToInt(Map.Entry::getValue)
+                .sum();
     }
 
     /** How many names of the page are made like this one. */

@@ -172,11 +172,10 @@ final class Vectors {
             Dash dash = new Dash(r.onPx() / pxPerPt, false);
             out.add(new Stroke(points, true, true, pens.nearest(width) / pxPerPt, dash, false));
         }
-        for (DashRow r : rows) {
-            List<double[]> ends = rowEnds.of(r);
+        for (RowStretches.One r : RowStretches.of(rows, rowEnds)) {
             Dash dash = new Dash(r.onPx() / pxPerPt, r.chain());
-            List<Point> points = ends.stream().map(this::point).toList();
-            out.add(new Stroke(points, false, false, pens.nearest(r.width()) / pxPerPt, dash, false));
+            List<Point> points = List.of(point(r.from()), point(r.to()));
+            out.add(new Stroke(points, false, false, pens.nearest(r.widthPx()) / pxPerPt, dash, false));
         }
         return new Drawn(out, heads);
     }

@@ -27,6 +27,15 @@ class NamesAlikeTest {
                 .isEqualTo(1);
     }
 
+    /** Where names begin with what a part is, none begins with the number of a circuit, and the other way round. */
+    @Test
+    void aNoughtBeforeLettersIsAnOAmongNamesThatBeginWithLetters() {
+        assertThat(new NamesAlike(List.of("SV7", "DV10", "PG3", "LV1", "0R1")).odds("0R1", "OR1"))
+                .isEqualTo(5);
+        assertThat(new NamesAlike(List.of("1V1", "2V1", "0Z1", "OR1")).odds("OR1", "0R1"))
+                .isEqualTo(4);
+    }
+
     @Test
     void aMakeThatThePageDoesNotHaveIsUnlikely() {
         assertThat(PAGE.odds("1V1", "1Y1")).isEqualTo(0.5);
