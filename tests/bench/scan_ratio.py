@@ -1,7 +1,8 @@
 #!/usr/bin/env python3
 """Compares recall of reference strings and CPU time on scans with those of Debian's `tesseract --psm 11` over whole pages.
 
-Takes scans with their truths, one after the other; with --demo also four styles of the demo, drawn and scanned here.
+Takes scans with their truths, one after the other; with --demo also four styles of the demo in two resolutions and tones
+each, drawn and scanned here.
 Both sides read the same pages in one run. Tesseract gets every page as an image at 300 dpi (painting it is not counted)
 and is given each string that stands anywhere in its page's text, whatever blanks and line ends lie between its signs;
 ours counts what the export tells as references, likewise. The limit is for strings as they stand: `3B4` and `3|B4` are
@@ -21,7 +22,8 @@ from measured import PROJECT, need_file, need_tools, run_or_stop
 
 RECALL, TIMES = 0.9, 3.0
 DPI = 300
-DEMO = [("iso", 200, "grey"), ("hops", 300, "bitonal"), ("asme", 200, "bitonal"), ("house", 300, "grey")]
+DEMO = [(style, dpi, tone)
+        for style in ("iso", "hops", "asme", "house") for dpi in (200, 300) for tone in ("bitonal", "grey")]
 
 
 WHOLE, ALNUM = "A-Z0-9./:-", "A-Z0-9"
@@ -111,7 +113,7 @@ def compare(launcher, scans):
 def main():
     parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
     parser.add_argument("scans", nargs="*", metavar="PDF TRUTH", help="scans, each followed by its truth")
-    parser.add_argument("--demo", action="store_true", help="four styles of the demo too")
+    parser.add_argument("--demo", action="store_true", help="sixteen scans of the demo too")
     parser.add_argument("--launcher", default=PROJECT / "linewalk")
     parser.add_argument("--jar", default=PROJECT / "app" / "target" / "linewalk.jar", help="scans the demo")
     args = parser.parse_args()

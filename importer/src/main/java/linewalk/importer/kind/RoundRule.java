@@ -63,7 +63,7 @@ final class RoundRule {
                     .sorted()
                     .map(x -> -x)
                     .toArray();
-            boolean atRim = d[0] > 0.82 * r && d[0] < 1.08 * r && d[2] < 0.95 * r;
+            boolean atRim = d[0] > 0.82 * r && d[0] < 1.13 * r && d[2] < 0.95 * r;
             boolean large = t.sizePt() > 0.26 * r && t.sizePt() < 1.3 * r;
             if (atRim && large && !needle(t, c)) {
                 out.add(d[0] - d[1] > d[1] - d[2]);
