@@ -232,6 +232,7 @@ final class Parts {
         return b.marks().stream()
                 .filter(m -> m.box().y1Pt() > b.box().y1Pt() - tolPt)
                 .flatMap(m -> Segment.of(m.points()).stream())
+                .filter(side -> side.box().y1Pt() > b.box().y0Pt() + tolPt)
                 .flatMap(side -> pipe.stream().map(side::crossing).filter(Objects::nonNull))
                 .findFirst()
                 .orElse(c.place());

@@ -33,6 +33,30 @@ class PartsWithoutOutlineTest {
         assertThat(Said.lines(r)).containsExactlyInAnyOrder("1H1 - 1V1", "1H1 - 1V2");
     }
 
+    /** Leaders end in the figures; the names of coils and pipes stand nearer than the balloons. */
+    @Test
+    void whereMostPartsHaveNumbersAloneNumbersAreTheNames() {
+        SheetReading r = Drawn.page()
+                .circle(300, 300, 20)
+                .circle(360, 240, 10)
+                .line(353, 247, 305, 295)
+                .text(353, 243, "210")
+                .rect(380, 280, 420, 320)
+                .circle(460, 240, 10)
+                .line(453, 247, 405, 295)
+                .text(453, 243, "211")
+                .rect(480, 280, 520, 320)
+                .text(490, 335, "XA2")
+                .circle(560, 240, 10)
+                .line(553, 247, 505, 295)
+                .text(553, 243, "212")
+                .line(320, 300, 380, 300)
+                .line(420, 300, 480, 300)
+                .read();
+
+        assertThat(Said.lines(r)).containsExactly("210 - 211", "211 - 212");
+    }
+
     @Test
     void aNumberInABalloonNamesWhatItPointsAt() {
         SheetReading r = twoValves()

@@ -1,6 +1,7 @@
 package linewalk.importer;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import linewalk.drawing.Box;
 import linewalk.drawing.Component;
@@ -162,6 +163,23 @@ class SymbolTest {
                 .read();
 
         assertThat(Said.lines(r)).containsExactly("0Z1 - 1V2", "1V1 - TANK");
+    }
+
+    /** Its name says so, and the pipe ends inside. */
+    @Test
+    void aClosedReservoir() {
+        SheetReading r = Drawn.page()
+                .rect(380, 260, 420, 300)
+                .text(430, 283, "1V1")
+                .line(400, 300, 400, 580)
+                .rect(200, 500, 700, 600)
+                .text(500, 560, "TANK")
+                .read();
+
+        assertThat(Said.lines(r)).containsExactly("1V1 - TANK");
+        assertThat(r.components().stream().filter(c -> c.tag().equals("TANK")))
+                .singleElement()
+                .satisfies(c -> assertThat(c.ports().get(0).place().yPt()).isCloseTo(580, within(1.0)));
     }
 
     @Test

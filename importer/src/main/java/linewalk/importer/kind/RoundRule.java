@@ -32,7 +32,7 @@ final class RoundRule {
                     ? Optional.empty()
                     : Optional.of(Verdict.of(Kind.ROTARY_ACTUATOR, 0.85, "half a circle with triangles"));
         }
-        return lettered(c).or(() -> machine(c)).or(() -> gauge(c)).or(() -> capped(c));
+        return machine(c).or(() -> lettered(c)).or(() -> gauge(c)).or(() -> capped(c));
     }
 
     private double largestPt() {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,13 +13,14 @@ import java.util.regex.Pattern;
 import linewalk.drawing.Point;
 import linewalk.importer.lettering.Label;
 import linewalk.importer.page.Near;
+import linewalk.importer.page.Segment;
 import linewalk.importer.page.Stroke;
 
 /**
  * Item numbers in balloons name the part that their leader points at. A table on the sheet with that number in a row gives
  * the designation beside it; without one the number itself is the name.
  */
-final class Balloons {
+public final class Balloons {
 
     private static final Pattern ITEM = Pattern.compile("\\d{1,3}");
 
@@ -71,17 +73,46 @@ final class Balloons {
         return leaders;
     }
 
-    /** Names figures that have no designation of their own. */
+    /** Leaders that slant into an outline: no line of it, and no mark. */
+    Set<Stroke> intoOutlines(List<Outline> outlines, double tolPt) {
+        Set<Stroke> into = Collections.newSetFromMap(new IdentityHashMap<>());
+        for (Pointer p : pointers) {
+            List<Point> way = p.leader.points();
+            Segment last = p.tip.equals(way.get(0))
+                    ? new Segment(way.get(0), way.get(1))
+                    : new Segment(way.get(way.size() - 2), way.get(way.size() - 1));
+            boolean slants = !last.horizontal() && !last.vertical();
+            boolean inside = outlines.stream()
+                    .anyMatch(o -> o.box().grow(tolPt).contains(p.tip)
+                            && (o.covers(p.tip) || o.edgeDistancePt(p.tip) <= tolPt));
+            if (slants && inside) {
+                into.add(p.leader);
+            }
+        }
+        return into;
+    }
+
+    /**
+     * Names figures that have no designation of their own. Where most of those pointed at have none, numbers are the names
+     * of this sheet, and what else stands beside a figure is a coil's or a pipe's.
+     */
     void name(List<Body> bodies, Map<Body, Designations.Named> named, List<Label> labels, Symbols symbols) {
         double reach = AT_TOL * symbols.tolerancePt();
         Near<Body> near = new Near<>(bodies, Body::box);
+        Map<Body, Pointer> at = new LinkedHashMap<>();
         for (Pointer p : pointers) {
             near.within(p.tip(), reach).stream()
-                    .filter(b -> b.distancePt(p.tip()) <= reach)
+                    .filter(b -> b.distancePt(p.tip()) <= reach && !b.reservoir())
                     .min(Comparator.comparingDouble(b -> b.distancePt(p.tip())))
-                    .filter(b -> !named.containsKey(b) && !b.reservoir())
-                    .ifPresent(b -> named.put(b, named(p.item(), labels, symbols)));
+                    .ifPresent(b -> at.putIfAbsent(b, p));
         }
+        long other = at.keySet().stream().filter(named::containsKey).count();
+        boolean numbers = other * 2 < at.size();
+        at.forEach((b, p) -> {
+            if (numbers || !named.containsKey(b)) {
+                named.put(b, named(p.item(), labels, symbols));
+            }
+        });
     }
 
     private static Designations.Named named(Label item, List<Label> labels, Symbols symbols) {

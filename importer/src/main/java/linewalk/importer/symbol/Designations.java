@@ -38,6 +38,10 @@ public final class Designations {
 
     private Designations() {}
 
+    static boolean isReservoir(String text) {
+        return RESERVOIR.matcher(text).matches();
+    }
+
     public static boolean looksLike(String text) {
         return fits(text) && !PORT.matcher(text).matches();
     }
@@ -75,8 +79,7 @@ public final class Designations {
         }
         pairs.sort(Comparator.comparingDouble(Pair::cost));
         Map<Body, Named> named = settle(pairs);
-        new Balloons(symbols.flags(), symbols.lineWork(), labels, symbols.tolerancePt())
-                .name(bodies, named, labels, symbols);
+        symbols.balloons().name(bodies, named, labels, symbols);
         return named;
     }
 

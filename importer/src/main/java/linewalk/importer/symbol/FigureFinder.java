@@ -46,9 +46,19 @@ final class FigureFinder {
     private final List<Body> reservoirs = new ArrayList<>();
     private Near<Body> figures;
 
-    /** @param leaders of notes: strokes that may touch a figure and say nothing of where its own strokes lead */
-    FigureFinder(List<Outline> outlines, List<Outline> flags, List<Stroke> strokes, Set<Stroke> leaders, double tolPt) {
+    /**
+     * @param tanks drawn as closed boxes
+     * @param leaders of notes: strokes that may touch a figure and say nothing of where its own strokes lead
+     */
+    FigureFinder(
+            List<Outline> outlines,
+            List<Outline> tanks,
+            List<Outline> flags,
+            List<Stroke> strokes,
+            Set<Stroke> leaders,
+            double tolPt) {
         this.outlines = outlines;
+        tanks.forEach(t -> reservoirs.add(ReservoirFinder.closed(t)));
         this.flags = flags;
         this.strokes = strokes;
         this.tolPt = tolPt;

@@ -3,17 +3,22 @@ package linewalk.importer.symbol;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import linewalk.drawing.Box;
 import linewalk.drawing.Point;
+import linewalk.importer.lettering.Label;
 import linewalk.importer.page.Segment;
 import linewalk.importer.page.Stroke;
 
 /**
  * Reservoirs are open at the top (ISO 1219-1): a level bottom and two sides whose upper ends touch nothing, as one stroke
- * or three.
+ * or three. A closed box is one where its name stands in it and lines end inside.
  */
 final class ReservoirFinder {
 
     private static final double LEAN = 0.7;
+
+    /** How deep a line ends inside a closed one at least, in its heights. */
+    private static final double INSIDE = 0.1;
 
     private final List<Stroke> strokes;
     private final List<Outline> flags;
@@ -25,6 +30,26 @@ final class ReservoirFinder {
         this.flags = flags;
         this.touch = touch;
         this.tolPt = tolPt;
+    }
+
+    static boolean isClosed(Outline o, List<Label> labels, List<Stroke> strokes) {
+        Box b = o.box();
+        return o.rectangle()
+                && o.stroke().dash().solid()
+                && labels.stream().anyMatch(l -> b.contains(l.box()) && Designations.isReservoir(l.text()))
+                && strokes.stream()
+                        .anyMatch(s -> !s.closed() && b.contains(s.first()) != b.contains(s.last()) && runsIn(s, b));
+    }
+
+    private static boolean runsIn(Stroke s, Box b) {
+        Point end = b.contains(s.first()) ? s.first() : s.last();
+        return b.grow(-INSIDE * b.heightPt()).contains(end);
+    }
+
+    static Body closed(Outline o) {
+        Body b = new Body(true);
+        b.add(o.stroke());
+        return b;
     }
 
     List<Body> find() {

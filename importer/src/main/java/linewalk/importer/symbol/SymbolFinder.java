@@ -73,6 +73,10 @@ public final class SymbolFinder {
         strokes.addAll(arrows.shafts());
         left.addAll(arrows.shafts());
         List<Outline> closed = closedOutlines();
+        List<Outline> tanks = closed.stream()
+                .filter(o -> ReservoirFinder.isClosed(o, labels, strokes))
+                .toList();
+        take(closed, tanks);
         List<Outline> enclosing = closed.stream()
                 .filter(o -> encloses(o) || enclosesOne(o, closed) || facedWithPorts(o, closed))
                 .toList();
@@ -99,9 +103,10 @@ public final class SymbolFinder {
         closed.addAll(Throttles.find(inOrder(), tolPt));
         Balloons balloons = new Balloons(flags, inOrder(), labels, tolPt);
         closed.addAll(new Hoses(inOrder(), labels, closed, balloons, tolPt).find());
+        left.removeAll(balloons.intoOutlines(closed, tolPt));
         List<Stroke> remaining = inOrder();
         FigureFinder figures =
-                new FigureFinder(closed, flags, remaining, balloons.leaders(arrows.found(), tolPt), tolPt);
+                new FigureFinder(closed, tanks, flags, remaining, balloons.leaders(arrows.found(), tolPt), tolPt);
         List<Body> bodies = figures.find();
         return new Symbols(
                 bodies,
@@ -112,6 +117,7 @@ public final class SymbolFinder {
                 tables,
                 arrows.found(),
                 figures.rest(),
+                balloons,
                 tolPt);
     }
 

@@ -17,6 +17,7 @@ import linewalk.importer.page.Stroke;
  * @param tables boxes of ruled tables
  * @param arrows arrowheads, filled and open
  * @param lineWork strokes that nothing claimed
+ * @param balloons item numbers and what they point at
  * @param tolerancePt how near ends must be to touch, from the drawing's own line widths
  */
 public record Symbols(
@@ -28,6 +29,7 @@ public record Symbols(
         List<Box> tables,
         List<Arrowhead> arrows,
         List<Stroke> lineWork,
+        Balloons balloons,
         double tolerancePt) {
 
     public boolean inTable(Point p) {
