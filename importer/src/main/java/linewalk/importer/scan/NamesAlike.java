@@ -13,6 +13,8 @@ final class NamesAlike {
 
     private static final Pattern NUMBER = Pattern.compile("\\d+");
 
+    private static final Pattern LETTER = Pattern.compile("\\p{L}");
+
     /** Of the two coils of a valve, say. */
     private static final Pattern LETTER_BEHIND = Pattern.compile("(?<=9)\\p{L}$");
 
@@ -30,7 +32,7 @@ final class NamesAlike {
      */
     double odds(String read, String other) {
         if (noughtOrLetter(read, other)) {
-            return (1.0 + begin(other, read)) / (1 + begin(read, read));
+            return formed(form(read)) > 1 ? 1 : 1.0 + formed(form(other));
         }
         int elsewhere = makes.getOrDefault(make(read), 1) - 1;
         return make(read).equals(make(other)) ? 1 : (1.0 + makes.getOrDefault(make(other), 0)) / (1 + elsewhere);
@@ -43,14 +45,16 @@ final class NamesAlike {
                 && (one.charAt(0) + "" + other.charAt(0)).matches("0O|O0");
     }
 
-    /** How many other names of the page begin with a figure, or with a letter, as this one does. */
-    private long begin(String name, String but) {
-        boolean figure = Character.isDigit(name.charAt(0));
+    /** How many names of the page are of this form: {@code AA9} is one of a few letters and a number. */
+    private int formed(String form) {
         return makes.entrySet().stream()
-                .filter(e -> !e.getKey().equals(make(but)))
-                .filter(e -> Character.isDigit(e.getKey().charAt(0)) == figure)
+                .filter(e -> form(e.getKey()).equals(form))
                 .mapToInt(Map.Entry::getValue)
                 .sum();
+    }
+
+    private static String form(String name) {
+        return NUMBER.matcher(LETTER.matcher(name).replaceAll("A")).replaceAll("9");
     }
 
     /** How many names of the page are made like this one. */
