@@ -46,7 +46,18 @@ class TruthTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"baling-press", "barge-crane", "flood-door", "lock-gate", "slipway"})
+    @ValueSource(
+            strings = {
+                "baling-press",
+                "barge-crane",
+                "flood-door",
+                "hatch-cover",
+                "loader-crane",
+                "lock-gate",
+                "log-stacker",
+                "scrap-press",
+                "slipway"
+            })
     void drawnWithoutSightOfTheImporter(String set) {
         holds(set, Sets.own(set).resolve("set.pdf"), Sets.own(set).resolve("truth.json"));
     }
