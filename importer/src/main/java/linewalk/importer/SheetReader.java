@@ -189,7 +189,7 @@ final class SheetReader implements AutoCloseable {
         lines = Couplings.merge(lines, named, partOf);
 
         named.values().forEach(n -> taken.add(n.label()));
-        Valves valves = new Valves(lettered.marks(), marks, labels, taken, symbols.tolerancePt());
+        Valves valves = new Valves(lettered.marks(), marks, symbols.leaders(), labels, taken, symbols.tolerancePt());
         Ids ids = new Ids();
         Parts parts = new Parts(
                 key,

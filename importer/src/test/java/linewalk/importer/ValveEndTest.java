@@ -128,6 +128,37 @@ class ValveEndTest {
                 .containsExactly("Y1A SOLENOID 2; Y1B SOLENOID 2; rest SPRING 1");
     }
 
+    /** Its head, filled and outlined, reaches the row's long side as the arrow of a passage would. */
+    @Test
+    void anArrowAcrossASolenoidLeadsNowhere() {
+        assertThat(said(a -> {
+                    three(a);
+                    for (int out = -1; out < 2; out += 2) {
+                        double edge = out < 0 ? -1 : 2;
+                        a.solenoid(edge, out, out < 0 ? "Y1A" : "Y1B");
+                        a.whole(edge, 0.5, edge + out * 0.6, 0.02);
+                        double[] head = {edge + out * 0.452, 0.075, edge + out * 0.6, 0.02, edge + out * 0.514, 0.153};
+                        a.filled(head);
+                        a.polygon(head);
+                        a.spring(edge, out, 0.6, 0.85);
+                    }
+                }))
+                .containsExactly("Y1A SOLENOID 2; Y1B SOLENOID 2; rest SPRING 1");
+    }
+
+    @Test
+    void theLeaderOfABalloonIsNoPassage() {
+        assertThat(said(a -> {
+                    two(a);
+                    a.solenoid(-1, -1, "Y1");
+                    a.spring(1, 1, 0.3, 0.7);
+                    a.circle(-0.6, -1.8, 0.5);
+                    a.text(-0.6, -1.8, "27");
+                    a.whole(-0.6, -1.3, -0.5, 0.2);
+                }))
+                .containsExactly("Y1 SOLENOID 2; rest SPRING 2");
+    }
+
     @Test
     void aLeverAtOneEndMovesEverySquare() {
         assertThat(said(a -> {

@@ -31,7 +31,16 @@ public final class Balloons {
     private static final double BY_NUMBER = 0.75;
 
     /** A leader's far end and the number in its balloon. */
-    record Pointer(Stroke leader, Point tip, Label item) {}
+    record Pointer(Stroke leader, Point tip, Label item) {
+
+        boolean slants() {
+            List<Point> way = leader.points();
+            Segment last = tip.equals(way.get(0))
+                    ? new Segment(way.get(0), way.get(1))
+                    : new Segment(way.get(way.size() - 2), way.get(way.size() - 1));
+            return !last.horizontal() && !last.vertical();
+        }
+    }
 
     private final List<Pointer> pointers = new ArrayList<>();
 
@@ -77,15 +86,10 @@ public final class Balloons {
     Set<Stroke> intoOutlines(List<Outline> outlines, double tolPt) {
         Set<Stroke> into = Collections.newSetFromMap(new IdentityHashMap<>());
         for (Pointer p : pointers) {
-            List<Point> way = p.leader.points();
-            Segment last = p.tip.equals(way.get(0))
-                    ? new Segment(way.get(0), way.get(1))
-                    : new Segment(way.get(way.size() - 2), way.get(way.size() - 1));
-            boolean slants = !last.horizontal() && !last.vertical();
             boolean inside = outlines.stream()
                     .anyMatch(o -> o.box().grow(tolPt).contains(p.tip)
                             && (o.covers(p.tip) || o.edgeDistancePt(p.tip) <= tolPt));
-            if (slants && inside) {
+            if (p.slants() && inside) {
                 into.add(p.leader);
             }
         }

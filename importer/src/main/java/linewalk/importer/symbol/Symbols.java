@@ -32,6 +32,14 @@ public record Symbols(
         Balloons balloons,
         double tolerancePt) {
 
+    /** What slants from a balloon to its part, and may run over the part's own strokes. */
+    public List<Stroke> leaders() {
+        return balloons.pointers().stream()
+                .filter(Balloons.Pointer::slants)
+                .map(Balloons.Pointer::leader)
+                .toList();
+    }
+
     public boolean inTable(Point p) {
         return tables.stream().anyMatch(t -> t.contains(p));
     }

@@ -102,12 +102,12 @@ final class ValveReader {
         double x0 = row.x0Pt() + square * row.pitchPt();
         Box beside = new Box(x0, row.y0Pt(), x0 + row.pitchPt(), row.y1Pt());
         double side = Math.min(row.pitchPt(), row.heightPt());
-        long across = new HeadFinder(SquareInk.of(beside, squares, tolPt), side, tolPt)
+        List<Point> across = new HeadFinder(SquareInk.of(beside, squares, tolPt), side, tolPt)
                 .heads().stream()
-                        .map(h -> h.tip().yPt())
-                        .filter(y -> Math.min(y - row.y0Pt(), row.y1Pt() - y) < REACHES * side)
-                        .count();
-        return across > 1;
+                        .map(Head::tip)
+                        .filter(t -> Math.min(t.yPt() - row.y0Pt(), row.y1Pt() - t.yPt()) < REACHES * side)
+                        .toList();
+        return across.stream().anyMatch(t -> t.distancePt(across.get(0)) > tolPt);
     }
 
     /** Each square says something of each port, and of the same places as the square at rest. */

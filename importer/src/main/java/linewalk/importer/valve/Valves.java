@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import linewalk.drawing.Box;
 import linewalk.drawing.Component;
 import linewalk.drawing.Finding;
@@ -18,6 +19,7 @@ import linewalk.importer.lettering.Label;
 import linewalk.importer.page.Fill;
 import linewalk.importer.page.Marks;
 import linewalk.importer.page.Near;
+import linewalk.importer.page.Segment;
 import linewalk.importer.page.Stroke;
 import linewalk.importer.page.WholeStrokes;
 import linewalk.importer.symbol.Body;
@@ -50,12 +52,19 @@ public final class Valves {
     /**
      * @param drawn the page's marks as they were drawn
      * @param marks the same as whole strokes
+     * @param leaders strokes that point at parts and are none of theirs
      * @param taken labels that already say something else: references, designations, line numbers
      */
-    public Valves(Marks drawn, Marks marks, List<Label> labels, Set<Label> taken, double tolPt) {
+    public Valves(Marks drawn, Marks marks, List<Stroke> leaders, List<Label> labels, Set<Label> taken, double tolPt) {
         this.strokes = new Near<>(marks.strokes(), Stroke::box);
         this.fills = new Near<>(marks.fills().stream().filter(f -> !f.light()).toList(), Fill::box);
-        this.drawn = new Near<>(drawn.strokes(), Stroke::box);
+        List<Segment> pointing = Segment.straightOf(leaders);
+        Predicate<Point> pointed = p -> pointing.stream().anyMatch(l -> l.distancePt(p) <= tolPt);
+        this.drawn = new Near<>(
+                drawn.strokes().stream()
+                        .filter(s -> !s.points().stream().allMatch(pointed))
+                        .toList(),
+                Stroke::box);
         this.bars = new Near<>(drawn.fills().stream().filter(f -> !f.light()).toList(), Fill::box);
         this.labels = labels.stream().filter(l -> !taken.contains(l)).toList();
         this.tolPt = tolPt;
