@@ -355,6 +355,13 @@ final class SketchBook {
                 .spring(1, -0.2, 2.1, -0.2, 0.3)
                 .dash(0, -1.5, -1.6, -1.5, -1.6, 0, -1, 0)
                 .pilotPort("L", 1, 0.7, 1, 0));
+        add(REDUCING_VALVE, "pilot oil drained into a return", "P-T", s -> s.box(-1, -1, 1, 1)
+                .port("P", 0, 1, 0, 1)
+                .pilotPort("T", 0, -1, 0, -1)
+                .arrow(0, 1, 0, -1)
+                .spring(1, -0.2, 2.1, -0.2, 0.3)
+                .dash(0, -1.5, -1.6, -1.5, -1.6, 0, -1, 0)
+                .port("L", 1, 0.7, 1, 0));
         add(REDUCING_VALVE, "not drained", "P-T", s -> square(s)
                 .arrow(0, 1, 0, -1)
                 .spring(1, 0, 2.1, 0, 0.3)

@@ -205,11 +205,11 @@ final class Passes {
     /** Two working ports pass; everything else stops the oil until its passages are known. */
     private void untold(Component c, Port in, List<Pass> passes) {
         List<Port> ports = roles.passing(c);
-        if (ports.size() != 2 || !ports.contains(in) || closed(c)) {
+        if (ports.size() != 2 || !ports.contains(in) || closed(c) || againstRelief(c, in)) {
             return;
         }
         Port out = ports.get(ports.get(0).equals(in) ? 1 : 0);
-        if (againstRelief(c, in)) {
+        if (drain(c, in) || drain(c, out)) {
             return;
         }
         passes.add(new Pass(c, in, out, null, null, null, untoldCost(c, in), guessed(c)));
@@ -220,6 +220,11 @@ final class Passes {
         return c.kind() == Kind.RELIEF_VALVE
                 && returns.at(in)
                 && roles.passing(c).stream().anyMatch(out -> !out.equals(in) && !returns.at(out));
+    }
+
+    /** A reducing valve's third line, where it leads to the tank, takes the spring's oil and none of the inlet's. */
+    private boolean drain(Component c, Port port) {
+        return c.kind() == Kind.REDUCING_VALVE && c.ports().size() > 2 && returns.at(port);
     }
 
     /** Passed untold, though what it joins depends on where it stands. */

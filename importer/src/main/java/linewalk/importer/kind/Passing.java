@@ -124,8 +124,27 @@ final class Passing {
                         && m.throttles().isEmpty()
                         && m.controls().get(0).own().filter(x -> x == pilot).isPresent()
                         && m.checks().isEmpty()
-                ? along(m.controls().get(0).arrow())
+                ? through(m.controls().get(0))
                 : Optional.empty();
+    }
+
+    /** From the one line at the arrow's tail to the one at its tip, be they dashed: a drain stands beside the spring. */
+    private Optional<Way> through(Control c) {
+        Optional<Contact> tail = atEnd(c, -1);
+        Optional<Contact> tip = atEnd(c, 1);
+        return tail.isPresent() && tip.isPresent()
+                ? Optional.of(
+                        new Way(tail.get().port().id(), tip.get().port().id()))
+                : along(c.arrow());
+    }
+
+    private Optional<Contact> atEnd(Control c, int sign) {
+        Point middle = c.square().center();
+        List<Contact> at = p.contacts().stream()
+                .filter(x -> sign * c.arrow().ahead(middle, x.port().place())
+                        > 2 * c.arrow().aside(middle, x.port().place()))
+                .toList();
+        return at.size() == 1 ? Optional.of(at.get(0)) : Optional.empty();
     }
 
     /** Free through the check; back through the spool, whose arrow must point the other way. */
