@@ -14,7 +14,6 @@ import linewalk.drawing.ReferenceReading;
 import linewalk.drawing.SheetReading;
 import linewalk.drawing.Zone;
 import linewalk.drawing.ZoneGrid;
-import linewalk.importer.kind.KindReader;
 
 /** How sure a scan's lines are by what they end in: they prove right less often than those of vector pages. */
 record ScannedEnds(SheetReading reading) {
@@ -112,7 +111,6 @@ record ScannedEnds(SheetReading reading) {
             return false;
         }
         boolean lettered = c.ports().stream().anyMatch(p -> p.id().equals(at.port()) && p.name() != null);
-        boolean explained = c.symbol() == null || !c.symbol().evidence().contains(KindReader.UNEXPLAINED);
-        return lettered || c.kind() != Kind.UNKNOWN && explained;
+        return lettered || c.kind() != Kind.UNKNOWN;
     }
 }

@@ -163,9 +163,10 @@ final class SheetReader implements AutoCloseable {
     }
 
     private SheetReading read(Lettered lettered, Marks marks, PageGeometry geometry, PageKey key, boolean scanned) {
-        List<Label> labels = LabelBuilder.labels(marks.glyphs());
-        Frame frame = FrameFinder.find(labels, Segment.straightOf(marks.strokes()), marks.widthPt(), marks.heightPt());
-        TitleBlock title = TitleBlockFinder.find(labels, marks.widthPt(), marks.heightPt());
+        List<Label> labels = LabelBuilder.labels(marks.glyphs(), marks.strokes());
+        List<Segment> straight = Segment.straightOf(marks.strokes());
+        Frame frame = FrameFinder.find(labels, straight, marks.widthPt(), marks.heightPt());
+        TitleBlock title = TitleBlockFinder.find(labels, straight, marks.widthPt(), marks.heightPt());
         Symbols symbols = SymbolFinder.find(marks, labels, frame, new FlagTest(grammar));
         List<Label> texts = ReferenceFinder.others(labels, grammar);
         List<Label> maybe = labels.stream().filter(l -> !texts.contains(l)).toList();

@@ -448,6 +448,12 @@ final class SketchBook {
                 .line(0.4, 0, 0.8, 0)
                 .spring(0.8, 0.3, 1.6, 0.3, 0.2)
                 .port("P", 0, 0.8, 0, 1));
+        add(SWITCH, "arrow across the spring down to the wall", null, s -> s.box(-1, -1, 1, 1)
+                .line(-1, 0, -0.4, 0, 0.4, -0.5)
+                .line(0.4, 0, 1, 0)
+                .spring(0, -1, 0, -2, 0.35)
+                .arrow(-0.7, -2.1, 0.7, -0.95)
+                .port("P", 0, 1, 0, 1));
         add(SWITCH, "pressure comes in at an arrow", null, s -> s.box(-1, -1, 1, 1)
                 .line(-0.8, 0.3, -0.3, 0.3, 0.4, -0.4)
                 .line(0.4, 0.3, 0.8, 0.3)

@@ -13,9 +13,10 @@ import java.util.stream.IntStream;
 import linewalk.drawing.Box;
 import linewalk.drawing.SheetReading.Name;
 import linewalk.importer.lettering.Label;
+import linewalk.importer.page.Segment;
 
 /**
- * Reads the title block: values stand in the caption's own text ("Sheet 3 of 8"), below it, or to its right. Title blocks
+ * Reads the title block: values stand in the caption's own text ("Sheet 3 of 8"), below it, to its right, or elsewhere in its ruled field. Title blocks
  * lie at the lower right, else along the bottom or the right edge.
  */
 public final class TitleBlockFinder {
@@ -26,7 +27,7 @@ public final class TitleBlockFinder {
     private static final Pattern NUMBERED = Pattern.compile("(?:^|.*[\\s:;,-])" + SHEET_WORD
             + "\\.?\\s*(?:NO\\.?|NUMBER)?\\s*[:#]?\\s*" + NAME + "(?:\\s*(?:OF|/|VON|DE)\\s*(\\d{1,4}))?");
     private static final Pattern SHEET_CAPTION =
-            Pattern.compile(SHEET_WORD + "\\s*(?:NO\\.?|NUMBER|NR\\.?)?\\s*(?:/\\s*SHEETS)?\\s*[.:]?");
+            Pattern.compile(SHEET_WORD + "\\s*(?:NO\\.?|NUMBER|NR\\.?)?\\s*(?:/?\\s*(?:OF|VON|DE|SHEETS)\\s*){0,2}[.:]?");
     private static final Pattern SHEET_VALUE = Pattern.compile(NAME + "(?:\\s*(?:OF|/|VON|DE)\\s*(\\d{1,4}))?");
     private static final Pattern DRAWING_CAPTION =
             Pattern.compile("(?:DRAWING|DWG|DRG|DOCUMENT|DOC|IDENTIFICATION)[ .-]*(?:NO|NUMBER|NR|NUM|ID)\\.?\\s*:?");
@@ -55,13 +56,17 @@ public final class TitleBlockFinder {
     private final Box page;
     private final Set<Label> used = new HashSet<>();
 
-    private TitleBlockFinder(List<Label> labels, Box page) {
+    private final Cells cells;
+
+    private TitleBlockFinder(List<Label> labels, Cells cells, Box page) {
         this.labels = labels;
+        this.cells = cells;
         this.page = page;
     }
 
-    public static TitleBlock find(List<Label> labels, double widthPt, double heightPt) {
-        return new TitleBlockFinder(labels, new Box(0, 0, widthPt, heightPt)).read();
+    /** @param rulings straight pieces of line work */
+    public static TitleBlock find(List<Label> labels, List<Segment> rulings, double widthPt, double heightPt) {
+        return new TitleBlockFinder(labels, new Cells(rulings), new Box(0, 0, widthPt, heightPt)).read();
     }
 
     private record Found(Name name, Integer count, double weight) {}
@@ -177,11 +182,11 @@ public final class TitleBlockFinder {
                 .filter(t -> !t.isEmpty());
     }
 
-    /** The nearest fitting label below the caption or to its right. */
+    /** The nearest fitting label below the caption, to its right, or in its field. */
     private Optional<Label> valueOf(Label caption, Pattern value) {
         return labels.stream()
                 .filter(l -> l != caption && value.matcher(upper(l)).matches())
-                .filter(l -> below(caption, l, 2.5 * l.sizePt()) || rightOf(caption, l))
+                .filter(l -> below(caption, l, 2.5 * l.sizePt()) || rightOf(caption, l) || cells.share(caption, l))
                 .min(Comparator.comparingDouble(l -> caption.box().distancePt(l.box())));
     }
 

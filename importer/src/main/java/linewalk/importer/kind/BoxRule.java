@@ -14,6 +14,9 @@ final class BoxRule {
     /** A cock's triangles are most of it: smaller ones are what a line through a spring makes of it. In sizes of the figure. */
     private static final double LEAST_COCK = 0.2;
 
+    /** Within a box is what stands this far from its walls, in its shorter sides. */
+    private static final double DEEP = 0.1;
+
     private final Picture p;
 
     BoxRule(Picture picture) {
@@ -159,8 +162,7 @@ final class BoxRule {
         for (Shape b : p.of(Form.SQUARE, Form.BOX)) {
             boolean plain = p.shapes().stream().noneMatch(s -> b.holds(s) && !isContact(s, b) && !atEntrance(s, b))
                     && p.outer().contains(b);
-            boolean arrows =
-                    p.arrows().stream().anyMatch(a -> (b.covers(a.tip()) || b.covers(a.middle())) && !atEntrance(a, b));
+            boolean arrows = p.arrows().stream().anyMatch(a -> reachesInto(a, b) && !atEntrance(a, b));
             boolean arm = p.anySolid(s -> b.covers(s.a()) && b.covers(s.b()) && isArm(s, b));
             boolean rest = p.springs().stream().anyMatch(s -> b.covers(s.middle()));
             if (plain && !arrows && arm && !rest && p.contacts().size() <= 2) {
@@ -174,6 +176,11 @@ final class BoxRule {
             }
         }
         return Optional.empty();
+    }
+
+    /** More than one that crosses a spring beside the box and touches its wall. */
+    private static boolean reachesInto(Arrow a, Shape b) {
+        return b.covers(a.middle()) || b.covers(a.tip()) && b.edgePt(a.tip()) > DEEP * b.smallPt();
     }
 
     /** The small head with which the pressure comes in. */

@@ -2,6 +2,7 @@ package linewalk.importer.kind;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import linewalk.drawing.Box;
 import linewalk.drawing.Point;
@@ -24,14 +25,20 @@ final class Fragments {
     private static final double DEEP = 0.2;
 
     private final List<Segment> solid;
+    private final List<Shape> shapes;
     private final double tolPt;
 
-    Fragments(List<Segment> solid, double tolPt) {
+    /**
+     * @param solid straight pieces
+     * @param shapes closed outlines, of which those between two legs of a spring are none
+     */
+    Fragments(List<Segment> solid, List<Shape> shapes, double tolPt) {
         this.solid = solid;
+        this.shapes = shapes;
         this.tolPt = tolPt;
     }
 
-    /** Takes the bits out of the pieces. */
+    /** Takes the bits out of the pieces and the outlines. */
     Optional<Spring> springOn(Shape square) {
         return Stream.of(new Direction(1, 0), new Direction(-1, 0), new Direction(0, 1), new Direction(0, -1))
                 .flatMap(out -> heap(square, out).stream())
@@ -42,12 +49,17 @@ final class Fragments {
         double side = square.smallPt();
         double half = (out.dx() != 0 ? square.box().widthPt() : square.box().heightPt()) / 2;
         Point m = square.center();
-        List<Segment> bits = solid.stream()
-                .filter(s -> s.lengthPt() < BIT * side
-                        && Stream.of(s.a(), s.b()).allMatch(p -> {
-                            double ahead = out.ahead(m, p) - half;
-                            return ahead > -tolPt / 2 && ahead < OUT * side && out.aside(m, p) < ACROSS * side;
-                        }))
+        Predicate<Segment> inHeap = s -> s.lengthPt() < BIT * side
+                && Stream.of(s.a(), s.b()).allMatch(p -> {
+                    double ahead = out.ahead(m, p) - half;
+                    return ahead > -tolPt / 2 && ahead < OUT * side && out.aside(m, p) < ACROSS * side;
+                });
+        List<Shape> between = shapes.stream()
+                .filter(s -> s.form() != Form.CIRCLE && s.sides().stream().allMatch(inHeap))
+                .toList();
+        List<Segment> bits = Stream.concat(
+                        solid.stream(), between.stream().flatMap(s -> s.sides().stream()))
+                .filter(inHeap)
                 .toList();
         long slanting = bits.stream()
                 .filter(s -> Math.abs(Direction.of(s.a(), s.b()).along(out)) < 0.9)
@@ -64,6 +76,7 @@ final class Fragments {
             return Optional.empty();
         }
         solid.removeAll(bits);
+        shapes.removeAll(between);
         Point from = m.plus(out.dx() * half, out.dy() * half);
         return Optional.of(new Spring(from, from.plus(out.dx() * deep, out.dy() * deep), heap));
     }

@@ -82,7 +82,8 @@ final class Leftover {
         boolean side = p.shapes().stream().anyMatch(x -> x.edgePt(m) < p.tolPt());
         // its head may be lost in the wall that it touches
         boolean adjusts = motifs.throttles().stream().anyMatch(t -> t.crossedBy(s));
-        return arrow || adjusts || seat(m) || side || sign(m);
+        boolean spring = p.springs().stream().anyMatch(x -> x.box().contains(m));
+        return arrow || adjusts || spring || seat(m) || side || sign(m);
     }
 
     private boolean known(Arc a) {

@@ -69,8 +69,8 @@ final class PictureMaker {
         strokes.forEach(pieces::add);
         pieces.finish(symbols.tolerancePt());
         if (scanned && pieces.springs.isEmpty()) {
-            Fragments fragments = new Fragments(pieces.solid, symbols.tolerancePt());
-            shapes.stream()
+            Fragments fragments = new Fragments(pieces.solid, shapes, symbols.tolerancePt());
+            List.copyOf(shapes).stream()
                     .filter(s -> s.form() == Form.SQUARE || s.form() == Form.BOX)
                     .filter(s -> shapes.stream().noneMatch(s::holds))
                     .forEach(s -> fragments.springOn(s).ifPresent(pieces.springs::add));
@@ -180,7 +180,8 @@ final class PictureMaker {
                 }
                 return;
             }
-            if (reach.contains(s.box()) && !s.closed() && s.dash().solid() && s.lengthPt() < longestPt) {
+            boolean open = !s.closed() && s.dash().solid();
+            if (open && reach.contains(s.box()) && (s.curved() || s.lengthPt() < longestPt)) {
                 bends.add(s);
             }
             if (reach.intersects(s.box())) {

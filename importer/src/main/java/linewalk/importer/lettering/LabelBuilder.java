@@ -8,6 +8,8 @@ import java.util.TreeMap;
 import linewalk.drawing.Box;
 import linewalk.drawing.Point;
 import linewalk.importer.page.Glyph;
+import linewalk.importer.page.Near;
+import linewalk.importer.page.Stroke;
 
 /**
  * Glyphs to labels. Needs glyphs in any order, printed one by one or in words, at any angle; leaves labels whose letters
@@ -29,7 +31,14 @@ public final class LabelBuilder {
     /** Height of capitals in common lettering, as a share of the font size. */
     public static final double CAP_HEIGHT = 0.72;
 
-    private LabelBuilder() {}
+    /** The largest figure of which the edge parts two labels, in font sizes: the circle of a letter, a flag. */
+    private static final double RING = 6;
+
+    private final Near<Stroke> rings;
+
+    private LabelBuilder(List<Stroke> strokes) {
+        rings = new Near<>(strokes.stream().filter(Stroke::closed).toList(), Stroke::box);
+    }
 
     /** A glyph seen along its own baseline. */
     private record Placed(Glyph glyph, double along, double across) {
@@ -47,6 +56,12 @@ public final class LabelBuilder {
     }
 
     public static List<Label> labels(List<Glyph> glyphs) {
+        return labels(glyphs, List.of());
+    }
+
+    /** @param strokes of which the edges of closed ones may stand between a letter and what is printed beside them */
+    public static List<Label> labels(List<Glyph> glyphs, List<Stroke> strokes) {
+        LabelBuilder builder = new LabelBuilder(strokes);
         Map<Long, List<Placed>> byAngle = new TreeMap<>();
         for (Glyph g : glyphs) {
             if (g.sizePt() > 0.5) {
@@ -55,11 +70,11 @@ public final class LabelBuilder {
             }
         }
         List<Label> labels = new ArrayList<>();
-        byAngle.values().forEach(turned -> baselines(turned, labels));
+        byAngle.values().forEach(turned -> builder.baselines(turned, labels));
         return labels;
     }
 
-    private static void baselines(List<Placed> glyphs, List<Label> labels) {
+    private void baselines(List<Placed> glyphs, List<Label> labels) {
         glyphs.sort(Comparator.comparingDouble(Placed::across));
         int from = 0;
         for (int i = 1; i <= glyphs.size(); i++) {
@@ -74,7 +89,7 @@ public final class LabelBuilder {
         }
     }
 
-    private static void split(List<Placed> line, List<Label> labels) {
+    private void split(List<Placed> line, List<Label> labels) {
         List<Placed> run = new ArrayList<>();
         for (Placed p : line) {
             Placed last = run.isEmpty() ? null : run.get(run.size() - 1);
@@ -95,11 +110,23 @@ public final class LabelBuilder {
                 && Math.abs(a.along() - b.along()) < SAME_PLACE * a.glyph().sizePt();
     }
 
-    private static boolean continues(Placed a, Placed b) {
+    private boolean continues(Placed a, Placed b) {
         double size = Math.max(a.glyph().sizePt(), b.glyph().sizePt());
         double smaller = Math.min(a.glyph().sizePt(), b.glyph().sizePt());
         double gap = b.along() - a.end();
-        return smaller > SAME_SIZE * size && gap < LABEL_GAP * size && gap > -0.6 * size;
+        return smaller > SAME_SIZE * size
+                && gap < LABEL_GAP * size
+                && gap > -0.6 * size
+                && !(gap > WORD_GAP * size && parted(a.glyph(), b.glyph(), size));
+    }
+
+    /** One of them ends within a figure, and the other begins outside. */
+    private boolean parted(Glyph a, Glyph b, double sizePt) {
+        Box gap = Box.around(a.end()).union(Box.around(b.start()));
+        return rings.touching(gap).stream()
+                .map(Stroke::box)
+                .filter(r -> Math.max(r.widthPt(), r.heightPt()) < RING * sizePt)
+                .anyMatch(r -> r.contains(a.end()) != r.contains(b.start()));
     }
 
     private static void add(List<Placed> run, List<Label> labels) {

@@ -120,22 +120,11 @@ final class RowEnds {
                     && Math.abs(r.width() - row.width()) < 1.5
                     && blank.px(row.straight(), at, t) < REACH * row.gapPx()
                     && blank.px(r.straight(), end, u) < REACH * r.gapPx()
-                    && inked(x)) {
+                    && blank.inked(x)) {
                 return t;
             }
         }
         return at;
-    }
-
-    private boolean inked(double[] x) {
-        for (int i = -1; i <= 1; i++) {
-            for (int k = -1; k <= 1; k++) {
-                if (blank.ink().ink(blank.upright(), x[0] + i, x[1] + k)) {
-                    return true;
-                }
-            }
-        }
-        return false;
     }
 
     private static void meeting(DashRow row, Straight s, double from, double to, double slack, List<Double> ahead) {

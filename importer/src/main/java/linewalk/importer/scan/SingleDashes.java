@@ -22,15 +22,20 @@ final class SingleDashes {
     private final Set<Line> taken = Collections.newSetFromMap(new IdentityHashMap<>());
     private final Collection<Line> lines;
     private final TextPlaces text;
+    private final Blank blank;
 
-    private SingleDashes(Collection<Line> lines, TextPlaces text) {
+    private SingleDashes(Collection<Line> lines, TextPlaces text, Blank blank) {
         this.lines = lines;
         this.text = text;
+        this.blank = blank;
     }
 
-    /** @param lines of which some are dashes of rows */
-    static List<DashRow> of(List<DashRow> rows, Collection<Line> lines, TextPlaces text) {
-        SingleDashes singles = new SingleDashes(lines, text);
+    /**
+     * @param lines of which some are dashes of rows
+     * @param blank of the whole page, also where lettering was read
+     */
+    static List<DashRow> of(List<DashRow> rows, Collection<Line> lines, TextPlaces text, Blank blank) {
+        SingleDashes singles = new SingleDashes(lines, text, blank);
         rows.forEach(r -> singles.taken.addAll(r.dashes()));
         List<DashRow> found = new ArrayList<>();
         for (DashRow r : rows) {
@@ -52,9 +57,11 @@ final class SingleDashes {
         double behind = behindText(row, row.end(far), sign);
         double[] end = row.at(row.end(far));
         return lines.stream()
-                .filter(l -> l.span() < 1.25 * row.onPx() + 3 && l.loose() && !taken.contains(l) && onePen(row, l))
+                .filter(l -> l.span() < 1.25 * row.onPx() + 3 && !taken.contains(l) && onePen(row, l))
                 .filter(l -> !row.chain() || l.span() > DOT * row.onPx())
-                .filter(l -> straightOn(row, l, behind, sign) || corner(row, l, end))
+                .filter(l -> l.loose()
+                        ? straightOn(row, l, behind, sign) || corner(row, l, end)
+                        : lostCorner(row, l, end))
                 .findFirst()
                 .orElse(null);
     }
@@ -87,6 +94,27 @@ final class SingleDashes {
         double one = Math.hypot(a[0] - x[0], a[1] - x[1]);
         double other = Math.hypot(b[0] - x[0], b[1] - x[1]);
         return Math.min(one, other) < most && Math.max(one, other) > l.span() - row.width();
+    }
+
+    /** Around a corner hardly longer than its pen, to what the dash touches: there is ink where row and dash would meet. */
+    private boolean lostCorner(DashRow row, Line l, double[] end) {
+        double[] x = row.straight().crossing(l.straight);
+        if (x == null || row.straight().sine(l.straight) < CORNER || !blank.inked(x)) {
+            return false;
+        }
+        double[] near = l.end(distance(l.end(true), x) < distance(l.end(false), x));
+        return distance(end, x) < reach(row)
+                && distance(near, x) < reach(row)
+                && paper(row.straight(), end, x) < GAP * row.gapPx()
+                && paper(l.straight, near, x) < GAP * row.gapPx();
+    }
+
+    private double paper(Straight way, double[] from, double[] to) {
+        return blank.px(way, way.along(from[0], from[1]), way.along(to[0], to[1]));
+    }
+
+    private static double distance(double[] a, double[] b) {
+        return Math.hypot(a[0] - b[0], a[1] - b[1]);
     }
 
     private static double reach(DashRow row) {

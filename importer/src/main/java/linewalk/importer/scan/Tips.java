@@ -265,11 +265,15 @@ final class Tips {
         }
         int drop = (int) Math.ceil(DROP_PX / STEP_PX);
         double widest = 0;
+        int at = start;
         for (int i = start; i + drop < width.length && width[i] < 2 * WALL * pen; i++) {
-            widest = Math.max(widest, width[i]);
+            if (width[i] >= widest) {
+                widest = width[i];
+                at = i;
+            }
             boolean falls = width[i] > EDGE * widest && width[i + 1] < EDGE * widest;
             if (falls && widest > WIDER * pen + 1 && width[i + drop] < 1.3 * pen + 0.5) {
-                return i;
+                return i - at < drop ? at : i; // the corners of the base are ragged
             }
             widest = falls ? 0 : widest;
         }
@@ -353,7 +357,8 @@ final class Tips {
     private Solid solid(Stretch s, Taper taper, int base) {
         double at = base * STEP_PX;
         double half = taper.widthPx() / 2;
-        return new Solid(List.of(s.at(at - taper.lengthPx(), 0), s.at(at, half), s.at(at, -half)), false);
+        double tip = Math.max(at - taper.lengthPx(), -s.widthPx()); // a blunt one would stand beyond the line it meets
+        return new Solid(List.of(s.at(tip, 0), s.at(at, half), s.at(at, -half)), false);
     }
 
     private boolean inked(Stretch s, double along, double aside) {

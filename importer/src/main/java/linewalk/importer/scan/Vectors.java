@@ -79,7 +79,7 @@ final class Vectors {
         drop(new Hops(lines, whole, rows, new Gauge(all), upright).join(pieces), pieces, whole, curves);
         Blank blank = new Blank(new Gauge(all), upright);
         rows = new ArrayList<>(Chained.joined(rows, whole, curves, solids, blank));
-        rows.addAll(SingleDashes.of(rows, whole, text));
+        rows.addAll(SingleDashes.of(rows, whole, text, blank));
         Set<Line> dashes = Collections.newSetFromMap(new IdentityHashMap<>());
         rows.forEach(r -> dashes.addAll(r.dashes()));
         whole.removeIf(dashes::contains);

@@ -7,6 +7,7 @@ import java.util.Deque;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import linewalk.drawing.Box;
 import linewalk.drawing.Point;
 import linewalk.importer.page.Direction;
@@ -179,8 +180,12 @@ final class FigureFinder {
                         .noneMatch(o -> gap(o, s) < gapPt - tolPt);
     }
 
+    /** Springs stand on a figure with their last peak or with the end of their axis. */
     private static double gap(Body b, Stroke s) {
-        return s.points().stream().mapToDouble(b::distancePt).min().orElse(Double.MAX_VALUE);
+        Stream<Point> places = Motif.zigzag(s)
+                ? Stream.concat(s.points().stream(), Motif.axisEnds(s).stream())
+                : s.points().stream();
+        return places.mapToDouble(b::distancePt).min().orElse(Double.MAX_VALUE);
     }
 
     /** One arm of a seat: its free end stands beside the outline, its other end where the line comes in. */

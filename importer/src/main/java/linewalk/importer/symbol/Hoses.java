@@ -25,6 +25,12 @@ final class Hoses {
     /** Cosine up to which a curve goes on in its line's direction. */
     private static final double SMOOTHLY = 0.9;
 
+    /** The longest straight piece of a curve, in its length: more is a line. */
+    private static final double STRAIGHT = 0.4;
+
+    /** Cosine of the sharpest turn from piece to piece of a curve. */
+    private static final double CORNER = 0.5;
+
     /** How far from the end of a straight hose its bars stand. */
     private static final double BAR_TOL = 6;
 
@@ -58,7 +64,7 @@ final class Hoses {
     List<Outline> find() {
         List<Outline> found = new ArrayList<>();
         for (Stroke s : strokes) {
-            if (s.curved() && betweenLines(s) && !smooth(s) && !hop(s) && (named(s) || pointedAt(s))) {
+            if (bends(s) && betweenLines(s) && !smooth(s) && !hop(s) && (named(s) || pointedAt(s))) {
                 found.add(Outline.of(Throttles.around(s.box(), s)));
             } else if (s.points().size() == 2 && barred(s) && (named(s) || pointedAt(s))) {
                 Box whole = at(s, s.first()).stream().map(Stroke::box).reduce(s.box(), Box::union);
@@ -80,6 +86,21 @@ final class Hoses {
                 .filter(b -> Math.abs(Direction.of(b.first(), b.last()).along(d)) < 0.1)
                 .filter(b -> d.aside(s.first(), b.box().center()) < tolPt)
                 .toList();
+    }
+
+    /** A curve all along, without corners: no line that hops over others on its way. */
+    private static boolean bends(Stroke s) {
+        List<Point> p = s.points();
+        double longest = 0;
+        double sharpest = 1;
+        for (int i = 1; i < p.size(); i++) {
+            longest = Math.max(longest, p.get(i - 1).distancePt(p.get(i)));
+            double turn = i + 1 == p.size()
+                    ? 1
+                    : Direction.of(p.get(i - 1), p.get(i)).along(Direction.of(p.get(i), p.get(i + 1)));
+            sharpest = Math.min(sharpest, turn);
+        }
+        return s.curved() && longest < STRAIGHT * s.lengthPt() && sharpest > CORNER;
     }
 
     private boolean betweenLines(Stroke s) {

@@ -36,4 +36,19 @@ public final class Motif {
         }
         return false;
     }
+
+    /** Both ends of the line along which a spring pushes, beside its first point and its last. */
+    static List<Point> axisEnds(Stroke zigzag) {
+        List<Point> p = zigzag.points();
+        int n = p.size();
+        Point from = middle(p.get(0), p.get(1));
+        Direction axis = Direction.of(from, middle(p.get(n - 2), p.get(n - 1)));
+        return List.of(p.get(0), p.get(n - 1)).stream()
+                .map(end -> from.plus(axis.dx() * axis.ahead(from, end), axis.dy() * axis.ahead(from, end)))
+                .toList();
+    }
+
+    private static Point middle(Point a, Point b) {
+        return new Point((a.xPt() + b.xPt()) / 2, (a.yPt() + b.yPt()) / 2);
+    }
 }

@@ -101,6 +101,9 @@ public final class SymbolFinder {
         List<Outline> around = List.copyOf(flags);
         left.removeIf(s -> around.stream().anyMatch(f -> f.box().grow(tolPt).contains(s.box())));
         closed.addAll(Throttles.find(inOrder(), tolPt));
+        List<Outline> couplings = Brackets.find(inOrder(), tolPt);
+        closed.addAll(couplings);
+        left.removeIf(s -> !s.closed() && couplings.stream().anyMatch(c -> c.box().contains(s.box())));
         Balloons balloons = new Balloons(flags, inOrder(), labels, tolPt);
         closed.addAll(new Hoses(inOrder(), labels, closed, balloons, tolPt).find());
         left.removeAll(balloons.intoOutlines(closed, tolPt));
