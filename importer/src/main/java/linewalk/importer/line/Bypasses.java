@@ -52,13 +52,28 @@ public final class Bypasses {
                 .filter(o -> !named.contains(o) && !o.reservoir() && !partOf.containsKey(o) && isNear(body, o))
                 .forEach(o -> {
                     List<Fork> forks = forks(body, o);
-                    if (forks.size() == 2
-                            && at.get(o).size() == 2
-                            && at.get(body).size() == 2) {
+                    List<Net> more = new ArrayList<>(at.get(o));
+                    more.removeAll(forks.stream().map(Fork::net).toList());
+                    boolean both = forks.size() == 2 && at.get(body).size() == 2;
+                    if (both && more.stream().allMatch(n -> hanging(n, o).isPresent())) {
+                        more.forEach(n -> partOf.put(hanging(n, o).orElseThrow(), body));
+                        nets.removeAll(more);
                         forks.forEach(f -> close(f, body));
                         partOf.put(o, body);
                     }
                 });
+    }
+
+    /** The nameless figure that nothing but this net joins to the other: a filter's indicator. */
+    private Optional<Body> hanging(Net n, Body on) {
+        List<Body> ends = n.contacts().stream().map(Node::body).filter(b -> b != on).toList();
+        return ends.size() == 1
+                        && n.contacts().size() == n.nodes().size()
+                        && !named.contains(ends.get(0))
+                        && !ends.get(0).reservoir()
+                        && at.get(ends.get(0)).size() == 1
+                ? Optional.of(ends.get(0))
+                : Optional.empty();
     }
 
     private static boolean isNear(Body a, Body b) {

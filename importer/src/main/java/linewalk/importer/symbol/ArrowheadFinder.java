@@ -25,7 +25,7 @@ final class ArrowheadFinder {
     private static final double ROOM = 15;
 
     private final double tolPt;
-    private final Near<Stroke> straight;
+    private final Near<Stroke> open;
     private final Near<Stroke> closed;
     private final List<Arrowhead> found = new ArrayList<>();
     private final List<Stroke> shafts = new ArrayList<>();
@@ -33,8 +33,8 @@ final class ArrowheadFinder {
 
     ArrowheadFinder(List<Stroke> strokes, List<Fill> fills, double tolPt) {
         this.tolPt = tolPt;
-        this.straight = new Near<>(
-                strokes.stream().filter(s -> !s.closed() && !s.curved()).toList(), Stroke::box);
+        this.open = new Near<>(
+                strokes.stream().filter(s -> !s.closed()).toList(), Stroke::box);
         this.closed = new Near<>(strokes.stream().filter(Stroke::closed).toList(), Stroke::box);
         fills.forEach(this::filled);
         for (Stroke s : strokes) {
@@ -112,7 +112,7 @@ final class ArrowheadFinder {
     }
 
     private boolean endsAt(Point p) {
-        return straight.within(p, tolPt).stream()
+        return open.within(p, tolPt).stream()
                 .anyMatch(o -> o.first().distancePt(p) <= tolPt || o.last().distancePt(p) <= tolPt);
     }
 
@@ -145,7 +145,7 @@ final class ArrowheadFinder {
 
     /** Two strokes that start from one tip. */
     private void arms(Stroke a, Point tip, Point end) {
-        for (Stroke b : straight.within(tip, tolPt)) {
+        for (Stroke b : open.within(tip, tolPt)) {
             if (b == a || b.points().size() != 2 || strokes.contains(b) || strokes.contains(a)) {
                 continue;
             }
@@ -174,7 +174,7 @@ final class ArrowheadFinder {
 
     /** A straight stroke runs from the tip back between the arms. */
     private boolean shaft(Point tip, Point base, Stroke one, Stroke two) {
-        for (Stroke s : straight.within(tip, tolPt)) {
+        for (Stroke s : open.within(tip, tolPt)) {
             if (s == one || s == two) {
                 continue;
             }

@@ -36,6 +36,11 @@ public final class Designations {
     /** "P1" may be a pump or the port of a manifold: only the nearest text of a figure without any other is taken. */
     private static final double PORT_LETTER = 5;
 
+    /** By its letter a pump (ISO 1219-2), which is drawn as a circle: not the valve of its control beside it. */
+    private static final Pattern PUMP = Pattern.compile("\\d{0,3}P-?\\d{1,3}");
+
+    private static final double NO_CIRCLE = 3;
+
     private Designations() {}
 
     static boolean isReservoir(String text) {
@@ -110,6 +115,9 @@ public final class Designations {
         }
         if (PORT.matcher(l.text()).matches()) {
             cost += PORT_LETTER;
+        }
+        if (PUMP.matcher(of(l)).matches() && b.outlines().stream().noneMatch(Outline::circle)) {
+            cost += NO_CIRCLE;
         }
         return cost;
     }

@@ -152,9 +152,17 @@ final class FigureFinder {
         if (inside && middleInside(b, s) || isPlate(b, s)) {
             return true;
         }
+        if (figures.touching(s.box()).stream().anyMatch(o -> o != b && !o.reservoir() && holds(o, s))) {
+            return false;
+        }
         double gap = gap(b, s);
         boolean hangs = touch.ofEnds(s).isEmpty() && !reachesOut(b, s) || arm(b, s);
         return gap <= (Motif.zigzag(s) ? tolPt : nearPt) && (Motif.zigzag(s) || hangs) && isNearest(b, s, gap);
+    }
+
+    /** One outline of the figure is around all of the stroke. */
+    private static boolean holds(Body b, Stroke s) {
+        return b.outlines().stream().anyMatch(o -> s.points().stream().allMatch(o::covers));
     }
 
     /** The rule across the end of a spring of the figure; a line may come in on its other side. */
