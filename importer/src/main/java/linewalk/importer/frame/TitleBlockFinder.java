@@ -26,8 +26,8 @@ public final class TitleBlockFinder {
     private static final String NAME = "([A-Z]{0,4}-?\\d{1,4}[A-Z]?(?:-\\d{1,3})?)";
     private static final Pattern NUMBERED = Pattern.compile("(?:^|.*[\\s:;,-])" + SHEET_WORD
             + "\\.?\\s*(?:NO\\.?|NUMBER)?\\s*[:#]?\\s*" + NAME + "(?:\\s*(?:OF|/|VON|DE)\\s*(\\d{1,4}))?");
-    private static final Pattern SHEET_CAPTION =
-            Pattern.compile(SHEET_WORD + "\\s*(?:NO\\.?|NUMBER|NR\\.?)?\\s*(?:/?\\s*(?:OF|VON|DE|SHEETS)\\s*){0,2}[.:]?");
+    private static final Pattern SHEET_CAPTION = Pattern.compile(
+            SHEET_WORD + "\\s*(?:NO\\.?|NUMBER|NR\\.?)?\\s*(?:/?\\s*(?:OF|VON|DE|SHEETS)\\s*){0,2}[.:]?");
     private static final Pattern SHEET_VALUE = Pattern.compile(NAME + "(?:\\s*(?:OF|/|VON|DE)\\s*(\\d{1,4}))?");
     private static final Pattern DRAWING_CAPTION =
             Pattern.compile("(?:DRAWING|DWG|DRG|DOCUMENT|DOC|IDENTIFICATION)[ .-]*(?:NO|NUMBER|NR|NUM|ID)\\.?\\s*:?");

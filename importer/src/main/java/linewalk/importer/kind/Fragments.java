@@ -57,8 +57,7 @@ final class Fragments {
         List<Shape> between = shapes.stream()
                 .filter(s -> s.form() != Form.CIRCLE && s.sides().stream().allMatch(inHeap))
                 .toList();
-        List<Segment> bits = Stream.concat(
-                        solid.stream(), between.stream().flatMap(s -> s.sides().stream()))
+        List<Segment> bits = Stream.concat(solid.stream(), between.stream().flatMap(s -> s.sides().stream()))
                 .filter(inHeap)
                 .toList();
         long slanting = bits.stream()

@@ -133,8 +133,7 @@ final class Passing {
         Optional<Contact> tail = atEnd(c, -1);
         Optional<Contact> tip = atEnd(c, 1);
         return tail.isPresent() && tip.isPresent()
-                ? Optional.of(
-                        new Way(tail.get().port().id(), tip.get().port().id()))
+                ? Optional.of(new Way(tail.get().port().id(), tip.get().port().id()))
                 : along(c.arrow());
     }
 

@@ -178,10 +178,11 @@ final class RoundRule {
             boolean ball = Stream.concat(p.of(Form.CIRCLE).stream(), p.beside().stream())
                     .anyMatch(o ->
                             o.form() == Form.CIRCLE && o.sizePt() < 0.6 * c.sizePt() && onWay(o.center(), c, way, 0.1));
-            boolean bar = p.drawn().anyMatch(s -> Math.abs(Direction.of(s.a(), s.b()).along(way)) < 0.12
-                    && onWay(middle(s), c, way, 0.15)
-                    && s.lengthPt() > 0.12 * c.sizePt()
-                    && s.lengthPt() < 1.3 * c.sizePt());
+            boolean bar = p.drawn()
+                    .anyMatch(s -> Math.abs(Direction.of(s.a(), s.b()).along(way)) < 0.12
+                            && onWay(middle(s), c, way, 0.15)
+                            && s.lengthPt() > 0.12 * c.sizePt()
+                            && s.lengthPt() < 1.3 * c.sizePt());
             boolean chevron = p.arcs().stream()
                     .anyMatch(a -> onWay(a.bulge(), c, way, 0.12)
                             && onWay(a.middle(), c, way, 0.12)

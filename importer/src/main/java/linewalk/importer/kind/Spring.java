@@ -5,13 +5,14 @@ import linewalk.drawing.Box;
 import linewalk.drawing.Point;
 import linewalk.importer.page.Direction;
 import linewalk.importer.page.Stroke;
+import linewalk.importer.symbol.Motif;
 
 /** A zigzag and the line along which it pushes. */
 record Spring(Point from, Point to, Box box) {
 
     static Spring of(Stroke s) {
-        List<Point> p = s.points();
-        return new Spring(p.get(0), p.get(p.size() - 1), s.box());
+        List<Point> ends = Motif.axisEnds(s);
+        return new Spring(ends.get(0), ends.get(1), s.box());
     }
 
     Direction axis() {

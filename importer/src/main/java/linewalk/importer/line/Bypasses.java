@@ -66,7 +66,8 @@ public final class Bypasses {
 
     /** The nameless figure that nothing but this net joins to the other: a filter's indicator. */
     private Optional<Body> hanging(Net n, Body on) {
-        List<Body> ends = n.contacts().stream().map(Node::body).filter(b -> b != on).toList();
+        List<Body> ends =
+                n.contacts().stream().map(Node::body).filter(b -> b != on).toList();
         return ends.size() == 1
                         && n.contacts().size() == n.nodes().size()
                         && !named.contains(ends.get(0))

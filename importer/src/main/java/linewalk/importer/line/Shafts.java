@@ -17,6 +17,10 @@ import linewalk.importer.symbol.Outline;
 final class Shafts {
 
     private static final double WIDEST = 0.5;
+
+    /** Edges this close are a shaft whatever their lengths, in diameters. */
+    private static final double CLOSE = 0.25;
+
     private static final double OFF_CENTRE = 0.15;
     private static final double UNLIKE = 0.3;
 
@@ -35,6 +39,7 @@ final class Shafts {
                 if (a != b && a.circle() == b.circle() && pair(a, b)) {
                     driving.addAll(a.leg());
                     driving.addAll(b.leg());
+                    driving.addAll(behindShoe(a, b, nets));
                 }
             }
         }
@@ -59,6 +64,21 @@ final class Shafts {
         }
     }
 
+    /** What is left of the shorter edge beyond a brake's shoe that hides some of it. */
+    private List<Run> behindShoe(Edge a, Edge b, List<Net> nets) {
+        Edge shorter = a.lengthPt() < b.lengthPt() ? a : b;
+        double to = Math.max(a.lengthPt(), b.lengthPt()) + tolPt;
+        return nets.stream()
+                .flatMap(n -> n.runs().stream())
+                .filter(r -> r.points().stream().allMatch(p -> {
+                    double ahead = -shorter.inward().ahead(shorter.at(), p);
+                    return ahead > shorter.lengthPt() - tolPt
+                            && ahead < to
+                            && shorter.inward().aside(shorter.at(), p) < tolPt;
+                }))
+                .toList();
+    }
+
     private static boolean pair(Edge a, Edge b) {
         double diameter = a.circle().box().widthPt();
         Point centre = a.circle().box().center();
@@ -67,6 +87,7 @@ final class Shafts {
         return a.inward().along(b.inward()) > 0.99
                 && apart < WIDEST * diameter
                 && a.inward().aside(middle, centre) < OFF_CENTRE * diameter
-                && Math.abs(a.lengthPt() - b.lengthPt()) < UNLIKE * Math.max(a.lengthPt(), b.lengthPt());
+                && (apart < CLOSE * diameter
+                        || Math.abs(a.lengthPt() - b.lengthPt()) < UNLIKE * Math.max(a.lengthPt(), b.lengthPt()));
     }
 }

@@ -59,9 +59,8 @@ final class SingleDashes {
         return lines.stream()
                 .filter(l -> l.span() < 1.25 * row.onPx() + 3 && !taken.contains(l) && onePen(row, l))
                 .filter(l -> !row.chain() || l.span() > DOT * row.onPx())
-                .filter(l -> l.loose()
-                        ? straightOn(row, l, behind, sign) || corner(row, l, end)
-                        : lostCorner(row, l, end))
+                .filter(l ->
+                        l.loose() ? straightOn(row, l, behind, sign) || corner(row, l, end) : lostCorner(row, l, end))
                 .findFirst()
                 .orElse(null);
     }

@@ -33,8 +33,7 @@ final class ArrowheadFinder {
 
     ArrowheadFinder(List<Stroke> strokes, List<Fill> fills, double tolPt) {
         this.tolPt = tolPt;
-        this.open = new Near<>(
-                strokes.stream().filter(s -> !s.closed()).toList(), Stroke::box);
+        this.open = new Near<>(strokes.stream().filter(s -> !s.closed()).toList(), Stroke::box);
         this.closed = new Near<>(strokes.stream().filter(Stroke::closed).toList(), Stroke::box);
         fills.forEach(this::filled);
         for (Stroke s : strokes) {

@@ -190,9 +190,8 @@ final class FigureFinder {
 
     /** Springs stand on a figure with their last peak or with the end of their axis. */
     private static double gap(Body b, Stroke s) {
-        Stream<Point> places = Motif.zigzag(s)
-                ? Stream.concat(s.points().stream(), Motif.axisEnds(s).stream())
-                : s.points().stream();
+        Stream<Point> places =
+                Motif.zigzag(s) ? Stream.concat(s.points().stream(), Motif.axisEnds(s).stream()) : s.points().stream();
         return places.mapToDouble(b::distancePt).min().orElse(Double.MAX_VALUE);
     }
 

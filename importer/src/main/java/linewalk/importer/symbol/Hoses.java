@@ -111,7 +111,7 @@ final class Hoses {
 
     /** A line ends there too, or a figure's outline is there. */
     private boolean joined(Stroke s, Point end) {
-        return touch.at(end, s).stream().anyMatch(o -> !o.curved());
+        return touch.at(end, s).stream().anyMatch(o -> o.closed() ? !o.curved() : !bends(o));
     }
 
     private boolean smooth(Stroke s) {
@@ -123,7 +123,7 @@ final class Hoses {
 
     private boolean goesOn(Stroke s, Point end, Direction inward) {
         return touch.at(end, s).stream()
-                .filter(o -> !o.closed() && !o.curved())
+                .filter(o -> !o.closed() && !bends(o))
                 .anyMatch(o -> Math.abs(Direction.of(o.first(), o.points().get(1))
                                         .along(inward))
                                 > SMOOTHLY

@@ -38,7 +38,7 @@ public final class Motif {
     }
 
     /** Both ends of the line along which a spring pushes, beside its first point and its last. */
-    static List<Point> axisEnds(Stroke zigzag) {
+    public static List<Point> axisEnds(Stroke zigzag) {
         List<Point> p = zigzag.points();
         int n = p.size();
         Point from = middle(p.get(0), p.get(1));

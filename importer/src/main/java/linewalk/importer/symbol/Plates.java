@@ -14,7 +14,7 @@ import linewalk.importer.page.Stroke;
 final class Plates {
 
     private static final double THIN = 0.25;
-    private static final double ASPECT = 3;
+    private static final double ASPECT = 2.2;
 
     /** How large a knob is at most, in sizes of its figure. */
     private static final double KNOB = 0.3;

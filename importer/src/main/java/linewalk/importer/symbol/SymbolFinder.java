@@ -103,7 +103,8 @@ public final class SymbolFinder {
         closed.addAll(Throttles.find(inOrder(), tolPt));
         List<Outline> couplings = Brackets.find(inOrder(), tolPt);
         closed.addAll(couplings);
-        left.removeIf(s -> !s.closed() && couplings.stream().anyMatch(c -> c.box().contains(s.box())));
+        left.removeIf(
+                s -> !s.closed() && couplings.stream().anyMatch(c -> c.box().contains(s.box())));
         Balloons balloons = new Balloons(flags, inOrder(), labels, tolPt);
         closed.addAll(new Hoses(inOrder(), labels, closed, balloons, tolPt).find());
         left.removeAll(balloons.intoOutlines(closed, tolPt));

@@ -45,10 +45,11 @@ class FragmentsTest {
         Segment line = bit(8, 16, 8, 60);
         solid.add(line);
 
-        assertThat(new Fragments(solid, new ArrayList<>(), 0.7).springOn(SQUARE)).hasValueSatisfying(s -> {
-            assertThat(s.from()).isEqualTo(new Point(16, 8));
-            assertThat(s.axis().dx()).isEqualTo(1);
-        });
+        assertThat(new Fragments(solid, new ArrayList<>(), 0.7).springOn(SQUARE))
+                .hasValueSatisfying(s -> {
+                    assertThat(s.from()).isEqualTo(new Point(16, 8));
+                    assertThat(s.axis().dx()).isEqualTo(1);
+                });
         assertThat(solid).containsExactly(line);
     }
 
@@ -57,6 +58,7 @@ class FragmentsTest {
         List<Segment> solid = new ArrayList<>(
                 List.of(bit(16, 8, 20, 8), bit(20, 8, 20, 10), bit(20, 10, 24, 10), bit(24, 10, 24, 6)));
 
-        assertThat(new Fragments(solid, new ArrayList<>(), 0.7).springOn(SQUARE)).isEmpty();
+        assertThat(new Fragments(solid, new ArrayList<>(), 0.7).springOn(SQUARE))
+                .isEmpty();
     }
 }
