@@ -29,7 +29,8 @@ final class Passes {
             Kind.SEQUENCE_VALVE,
             Kind.UNLOADING_VALVE,
             Kind.PREFILL_VALVE,
-            Kind.DECOMPRESSION_VALVE);
+            Kind.DECOMPRESSION_VALVE,
+            Kind.CARTRIDGE_VALVE);
 
     private final Circuit circuit;
     private final PortRoles roles;
@@ -227,9 +228,11 @@ final class Passes {
         return c.kind() == Kind.REDUCING_VALVE && c.ports().size() > 2 && returns.at(port);
     }
 
-    /** Passed untold, though what it joins depends on where it stands. */
+    /** Passed untold, though what it joins depends on where it stands; a logic element is opened by the oil itself. */
     static boolean guessed(Component c) {
-        return SWITCHING.contains(c.kind()) && c.positions().isEmpty();
+        return SWITCHING.contains(c.kind())
+                && c.kind() != Kind.CARTRIDGE_VALVE
+                && c.positions().isEmpty();
     }
 
     /** Drawn or listed as normally closed, and not named as one to pass. */

@@ -17,6 +17,9 @@ final class BoxRule {
     /** Within a box is what stands this far from its walls, in its shorter sides. */
     private static final double DEEP = 0.1;
 
+    /** Least size of a poppet, in sizes of its box. */
+    private static final double POPPET = 0.3;
+
     private final Picture p;
 
     BoxRule(Picture picture) {
@@ -155,6 +158,22 @@ final class BoxRule {
             }
         }
         return false;
+    }
+
+    /** A logic element: in a box a spring that pushes a poppet, which is no plain piston. */
+    Optional<Verdict> poppet() {
+        for (Shape b : p.of(Form.SQUARE, Form.BOX)) {
+            boolean pushed = p.of(Form.OTHER).stream()
+                    .filter(s -> b.holds(s) && s.corners().size() > 4 && s.sizePt() > POPPET * b.sizePt())
+                    .anyMatch(s -> p.springs().stream()
+                            .anyMatch(x -> b.covers(x.middle())
+                                    && !s.covers(x.middle())
+                                    && Math.min(s.edgePt(x.from()), s.edgePt(x.to())) < DEEP * b.smallPt()));
+            if (p.outer().contains(b) && pushed) {
+                return Optional.of(Verdict.of(Kind.CARTRIDGE_VALVE, 0.85, "box with a poppet that a spring pushes"));
+            }
+        }
+        return Optional.empty();
     }
 
     /** A box with the oblique arm of an electric contact. */

@@ -99,6 +99,7 @@ public final class KindReader {
                 .or(valves::throttle)
                 .or(boxes::cock)
                 .or(valves::check)
+                .or(boxes::poppet)
                 .or(boxes::contacts)
                 .or(() -> new HoseRule(picture).read());
     }

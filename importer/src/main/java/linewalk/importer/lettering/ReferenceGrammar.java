@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import linewalk.drawing.Flow;
 import linewalk.drawing.ReferenceReading.Says;
 import linewalk.drawing.Target;
 import linewalk.drawing.Zone;
@@ -43,8 +44,12 @@ public final class ReferenceGrammar {
     private static final String SHEET = "(?:\\d{1,4}[A-Z]?|[A-Z]{1,3}-?\\d{1,4}|[A-Z0-9]{1,6}(?:-[A-Z0-9]{1,6}){1,3})";
     private static final String SHEET_WORD = "(?:SHEET|SHT|SH|PAGE|PG|DWG|DRG|BLATT|BL|FOLIO|FOL)(?:\\.|(?![A-Z]))";
     private static final String ZONE_WORD = "(?:ZONE|ZN|Z|AT)\\.?";
-    private static final Pattern LEAD =
-            Pattern.compile("^(?:(?:SEE|TO|FROM|FR|FRM|CONT(?:INUE|INUED|D|'D)?\\.?|GOES|COMES|ON|AT)\\b[ :.]*)+");
+    private static final String ONWARD = "TO|ZU|NACH|VERS|HACIA";
+    private static final String HITHER = "FROM|FR|FRM|VON|AUS|DEPUIS|DESDE";
+    private static final Pattern LEAD = Pattern.compile("^(?:(?:SEE|SIEHE|VOIR|VER|" + ONWARD + "|" + HITHER
+            + "|CONT(?:INUE|INUED|D|'D)?\\.?|GOES|COMES|ON|AT)\\b[ :.]*)+");
+    private static final Pattern LEADS_ON = Pattern.compile("^(?:" + ONWARD + ") .*");
+    private static final Pattern COMES_FROM = Pattern.compile("^(?:" + HITHER + ") .*");
     private static final Pattern ARROWS =
             Pattern.compile("[\\u2190-\\u21FF\\u25B2-\\u25C5\\u27F5-\\u27F8]|<-+|-+>|<<|>>");
     private static final Pattern PLANT = Pattern.compile("^([=+][A-Z0-9=+.-]+)/(.*)$");
@@ -73,7 +78,7 @@ public final class ReferenceGrammar {
 
     private static final Pattern GLUED_SEVERAL = Pattern.compile(" ?[/,;&+] ?| ");
 
-    private static final Pattern LEAD_BETWEEN = Pattern.compile(" (?=(?:TO|FROM|SEE) )");
+    private static final Pattern LEAD_BETWEEN = Pattern.compile(" (?=(?:SEE|" + ONWARD + "|" + HITHER + ") )");
 
     /** That of a sentence, or a speck of a scan. */
     private static final Pattern STOP = Pattern.compile("[.,]$");
@@ -81,6 +86,15 @@ public final class ReferenceGrammar {
     private static final Pattern BLANKS = Pattern.compile(" ");
 
     private final List<Pattern> own;
+
+    /** What the first word says of the flow, in the languages in which drawings of the trade are common. */
+    public static Flow flow(String text) {
+        String upper = text.toUpperCase(Locale.ROOT);
+        if (COMES_FROM.matcher(upper).matches()) {
+            return Flow.IN;
+        }
+        return LEADS_ON.matcher(upper).matches() ? Flow.OUT : Flow.UNKNOWN;
+    }
 
     /** @param ownPatterns the set's own forms, see {@link linewalk.drawing.SetSettings#patterns} */
     public ReferenceGrammar(List<String> ownPatterns) {

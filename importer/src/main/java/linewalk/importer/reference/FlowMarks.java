@@ -6,6 +6,7 @@ import linewalk.drawing.Box;
 import linewalk.drawing.Flow;
 import linewalk.drawing.Point;
 import linewalk.importer.lettering.Label;
+import linewalk.importer.lettering.ReferenceGrammar;
 import linewalk.importer.line.Node;
 import linewalk.importer.page.Direction;
 import linewalk.importer.page.Near;
@@ -42,21 +43,15 @@ final class FlowMarks {
     }
 
     private static Flow byWords(String text, Direction reading, Direction out) {
-        String upper = text.toUpperCase(java.util.Locale.ROOT);
-        if (upper.startsWith("FROM ")) {
-            return Flow.IN;
-        }
-        if (upper.startsWith("TO ")) {
-            return Flow.OUT;
-        }
-        if (reading == null || out == null) {
-            return Flow.UNKNOWN;
+        Flow worded = ReferenceGrammar.flow(text);
+        if (worded != Flow.UNKNOWN || reading == null || out == null) {
+            return worded;
         }
         double along = reading.along(out);
-        if (upper.contains("\u2192") || upper.contains("->")) {
+        if (text.contains("\u2192") || text.contains("->")) {
             return along > 0 ? Flow.OUT : Flow.IN;
         }
-        if (upper.contains("\u2190") || upper.contains("<-")) {
+        if (text.contains("\u2190") || text.contains("<-")) {
             return along > 0 ? Flow.IN : Flow.OUT;
         }
         return Flow.UNKNOWN;

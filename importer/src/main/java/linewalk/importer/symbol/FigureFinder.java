@@ -72,7 +72,10 @@ final class FigureFinder {
     List<Body> find() {
         outlines.forEach(o -> left.remove(o.stroke()));
         groupOutlines();
-        List<Stroke> open = strokes.stream().filter(left::contains).toList();
+        List<Stroke> open = strokes.stream()
+                .filter(s -> left.contains(s)
+                        && outlines.stream().noneMatch(o -> o.box().contains(s.box())))
+                .toList();
         reservoirs.addAll(new ReservoirFinder(open, flags, touch, tolPt).find());
         reservoirs.forEach(tank -> tank.marks().forEach(left::remove));
         figures = new Near<>(bodies, Body::core);

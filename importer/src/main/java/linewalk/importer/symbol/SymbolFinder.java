@@ -92,7 +92,7 @@ public final class SymbolFinder {
         take(closed, detail);
         List<Outline> flags = flagTest.flags(closed, labels, strokes, tolPt);
         take(closed, flags);
-        flags = new ArrayList<>(flags);
+        flags = outer(flags);
         List<NamedFlag> named = FlagTest.named(closed, labels, marks.glyphs());
         List<Outline> empty = named.stream().map(NamedFlag::flag).toList();
         take(closed, empty);
@@ -101,10 +101,7 @@ public final class SymbolFinder {
         List<Outline> around = List.copyOf(flags);
         left.removeIf(s -> around.stream().anyMatch(f -> f.box().grow(tolPt).contains(s.box())));
         closed.addAll(Throttles.find(inOrder(), tolPt));
-        List<Outline> couplings = Brackets.find(inOrder(), tolPt);
-        closed.addAll(couplings);
-        left.removeIf(
-                s -> !s.closed() && couplings.stream().anyMatch(c -> c.box().contains(s.box())));
+        closed.addAll(Brackets.find(inOrder(), tolPt));
         Balloons balloons = new Balloons(flags, inOrder(), labels, tolPt);
         closed.addAll(new Hoses(inOrder(), labels, closed, balloons, tolPt).find());
         left.removeAll(balloons.intoOutlines(closed, tolPt));
@@ -139,6 +136,16 @@ public final class SymbolFinder {
                 && dots.touching(s.box()).stream()
                         .anyMatch(f -> f.box().grow(tolPt).contains(s.box())
                                 && s.box().grow(tolPt).contains(f.box()));
+    }
+
+    /** A flag drawn with a double line is one. */
+    private static List<Outline> outer(List<Outline> flags) {
+        return new ArrayList<>(flags.stream()
+                .filter(f -> flags.stream()
+                        .noneMatch(o -> o != f
+                                && o.box().contains(f.box())
+                                && (!f.box().contains(o.box()) || flags.indexOf(o) < flags.indexOf(f))))
+                .toList());
     }
 
     /** What is left, in drawing order. */
