@@ -35,10 +35,13 @@ final class Chains {
     private final Set<Stroke> used = Collections.newSetFromMap(new IdentityHashMap<>());
 
     private final double tolPt;
+    private final Near<Fill> dots;
     private Near<Stroke> through;
 
-    Chains(double tolPt) {
+    /** @param fills of which dots say that something begins and ends there: lines that join, or a hose */
+    Chains(List<Fill> fills, double tolPt) {
         this.tolPt = tolPt;
+        dots = new Near<>(fills.stream().filter(f -> f.isDot(tolPt)).toList(), Fill::box);
         corners = new Corners(0.5 * tolPt);
     }
 
@@ -145,7 +148,9 @@ final class Chains {
         Stroke other = there.get(0) == current ? there.get(1) : there.get(0);
         boolean samePen = other.dash().like(current.dash())
                 && Math.abs(other.widthPt() - current.widthPt()) <= SAME_PEN * current.widthPt();
-        boolean ends = other == current || other.curved() || used.contains(other) || !samePen;
+        boolean dot = dots.within(at, tolPt / 2).stream()
+                .anyMatch(f -> f.box().center().distancePt(at) < tolPt);
+        boolean ends = other == current || other.curved() || used.contains(other) || !samePen || dot;
         return ends || passed(at, current, other) && !curves(at, current, other) ? null : other;
     }
 

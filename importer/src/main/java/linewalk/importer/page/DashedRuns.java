@@ -56,7 +56,7 @@ final class DashedRuns {
         }
     }
 
-    private record Found(Stroke stroke, double gapPt) {
+    private record Found(Stroke stroke, double gapPt, List<Piece> run) {
 
         boolean alike(Found o) {
             double on = stroke.dash().onPt();
@@ -68,7 +68,7 @@ final class DashedRuns {
 
         Found with(Found next) {
             List<Point> ends = List.of(stroke.first(), next.stroke.last());
-            return new Found(new Stroke(ends, false, false, stroke.widthPt(), stroke.dash(), false), gapPt);
+            return new Found(new Stroke(ends, false, false, stroke.widthPt(), stroke.dash(), false), gapPt, run);
         }
 
         /** Two pieces that could be a cut-out of this row. */
@@ -80,8 +80,20 @@ final class DashedRuns {
         }
     }
 
-    List<Stroke> join(List<Stroke> strokes) {
-        curves = strokes.stream().filter(s -> s.curved() && !s.closed()).toList();
+    /** Dashes and dots of chain lines. */
+    Set<Stroke> ofChains(List<Stroke> strokes) {
+        List<Found> found = new ArrayList<>();
+        Set<Stroke> used = Collections.newSetFromMap(new IdentityHashMap<>());
+        byDirection(strokes).values().forEach(pieces -> rows(pieces, PIECES, List.of(), found, used));
+        Set<Stroke> chains = Collections.newSetFromMap(new IdentityHashMap<>());
+        found.stream()
+                .filter(f -> f.stroke().dash().chain())
+                .flatMap(f -> f.run().stream())
+                .forEach(p -> chains.addAll(p.strokes()));
+        return chains;
+    }
+
+    private Map<Long, List<Piece>> byDirection(List<Stroke> strokes) {
         Map<Long, List<Piece>> byDirection = new TreeMap<>();
         for (Stroke s : strokes) {
             boolean candidate =
@@ -91,6 +103,12 @@ final class DashedRuns {
                 byDirection.computeIfAbsent(angle, k -> new ArrayList<>()).add(piece(s, angle));
             }
         }
+        return byDirection;
+    }
+
+    List<Stroke> join(List<Stroke> strokes) {
+        curves = strokes.stream().filter(s -> s.curved() && !s.closed()).toList();
+        Map<Long, List<Piece>> byDirection = byDirection(strokes);
         List<Found> found = new ArrayList<>();
         Set<Stroke> used = Collections.newSetFromMap(new IdentityHashMap<>());
         byDirection.values().forEach(pieces -> rows(pieces, PIECES, List.of(), found, used));
@@ -293,7 +311,7 @@ final class DashedRuns {
         Point stop = end(run.get(run.size() - 1), false);
         double gap = run.get(1).from() - run.get(0).to();
         Stroke whole = new Stroke(List.of(start, stop), false, false, like.widthPt(), new Dash(longest, chain), false);
-        return new Found(whole, gap);
+        return new Found(whole, gap, List.copyOf(run));
     }
 
     private static Point end(Piece p, boolean first) {

@@ -28,16 +28,21 @@ public final class WholeStrokes {
         List<Stroke> strokes = new DashedRuns(tolPt).join(drawn);
         strokes = DashedRings.join(strokes, tolPt);
         // balls are whole only when their own pieces are chained
-        strokes = new Chains(tolPt)
-                .join(DashedWays.join(new Chains(tolPt).join(strokes), tolPt)).stream()
+        strokes = new Chains(fills, tolPt)
+                .join(DashedWays.join(new Chains(fills, tolPt).join(strokes), tolPt)).stream()
                         .map(Smooth::seen)
                         .toList();
         return new Marks(marks.widthPt(), marks.heightPt(), strokes, fills, marks.glyphs(), marks.pictures());
     }
 
+    /** Strokes that are dashes and dots of chain lines. */
+    public static Set<Stroke> ofChains(Marks marks) {
+        return new DashedRuns(marks.tolerancePt()).ofChains(marks.strokes());
+    }
+
     /** The same without joining dashes: inside symbols, short strokes in a row are marks of their own. */
     public static List<Stroke> apart(List<Stroke> strokes, List<Fill> fills, double tolPt) {
-        return new Chains(tolPt)
+        return new Chains(fills, tolPt)
                 .join(lines(strokes, new ArrayList<>(fills))).stream()
                         .map(Smooth::seen)
                         .toList();

@@ -12,10 +12,11 @@ import linewalk.importer.page.Marks;
 import linewalk.importer.page.Near;
 import linewalk.importer.page.Segment;
 import linewalk.importer.page.Stroke;
+import linewalk.importer.page.WholeStrokes;
 
 /**
  * Marks to blobs small enough to be letters. Strokes of a letter meet on their centre lines; what reaches a longer
- * stroke is line work, and what holds other ink inside is an outline.
+ * stroke or is part of a chain line is line work, and what holds other ink inside is an outline.
  */
 final class BlobFinder {
 
@@ -35,8 +36,9 @@ final class BlobFinder {
     private BlobFinder(Marks marks) {
         largestPt = LARGEST * Math.min(marks.widthPt(), marks.heightPt());
         int order = 0;
+        Set<Stroke> chains = WholeStrokes.ofChains(marks);
         for (Stroke s : marks.strokes()) {
-            sort(Piece.of(order++, s), s.dash().solid());
+            sort(Piece.of(order++, s), s.dash().solid() && !chains.contains(s));
         }
         for (Fill f : marks.fills()) {
             if (!f.light()) {

@@ -11,15 +11,21 @@ import linewalk.importer.lettering.Cell;
 import linewalk.importer.page.Glyph;
 import linewalk.importer.page.Marks;
 import linewalk.importer.page.Near;
+import linewalk.importer.page.Stroke;
 
 /**
  * What of a page may be lettering.
  *
  * @param rows of two signs and more
  * @param singles signs that stand alone, seen upright
+ * @param rings boxes of circles
  * @param lean of the page's letters
  */
-record PageInk(double widthPt, double heightPt, List<Row> rows, List<Row> singles, double lean) {
+record PageInk(double widthPt, double heightPt, List<Row> rows, List<Row> singles, List<Box> rings, double lean) {
+
+    private static final int ROUND = 8;
+
+    private static final double SQUARE = 0.05;
 
     /** Signs in rows of three and more that a page with a text layer must show before drawn letters are looked for. */
     private static final int BESIDE_TEXT = 12;
@@ -36,7 +42,7 @@ record PageInk(double widthPt, double heightPt, List<Row> rows, List<Row> single
             drafts = drafts(blobs, told, marks, cell);
         }
         if (drafts.isEmpty()) {
-            return new PageInk(marks.widthPt(), marks.heightPt(), List.of(), List.of(), 0);
+            return new PageInk(marks.widthPt(), marks.heightPt(), List.of(), List.of(), List.of(), 0);
         }
         double lean = Lettered.lean(drafts);
         List<Row> rows = Facing.of(Sizes.split(rows(drafts, lean, cell)));
@@ -47,7 +53,15 @@ record PageInk(double widthPt, double heightPt, List<Row> rows, List<Row> single
                 .map(b -> single(b, lean))
                 .filter(r -> r.heightPt() > 0)
                 .toList();
-        return new PageInk(marks.widthPt(), marks.heightPt(), rows, singles, lean);
+        return new PageInk(marks.widthPt(), marks.heightPt(), rows, singles, rings(marks), lean);
+    }
+
+    private static List<Box> rings(Marks marks) {
+        return marks.strokes().stream()
+                .filter(s -> s.closed() && s.points().size() >= ROUND)
+                .map(Stroke::box)
+                .filter(b -> Math.abs(b.widthPt() - b.heightPt()) < SQUARE * b.widthPt())
+                .toList();
     }
 
     /** Nothing is drawn here that could be letters. */

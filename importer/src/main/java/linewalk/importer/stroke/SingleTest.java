@@ -1,14 +1,23 @@
 package linewalk.importer.stroke;
 
+import linewalk.drawing.Point;
+
 /**
  * Whether a sign that stands alone may be a letter: it has the height and the pen of lettering in rows, or is as heavy for
- * its height, or stands in the border.
+ * its height, or stands in the border or in the middle of a circle, as that of a motor does.
  */
 final class SingleTest {
 
     private static final double SAME_HEIGHT = 0.03;
     private static final double SAME_PEN = 0.1;
     private static final double BORDER = 0.06;
+
+    /** How far from a circle's middle its letter stands, and the letter's height, in diameters. */
+    private static final double MIDDLE = 0.1;
+
+    private static final double LEAST_IN_RING = 0.15;
+
+    private static final double MOST_IN_RING = 0.6;
 
     /** Signs that no usual symbol looks like. */
     private static final String DISTINCT = "ABEFGJKPQRS2345689";
@@ -29,7 +38,9 @@ final class SingleTest {
     boolean letter(Row r, String text) {
         return text.length() == 1
                 && Character.isLetterOrDigit(text.charAt(0))
-                && (lettering(r) || DISTINCT.contains(text) || !ROUND.contains(text) && heavy(r));
+                && (lettering(r)
+                        || DISTINCT.contains(text)
+                        || !ROUND.contains(text) && (heavy(r) || Character.isLetter(text.charAt(0)) && inRing(r)));
     }
 
     private boolean usual(Row s) {
@@ -45,6 +56,14 @@ final class SingleTest {
         }
         double share = s.penPt() / s.heightPt();
         return page.rows().stream().anyMatch(r -> Math.abs(r.penPt() / r.heightPt() - share) < SAME_HEIGHT * share);
+    }
+
+    private boolean inRing(Row s) {
+        Point m = s.center();
+        return page.rings().stream()
+                .anyMatch(b -> b.center().distancePt(m) < MIDDLE * b.widthPt()
+                        && s.heightPt() > LEAST_IN_RING * b.heightPt()
+                        && s.heightPt() < MOST_IN_RING * b.heightPt());
     }
 
     private boolean inBorder(Row s) {

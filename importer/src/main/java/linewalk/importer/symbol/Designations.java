@@ -21,6 +21,9 @@ public final class Designations {
 
     private static final Pattern FORM = Pattern.compile(
             "(?:=[A-Z0-9.]{1,6}|[+][A-Z0-9.]{1,6})*-[A-Z]{1,3}\\d{1,3}(?:[.]\\d{1,2})?|\\d{0,3}[A-Z]{1,4}\\d{1,3}(?:[.-]\\d{1,2})?[A-Z]?|(?:[A-Z0-9]{1,3}-)?[A-Z]?\\d{1,2}\\.\\d{1,2}(?:\\.\\d{1,2})?|[A-Z]{1,5}-\\d{1,3}[A-Z]?");
+    /** Of a pipe: outside diameter and wall. */
+    private static final Pattern SIZE = Pattern.compile("\\d{1,3}X\\d{1,2}(?:[.,]\\d)?");
+
     /** In two words, the first of which names the kind of part. */
     private static final Pattern WORDED = Pattern.compile(
             "(?:CYL(?:INDER)?|PU?MP|MO?TO?R|VALVE|VLV|V|ACC|FI?LTE?R?|COOLER|CLR|HX|[RCPS]V|PRV|HM|EM|TP|PG)\\.? \\d{1,3}[A-Z]?");
@@ -101,7 +104,7 @@ public final class Designations {
     /** Where names are led by a hyphen, coils have names of their own beside their valve's. */
     private static boolean fits(String text) {
         boolean coil = text.startsWith("-") && SOLENOID.matcher(text).matches();
-        return FORM.matcher(text).matches() && !coil || WORDED.matcher(text).matches();
+        return FORM.matcher(text).matches() && !coil && !SIZE.matcher(text).matches() || WORDED.matcher(text).matches();
     }
 
     private static double cost(Body b, Label l, boolean tank) {

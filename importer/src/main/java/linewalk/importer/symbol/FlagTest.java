@@ -39,15 +39,28 @@ public final class FlagTest {
 
     List<Outline> flags(List<Outline> closed, List<Label> labels, List<Stroke> strokes, double tolPt) {
         List<Outline> flags = new ArrayList<>();
+        List<Outline> lettered = new ArrayList<>();
         for (Outline o : closed) {
             List<Label> inside = inside(o, labels);
-            if (!inside.isEmpty()
-                    && fits(o, inside)
-                    && (isFlag(o, inside, labels) || bubble(o, inside, strokes, tolPt))) {
+            if (inside.isEmpty() || !fits(o, inside)) {
+                continue;
+            } else if (isFlag(o, inside, labels) || bubble(o, inside, strokes, tolPt)) {
                 flags.add(o);
+            } else if (inside.size() == 1
+                    && MATCH_LETTER.matcher(inside.get(0).text()).matches()) {
+                lettered.add(o);
             }
         }
+        List<Label> free = outside(labels, flags);
+        lettered.stream().filter(o -> said(grammar, o, free).isPresent()).forEach(flags::add);
         return flags;
+    }
+
+    /** Labels that stand in none of the flags. */
+    public static List<Label> outside(List<Label> labels, List<Outline> flags) {
+        return labels.stream()
+                .filter(l -> flags.stream().noneMatch(f -> f.covers(l.center())))
+                .toList();
     }
 
     /** Drafters who print sheets beside a name do so everywhere: one such flag alone is something else. */
@@ -119,10 +132,7 @@ public final class FlagTest {
             return true;
         }
         boolean balloon = inside.size() == 1 && o.circle() && ITEM.matcher(text).matches();
-        boolean letter = inside.size() == 1 && MATCH_LETTER.matcher(text).matches();
-        return balloon
-                || letter && saidNearby(o, labels)
-                || zoneBeside(o, inside, labels).isPresent();
+        return balloon || zoneBeside(o, inside, labels).isPresent();
     }
 
     /** A circle divided by a bar between two words. */
@@ -133,10 +143,6 @@ public final class FlagTest {
                         .filter(s ->
                                 s.points().size() == 2 && o.box().grow(tolPt).contains(s.box()))
                         .anyMatch(s -> o.edgeDistancePt(s.first()) <= tolPt && o.edgeDistancePt(s.last()) <= tolPt);
-    }
-
-    private boolean saidNearby(Outline o, List<Label> labels) {
-        return said(grammar, o, labels).isPresent();
     }
 
     /** The zone printed beside a pentagon or hexagon that holds the number of a sheet alone. */

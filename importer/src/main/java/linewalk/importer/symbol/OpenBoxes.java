@@ -1,6 +1,7 @@
 package linewalk.importer.symbol;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import linewalk.drawing.Box;
 import linewalk.drawing.Point;
@@ -11,7 +12,7 @@ import linewalk.importer.page.Stroke;
 
 /**
  * Boxes of which three sides are drawn: on the side of a figure of the same pen, a solenoid or the pilot stage of a valve;
- * around the plunger that leaves through the open side, the barrel of a ram.
+ * around the plunger that leaves through the open side, the barrel of a ram; up to a ball, half of a valve.
  */
 final class OpenBoxes {
 
@@ -23,12 +24,23 @@ final class OpenBoxes {
     /** How thick a plunger is at least, in bores of its barrel. */
     private static final double PLUNGER = 0.3;
 
+    /** Sine of the angle at the tip of half a valve. */
+    private static final double LEAST_TIP = 0.3;
+
     private final Near<Stroke> figures;
+    private final Near<Outline> balls;
     private final double tolPt;
 
     private OpenBoxes(List<Stroke> strokes, double tolPt) {
         this.figures = new Near<>(
                 strokes.stream().filter(s -> s.closed() && !s.curved()).toList(), Stroke::box);
+        this.balls = new Near<>(
+                strokes.stream()
+                        .filter(s -> s.closed() && s.curved())
+                        .map(Outline::of)
+                        .filter(Outline::circle)
+                        .toList(),
+                Outline::box);
         this.tolPt = tolPt;
     }
 
@@ -36,8 +48,35 @@ final class OpenBoxes {
     static List<Stroke> close(List<Stroke> strokes, double tolPt) {
         OpenBoxes boxes = new OpenBoxes(strokes, tolPt);
         return strokes.stream()
-                .map(s -> boxes.isOpen(s) || boxes.isBarrel(s) ? closed(s) : s)
+                .map(s -> boxes.isOpen(s) || boxes.isBarrel(s)
+                        ? closed(s)
+                        : boxes.onBall(s).orElse(s))
                 .toList();
+    }
+
+    /** Half of a valve of which a ball hides the tip: the triangle up to there. */
+    private Optional<Stroke> onBall(Stroke s) {
+        if (s.closed() || s.curved() || !s.dash().solid() || s.points().size() != 4) {
+            return Optional.empty();
+        }
+        Point a = s.points().get(1);
+        Point b = s.points().get(2);
+        Direction from = Direction.of(a, s.first());
+        Direction to = Direction.of(b, s.last());
+        double cross = from.dx() * to.dy() - from.dy() * to.dx();
+        if (Math.abs(cross) < LEAST_TIP) {
+            return Optional.empty();
+        }
+        double along = ((b.xPt() - a.xPt()) * to.dy() - (b.yPt() - a.yPt()) * to.dx()) / cross;
+        Point tip = a.plus(along * from.dx(), along * from.dy());
+        boolean hidden = along > a.distancePt(s.first())
+                && balls.within(tip, tolPt).stream()
+                        .anyMatch(o -> o.covers(tip)
+                                && o.edgeDistancePt(s.first()) <= tolPt
+                                && o.edgeDistancePt(s.last()) <= tolPt);
+        return hidden
+                ? Optional.of(new Stroke(List.of(tip, a, b), true, false, s.widthPt(), s.dash(), s.filled()))
+                : Optional.empty();
     }
 
     /** Without what is drawn of the open side. */
