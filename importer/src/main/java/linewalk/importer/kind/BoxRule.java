@@ -17,6 +17,9 @@ final class BoxRule {
     /** Within a box is what stands this far from its walls, in its shorter sides. */
     private static final double DEEP = 0.1;
 
+    /** Largest head with which pressure comes into a switch, and how far inside it stands, in the box's shorter sides. */
+    private static final double ENTRANCE = 0.45;
+
     /** Least size of a poppet, in sizes of its box. */
     private static final double POPPET = 0.3;
 
@@ -204,15 +207,15 @@ final class BoxRule {
 
     /** The small head with which the pressure comes in. */
     private boolean atEntrance(Arrow a, Shape b) {
-        return a.headPt() < 0.3 * b.smallPt() && atEntrance(a.tip(), b);
+        return a.headPt() < ENTRANCE * b.smallPt() && atEntrance(a.tip(), b);
     }
 
     private boolean atEntrance(Shape s, Shape b) {
-        return s.form() == Form.TRIANGLE && s.sizePt() < 0.3 * b.smallPt() && atEntrance(s.center(), b);
+        return s.form() == Form.TRIANGLE && s.sizePt() < ENTRANCE * b.smallPt() && atEntrance(s.center(), b);
     }
 
     private boolean atEntrance(Point x, Shape b) {
-        return p.contacts().stream().anyMatch(c -> c.port().place().distancePt(x) < 0.3 * b.smallPt());
+        return p.contacts().stream().anyMatch(c -> c.port().place().distancePt(x) < ENTRANCE * b.smallPt());
     }
 
     /** The small circle that an arm closes on. */

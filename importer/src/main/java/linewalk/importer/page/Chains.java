@@ -41,7 +41,7 @@ final class Chains {
     /** @param fills of which dots say that something begins and ends there: lines that join, or a hose */
     Chains(List<Fill> fills, double tolPt) {
         this.tolPt = tolPt;
-        dots = new Near<>(fills.stream().filter(f -> f.isDot(tolPt)).toList(), Fill::box);
+        dots = new Near<>(fills.stream().filter(f -> f.isEndDot(tolPt)).toList(), Fill::box);
         corners = new Corners(0.5 * tolPt);
     }
 

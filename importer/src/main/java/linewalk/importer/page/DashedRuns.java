@@ -26,6 +26,12 @@ final class DashedRuns {
     private static final double EVEN = 0.35;
     private static final double SHORTEST_TOL = 4;
 
+    /** How long one dash alone is at most where programs fit dashes to the leg, in those of the next leg. */
+    private static final double LAST_LEG = 1.8;
+
+    /** Cosine of the sharpest turn from piece to piece of a circle. */
+    private static final double GENTLY = 0.64;
+
     /** How wide a gap left for a crossing line may be, in tolerances. */
     private static final double BREAK_TOL = 12;
 
@@ -166,12 +172,13 @@ final class DashedRuns {
         return crossing.touching(between.box()).stream().anyMatch(x -> x.crossing(between) != null);
     }
 
-    /** A single piece that goes on around the corner from a dashed line, no longer than its dashes, is one of them. */
+    /** A single piece that goes on around the corner from a dashed line, hardly longer than its dashes, is one of them. */
     private List<Stroke> withLastLegs(List<Stroke> rest, List<Stroke> dashed) {
         Near<Stroke> near = new Near<>(dashed, Stroke::box);
+        Near<Stroke> solid = new Near<>(rest, Stroke::box);
         List<Stroke> out = new ArrayList<>();
         for (Stroke s : rest) {
-            boolean piece = s.points().size() == 2 && !s.closed() && s.dash().solid();
+            boolean piece = s.points().size() == 2 && !s.closed() && s.dash().solid() && !pieceOfMore(s, solid);
             out.add(
                     !piece
                             ? s
@@ -184,6 +191,16 @@ final class DashedRuns {
         return out;
     }
 
+    /** A solid piece goes on from its end, gently or straight: of a circle, or of a line. */
+    private boolean pieceOfMore(Stroke s, Near<Stroke> solid) {
+        Direction along = Direction.of(s.first(), s.last());
+        return List.of(s.first(), s.last()).stream().anyMatch(e -> solid.within(e, tolPt / 2).stream()
+                .anyMatch(o -> o != s
+                        && o.points().size() == 2
+                        && (o.first().distancePt(e) < tolPt / 2 || o.last().distancePt(e) < tolPt / 2)
+                        && Math.abs(Direction.of(o.first(), o.last()).along(along)) > GENTLY));
+    }
+
     private boolean goesOn(Stroke d, Stroke s) {
         boolean atEnd = List.of(d.first(), d.last()).stream()
                 .anyMatch(e -> e.distancePt(s.first()) <= tolPt || e.distancePt(s.last()) <= tolPt);
@@ -192,7 +209,7 @@ final class DashedRuns {
                 && bends
                 && !d.dash().chain()
                 && samePen(d, s)
-                && s.lengthPt() < 1.1 * d.dash().onPt();
+                && s.lengthPt() < LAST_LEG * d.dash().onPt();
     }
 
     /** Whole degrees, 0 to 179. */

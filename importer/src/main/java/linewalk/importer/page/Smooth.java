@@ -7,8 +7,11 @@ import linewalk.drawing.Point;
 final class Smooth {
 
     private static final int BENDS = 4;
-    private static final double LEAST_DEG = 2;
+    private static final double LEAST_DEG = 0.6;
     private static final double MOST_DEG = 50;
+
+    /** All bends together. */
+    private static final double TURN_DEG = 25;
 
     /** Share of the length that lies between gentle bends. */
     private static final double SHARE = 0.8;
@@ -27,6 +30,7 @@ final class Smooth {
         double whole = 0;
         double bent = 0;
         int bends = 0;
+        double turned = 0;
         for (int i = 0; i < pieces; i++) {
             double length = p.get(i).distancePt(p.get((i + 1) % n));
             boolean before = (ring || i > 0) && bend(p.get((i + n - 1) % n), p.get(i), p.get((i + 1) % n));
@@ -34,12 +38,18 @@ final class Smooth {
             whole += length;
             bent += before || after ? length : 0;
             bends += after ? 1 : 0;
+            turned += after ? turnDeg(p.get(i), p.get((i + 1) % n), p.get((i + 2) % n)) : 0;
         }
-        return bends >= BENDS && bent > SHARE * whole;
+        return bends >= BENDS && bent > SHARE * whole && turned > TURN_DEG;
     }
 
     private static boolean bend(Point a, Point b, Point c) {
+        double deg = turnDeg(a, b, c);
+        return deg > LEAST_DEG && deg < MOST_DEG;
+    }
+
+    private static double turnDeg(Point a, Point b, Point c) {
         double along = Direction.of(a, b).along(Direction.of(b, c));
-        return along < Math.cos(Math.toRadians(LEAST_DEG)) && along > Math.cos(Math.toRadians(MOST_DEG));
+        return Math.toDegrees(Math.acos(Math.max(-1, Math.min(1, along))));
     }
 }

@@ -171,7 +171,8 @@ public final class ReferenceFinder {
         Label text = Label.joined(inside);
         Optional<Parsed> parsed = FlagTest.parse(grammar, flag, inside);
         boolean letter = inside.size() == 1 && MATCH_LETTER.matcher(text.text()).matches();
-        Optional<Label> said = letter ? FlagTest.said(grammar, flag, FlagTest.outside(labels, symbols.flags())) : Optional.empty();
+        Optional<Label> said =
+                letter ? FlagTest.said(grammar, flag, FlagTest.outside(labels, symbols.flags())) : Optional.empty();
         Optional<Label> zone = FlagTest.zoneBeside(flag, inside, labels);
         if (parsed.isPresent()) {
             addFlag(flag, inside, text, parsed.get());

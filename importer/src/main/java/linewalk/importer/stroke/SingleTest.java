@@ -19,6 +19,9 @@ final class SingleTest {
 
     private static final double MOST_IN_RING = 0.6;
 
+    /** In a circle it says that a motor drives it (ISO 1219-1). */
+    private static final String MOTOR = "M";
+
     /** Signs that no usual symbol looks like. */
     private static final String DISTINCT = "ABEFGJKPQRS2345689";
 
@@ -38,9 +41,16 @@ final class SingleTest {
     boolean letter(Row r, String text) {
         return text.length() == 1
                 && Character.isLetterOrDigit(text.charAt(0))
+                && !arrow(r)
                 && (lettering(r)
                         || DISTINCT.contains(text)
-                        || !ROUND.contains(text) && (heavy(r) || Character.isLetter(text.charAt(0)) && inRing(r)));
+                        || !ROUND.contains(text) && heavy(r)
+                        || text.equals(MOTOR) && inRing(r));
+    }
+
+    /** Part of it is drawn and part is painted. */
+    private static boolean arrow(Row s) {
+        return s.signs().get(0).pieces().stream().map(Piece::painted).distinct().count() > 1;
     }
 
     private boolean usual(Row s) {

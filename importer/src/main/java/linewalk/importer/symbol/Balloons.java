@@ -73,11 +73,11 @@ public final class Balloons {
         return pointers;
     }
 
-    /** Leaders that end in an arrow: they touch what they point at and are no line of it. */
+    /** Leaders that slant or end in an arrow: they touch what they point at and are no line of it. */
     Set<Stroke> leaders(List<Arrowhead> arrows, double tolPt) {
         Set<Stroke> leaders = Collections.newSetFromMap(new IdentityHashMap<>());
         pointers.stream()
-                .filter(p -> arrows.stream().anyMatch(a -> a.tip().distancePt(p.tip) <= tolPt))
+                .filter(p -> p.slants() || arrows.stream().anyMatch(a -> a.tip().distancePt(p.tip) <= tolPt))
                 .forEach(p -> leaders.add(p.leader));
         return leaders;
     }

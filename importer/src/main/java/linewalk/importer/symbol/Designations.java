@@ -104,7 +104,8 @@ public final class Designations {
     /** Where names are led by a hyphen, coils have names of their own beside their valve's. */
     private static boolean fits(String text) {
         boolean coil = text.startsWith("-") && SOLENOID.matcher(text).matches();
-        return FORM.matcher(text).matches() && !coil && !SIZE.matcher(text).matches() || WORDED.matcher(text).matches();
+        return FORM.matcher(text).matches() && !coil && !SIZE.matcher(text).matches()
+                || WORDED.matcher(text).matches();
     }
 
     private static double cost(Body b, Label l, boolean tank) {
