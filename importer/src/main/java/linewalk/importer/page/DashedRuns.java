@@ -27,7 +27,7 @@ final class DashedRuns {
     private static final double SHORTEST_TOL = 4;
 
     /** How long one dash alone is at most where programs fit dashes to the leg, in those of the next leg. */
-    private static final double LAST_LEG = 1.8;
+    private static final double LAST_LEG = 2;
 
     /** Cosine of the sharpest turn from piece to piece of a circle. */
     private static final double GENTLY = 0.64;

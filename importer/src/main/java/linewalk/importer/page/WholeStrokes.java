@@ -27,6 +27,7 @@ public final class WholeStrokes {
         List<Stroke> drawn = lines(marks.strokes(), fills);
         List<Stroke> strokes = new DashedRuns(tolPt).join(drawn);
         strokes = DashedRings.join(strokes, tolPt);
+        strokes = Diamonds.join(strokes, tolPt);
         // balls are whole only when their own pieces are chained
         strokes = new Chains(fills, tolPt)
                 .join(DashedWays.join(new Chains(fills, tolPt).join(strokes), tolPt)).stream()

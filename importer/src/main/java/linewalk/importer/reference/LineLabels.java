@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import linewalk.drawing.Box;
 import linewalk.drawing.Point;
 import linewalk.importer.lettering.Label;
@@ -20,6 +21,10 @@ import linewalk.importer.line.Node;
 import linewalk.importer.line.Run;
 import linewalk.importer.page.Near;
 import linewalk.importer.page.Segment;
+import linewalk.importer.symbol.Body;
+import linewalk.importer.symbol.Designations;
+import linewalk.importer.symbol.FlagTest;
+import linewalk.importer.symbol.Outline;
 import linewalk.importer.symbol.Symbols;
 
 /**
@@ -40,6 +45,9 @@ public final class LineLabels {
     /** How much farther the next line must stand from a number that stands beside one. */
     private static final double NEXT = 1.5;
 
+    /** How far a number stands from its flag at most, in text sizes. */
+    private static final double AT_FLAG = 1.2;
+
     private record On(Run run, Label label, Point at, double gap) {}
 
     private record Piece(Run run, Segment segment) {}
@@ -48,6 +56,8 @@ public final class LineLabels {
     private final Map<Run, List<On>> numbers = new IdentityHashMap<>();
 
     private final Map<Run, String> sizes = new IdentityHashMap<>();
+
+    private final Map<Outline, Label> atFlags = new IdentityHashMap<>();
 
     /** @param taken labels that already say something else */
     public LineLabels(List<Net> nets, List<Label> labels, Set<Label> taken, Symbols symbols) {
@@ -58,15 +68,42 @@ public final class LineLabels {
         List<Label> free = labels.stream()
                 .filter(l -> !taken.contains(l) && !symbols.inTable(l.center()))
                 .toList();
-        keepNumbers(free.stream().flatMap(l -> along(l, near).stream()).toList());
+        besideFlags(symbols.flags(), FlagTest.outside(free, symbols.flags()));
+        Near<Body> figures = new Near<>(symbols.bodies(), Body::box);
+        keepNumbers(free.stream()
+                .flatMap(l -> along(l, near).stream())
+                .filter(o -> !nearerToFigure(o, figures))
+                .toList());
         Set<String> known = used().stream().map(LineLabels::letters).collect(Collectors.toSet());
         free.stream()
-                .filter(l -> !used().contains(l) && number(l).isPresent() && known.contains(letters(l)))
+                .filter(l ->
+                        !used().contains(l) && number(l).filter(this::told).isPresent() && known.contains(letters(l)))
                 .flatMap(l -> beside(l, near).stream())
                 .forEach(this::keep);
     }
 
-    private static java.util.stream.Stream<Segment> segments(Run r) {
+    /** Where most flags have a number printed against one of their sides, it is their line's. */
+    private void besideFlags(List<Outline> flags, List<Label> free) {
+        Map<Outline, Label> found = new IdentityHashMap<>();
+        for (Label l : free) {
+            if (number(l).isPresent()) {
+                flags.stream()
+                        .filter(f -> f.box().distancePt(l.box()) < AT_FLAG * l.sizePt() && level(f.box(), l.center()))
+                        .min(Comparator.comparingDouble(f -> f.box().distancePt(l.box())))
+                        .ifPresent(f -> found.merge(
+                                f, l, (a, b) -> f.box().distancePt(a.box()) <= f.box().distancePt(b.box()) ? a : b));
+            }
+        }
+        if (2 * found.size() > flags.size()) {
+            atFlags.putAll(found);
+        }
+    }
+
+    private static boolean level(Box flag, Point p) {
+        return p.xPt() > flag.x0Pt() && p.xPt() < flag.x1Pt() || p.yPt() > flag.y0Pt() && p.yPt() < flag.y1Pt();
+    }
+
+    private static Stream<Segment> segments(Run r) {
         return java.util.stream.IntStream.range(1, r.points().size())
                 .mapToObj(i -> new Segment(r.points().get(i - 1), r.points().get(i)));
     }
@@ -115,7 +152,7 @@ public final class LineLabels {
         return b.distancePt(s.nearest(b.center()));
     }
 
-    /** Numbers of one sheet share their form; a form seen once needs a hyphen to be believed. */
+    /** Numbers of one sheet share their form, with those at its flags too; a form seen once needs a hyphen to be believed. */
     private void keepNumbers(List<On> found) {
         Map<String, Long> forms = new HashMap<>();
         for (On o : found) {
@@ -125,10 +162,25 @@ public final class LineLabels {
         for (On o : found) {
             Optional<String> n = number(o.label());
             if (n.isPresent()
+                    && told(n.get())
                     && (n.get().contains("-") || n.get().startsWith("LINE") || forms.get(form(n.get())) > 1)) {
                 keep(o);
             }
         }
+    }
+
+    /** Of a form that numbers at flags have, where there are any. */
+    private boolean told(String number) {
+        return atFlags.isEmpty()
+                || atFlags.values().stream()
+                        .anyMatch(l -> form(number(l).orElseThrow()).equals(form(number)));
+    }
+
+    /** What could be a designation names the figure that it stands closer to than to the line. */
+    private static boolean nearerToFigure(On o, Near<Body> figures) {
+        return Designations.looksLike(o.label().text())
+                && figures.touching(o.label().box().grow(o.gap())).stream()
+                        .anyMatch(b -> !b.reservoir() && b.box().distancePt(o.label().box()) < o.gap());
     }
 
     private void keep(On o) {
@@ -165,8 +217,12 @@ public final class LineLabels {
         return text.replaceAll("\\d+", "9").replaceAll("[A-Z]+", "A");
     }
 
-    /** The number that stands on the leg of the line which ends here; another leg's number may be another line's. */
+    /** The number against the flag, or on the leg of the line which ends here; another leg's may be another line's. */
     public Optional<String> numberAt(Node end) {
+        Label atFlag = atFlags.get(end.flag());
+        if (atFlag != null) {
+            return number(atFlag);
+        }
         return on(Net.leg(end)).stream()
                 .min(Comparator.comparingDouble(o -> o.at().distancePt(end.place())))
                 .flatMap(o -> number(o.label()));
@@ -189,6 +245,8 @@ public final class LineLabels {
 
     /** Labels that are line numbers. */
     public Set<Label> used() {
-        return numbers.values().stream().flatMap(List::stream).map(On::label).collect(Collectors.toSet());
+        return Stream.concat(
+                        numbers.values().stream().flatMap(List::stream).map(On::label), atFlags.values().stream())
+                .collect(Collectors.toSet());
     }
 }

@@ -174,13 +174,23 @@ public final class ReferenceFinder {
         Optional<Label> said =
                 letter ? FlagTest.said(grammar, flag, FlagTest.outside(labels, symbols.flags())) : Optional.empty();
         Optional<Label> zone = FlagTest.zoneBeside(flag, inside, labels);
-        if (parsed.isPresent()) {
+        if (parsed.isPresent() && endAt(flag).isEmpty() && isDetail(flag, inside, parsed.get())) {
+            used.addAll(inside);
+        } else if (parsed.isPresent()) {
             addFlag(flag, inside, text, parsed.get());
         } else if (said.isPresent()) {
             addLetter(flag, inside.get(0), said.get());
         } else if (zone.isPresent()) {
             addZoned(flag, inside.get(0), zone.get());
         }
+    }
+
+    /** A divided bubble at no line's end, or a sheet alone where references name zones: it names a detail or a section. */
+    private boolean isDetail(Outline flag, List<Label> inside, Parsed parsed) {
+        return flag.circle() && inside.size() > 1
+                || !parsed.zoned()
+                        && parsed.label() == null
+                        && symbols.flags().stream().anyMatch(f -> zoned(f).isPresent());
     }
 
     private Optional<Node> endAt(Outline flag) {

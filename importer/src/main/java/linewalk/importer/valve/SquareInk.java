@@ -12,6 +12,9 @@ final class SquareInk {
     /** A closed shape larger than this is a frame around several things. */
     private static final double LARGE = 0.7;
 
+    /** How far an operator's arrow reaches into the square beside it at most, in its widths. */
+    private static final double INTO = 0.2;
+
     private final Box square;
     private final double tolPt;
     private final List<Ink> inside = new ArrayList<>();
@@ -43,7 +46,7 @@ final class SquareInk {
         }
         double side = Math.min(square.widthPt(), square.heightPt());
         if (ink.closed() && ink.sizePt() < LARGE * side) {
-            if (square.contains(b.center())) {
+            if (square.contains(b.center()) && !straddles(b)) {
                 inside.add(ink);
             }
             return;
@@ -70,10 +73,28 @@ final class SquareInk {
     private void keep(Ink ink, List<Point> run) {
         if (run.size() > 1) {
             Ink part = ink.with(run);
-            if (part.lengthPt() > 1.2 * tolPt) {
+            if (part.lengthPt() > 1.2 * tolPt && !reachesIn(ink, part)) {
                 inside.addAll(splits ? part.split() : List.of(part));
             }
         }
+    }
+
+    /** Across a side that the next square or an operator stands at. */
+    private boolean straddles(Box b) {
+        return b.x0Pt() < square.x0Pt() - tolPt && b.x1Pt() > square.x0Pt() + tolPt
+                || b.x0Pt() < square.x1Pt() - tolPt && b.x1Pt() > square.x1Pt() + tolPt;
+    }
+
+    /** What of an operator's arrow reaches a little over the side that it stands at: passages cross none of these. */
+    private boolean reachesIn(Ink whole, Ink part) {
+        Box b = part.box();
+        return splits
+                && straddles(whole.box())
+                && whole.lengthPt() > 2 * part.lengthPt()
+                && b.widthPt() < INTO * square.widthPt()
+                && (b.x0Pt() <= square.x0Pt() + tolPt || b.x1Pt() >= square.x1Pt() - tolPt)
+                && b.y0Pt() > square.y0Pt() + tolPt
+                && b.y1Pt() < square.y1Pt() - tolPt;
     }
 
     /** Null where nothing of it lies inside, or where it runs along a side. */
