@@ -126,8 +126,9 @@ final class Chains {
     private boolean passed(Point at, Stroke a, Stroke b) {
         for (Stroke s : through.within(at, tolPt)) {
             boolean ball = s.closed() && s.points().size() > ROUND && isCutSmall(a, b);
-            for (int i = 1; i < s.points().size() && s != a && s != b && !ball; i++) {
-                if (new Segment(s.points().get(i - 1), s.points().get(i)).distancePt(at) < tolPt / 2) {
+            int n = s.points().size();
+            for (int i = s.closed() ? 0 : 1; i < n && s != a && s != b && !ball; i++) {
+                if (new Segment(s.points().get((i + n - 1) % n), s.points().get(i)).distancePt(at) < tolPt / 2) {
                     return true;
                 }
             }

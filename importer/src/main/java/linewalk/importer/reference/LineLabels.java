@@ -91,7 +91,9 @@ public final class LineLabels {
                         .filter(f -> f.box().distancePt(l.box()) < AT_FLAG * l.sizePt() && level(f.box(), l.center()))
                         .min(Comparator.comparingDouble(f -> f.box().distancePt(l.box())))
                         .ifPresent(f -> found.merge(
-                                f, l, (a, b) -> f.box().distancePt(a.box()) <= f.box().distancePt(b.box()) ? a : b));
+                                f,
+                                l,
+                                (a, b) -> f.box().distancePt(a.box()) <= f.box().distancePt(b.box()) ? a : b));
             }
         }
         if (2 * found.size() > flags.size()) {
@@ -180,7 +182,8 @@ public final class LineLabels {
     private static boolean nearerToFigure(On o, Near<Body> figures) {
         return Designations.looksLike(o.label().text())
                 && figures.touching(o.label().box().grow(o.gap())).stream()
-                        .anyMatch(b -> !b.reservoir() && b.box().distancePt(o.label().box()) < o.gap());
+                        .anyMatch(b ->
+                                !b.reservoir() && b.box().distancePt(o.label().box()) < o.gap());
     }
 
     private void keep(On o) {
@@ -245,8 +248,7 @@ public final class LineLabels {
 
     /** Labels that are line numbers. */
     public Set<Label> used() {
-        return Stream.concat(
-                        numbers.values().stream().flatMap(List::stream).map(On::label), atFlags.values().stream())
+        return Stream.concat(numbers.values().stream().flatMap(List::stream).map(On::label), atFlags.values().stream())
                 .collect(Collectors.toSet());
     }
 }
