@@ -41,7 +41,9 @@ import linewalk.importer.scan.PageRaster;
 import linewalk.importer.scan.ScanReader;
 import linewalk.importer.stroke.LetterBook;
 import linewalk.importer.stroke.StrokeLettering;
+import linewalk.importer.symbol.BallSprings;
 import linewalk.importer.symbol.Body;
+import linewalk.importer.symbol.NearRings;
 import linewalk.importer.symbol.Designations;
 import linewalk.importer.symbol.Designations.Named;
 import linewalk.importer.symbol.FlagTest;
@@ -93,7 +95,8 @@ final class SheetReader implements AutoCloseable {
         ScanReader.Upturned page = new ScanReader(raster.grey(), raster.pxPerPt(), letters, this::word).read();
         Marks marks = page.marks();
         PageGeometry upright = new PageGeometry(marks.widthPt(), marks.heightPt(), Affine.IDENTITY, Affine.IDENTITY);
-        SheetReading reading = read(new Lettered(marks, List.of()), WholeStrokes.of(marks), upright, key, true);
+        Marks whole = NearRings.closed(BallSprings.whole(WholeStrokes.of(marks)));
+        SheetReading reading = read(new Lettered(marks, List.of()), whole, upright, key, true);
         return new Moved(page.toDisplay(), geometry).of(reading);
     }
 

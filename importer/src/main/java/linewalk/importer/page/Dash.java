@@ -10,6 +10,10 @@ public record Dash(double onPt, boolean chain) {
 
     public static final Dash SOLID = new Dash(0, false);
 
+    private static final double ALIKE = 0.25;
+
+    private static final double SAME = 0.05;
+
     static Dash of(float[] pattern, double scale) {
         double longest = 0;
         double shortest = Double.MAX_VALUE;
@@ -31,9 +35,10 @@ public record Dash(double onPt, boolean chain) {
         return new Dash(longest, longest > 1.8 * shortest);
     }
 
-    /** Drawn with the same pattern, as far as single dashes tell. */
+    /** Drawn with the same pattern, as far as single dashes tell: a short leg may show none of a chain line's dots. */
     boolean like(Dash o) {
-        return chain == o.chain && Math.abs(onPt - o.onPt) <= 0.25 * Math.max(onPt, o.onPt);
+        double share = chain == o.chain ? ALIKE : SAME;
+        return Math.abs(onPt - o.onPt) <= share * Math.max(onPt, o.onPt);
     }
 
     public boolean solid() {

@@ -21,8 +21,8 @@ public final class Designations {
 
     private static final Pattern FORM = Pattern.compile(
             "(?:=[A-Z0-9.]{1,6}|[+][A-Z0-9.]{1,6})*-[A-Z]{1,3}\\d{1,3}(?:[.]\\d{1,2})?|\\d{0,3}[A-Z]{1,4}\\d{1,3}(?:[.-]\\d{1,2})?[A-Z]?|(?:[A-Z0-9]{1,3}-)?[A-Z]?\\d{1,2}\\.\\d{1,2}(?:\\.\\d{1,2})?|[A-Z]{1,5}-\\d{1,3}[A-Z]?");
-    /** Of a pipe: outside diameter and wall. */
-    private static final Pattern SIZE = Pattern.compile("\\d{1,3}X\\d{1,2}(?:[.,]\\d)?");
+    /** Of a pipe: outside diameter and wall; a scan's figures may look like letters. */
+    private static final Pattern SIZE = Pattern.compile("\\d[\\dODZGSBIL]{0,2}X[\\dZSI]{1,2}(?:[.,]\\d)?");
 
     /** In two words, the first of which names the kind of part. */
     private static final Pattern WORDED = Pattern.compile(
