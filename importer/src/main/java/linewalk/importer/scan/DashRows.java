@@ -27,6 +27,12 @@ final class DashRows {
     private static final double EVEN = 0.45;
     private static final int DASHES = 3;
 
+    /** Paper on both sides of a circle in a gap together, in widths. */
+    private static final double RIM = 6;
+
+    /** A dash longer than this, in widths, may be a line between two symbols. */
+    private static final double LONG = 12;
+
     /** How far from a bar's middle its stem may stand, in lengths. */
     private static final double STEM = 0.2;
 
@@ -139,6 +145,9 @@ final class DashRows {
         if (!onePen || gap < Math.max(1.5, 0.4 * thick) || tooFar) {
             return false;
         }
+        if (longer > LONG * thick && !(stops(a, b) && stops(b, a)) && !ringed(a, b, gap)) {
+            return false;
+        }
         double[] m = middle(a);
         double[] n = middle(b);
         double length = Math.hypot(n[0] - m[0], n[1] - m[1]);
@@ -156,9 +165,34 @@ final class DashRows {
         return true;
     }
 
+    /** Towards the other the ink simply ends: a line that a symbol interrupts meets it. */
+    private static boolean stops(Line l, Line other) {
+        double[] m = middle(other);
+        double[] near = l.end(false);
+        double[] far = l.end(true);
+        double[] end =
+                Math.hypot(near[0] - m[0], near[1] - m[1]) < Math.hypot(far[0] - m[0], far[1] - m[1]) ? near : far;
+        return l.pieces.stream()
+                .flatMap(p -> Stream.of(p.a, p.b))
+                .filter(j -> Math.hypot(j.x - end[0], j.y - end[1]) < l.width)
+                .allMatch(j -> l.pieces.containsAll(j.pieces));
+    }
+
     /** A small circle stands in the gap and fills most of it. */
     private boolean filled(Line a, Line b, double gap) {
         double longer = Math.max(a.span(), b.span());
+        double size = circlePx(a, b);
+        return size > 0 && gap - size < 2 * GAP * longer && size < 3 * longer;
+    }
+
+    /** A circle stands in the gap and leaves no more of it than dashes do. */
+    private boolean ringed(Line a, Line b, double gap) {
+        double size = circlePx(a, b);
+        return size > 0 && gap - size < RIM * Math.max(a.width, b.width);
+    }
+
+    /** Across, of the circle that stands between; 0 for none. */
+    private double circlePx(Line a, Line b) {
         double[] m = middle(a);
         double[] n = middle(b);
         double length = Math.hypot(n[0] - m[0], n[1] - m[1]);
@@ -167,10 +201,10 @@ final class DashRows {
             Round r = c.round();
             double t = row.along(r.x(), r.y());
             if (c.closed() && row.aside(r.x(), r.y()) < 0.3 * r.r() && t > 0 && t < length) {
-                return gap - 2 * r.r() < 2 * GAP * longer && 2 * r.r() < 3 * longer;
+                return 2 * r.r();
             }
         }
-        return false;
+        return 0;
     }
 
     /** All that follow one another both ways, in order. */

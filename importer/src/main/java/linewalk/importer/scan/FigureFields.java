@@ -54,7 +54,7 @@ final class FigureFields {
         return fields.stream().filter(p -> isSmall(p) && pen.around(p)).toList();
     }
 
-    private static double size(Polygon p) {
+    static double size(Polygon p) {
         Envelope e = p.getEnvelopeInternal();
         return Math.max(e.getWidth(), e.getHeight());
     }

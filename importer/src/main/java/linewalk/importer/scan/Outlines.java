@@ -3,6 +3,7 @@ package linewalk.importer.scan;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -29,6 +30,13 @@ final class Outlines {
     private static final double LARGEST_FIELD = 0.07;
 
     private static final double LARGEST_FIGURE = 0.2;
+
+    /** Fields of a figure that lines join to another, the least share of its hull that it fills, and the most that both do. */
+    private static final int LEAST_FIELDS = 2;
+
+    private static final double COMPACT = 0.8;
+
+    private static final double LOOSE = 0.75;
 
     private final Sides sides;
     private final ToDoubleFunction<Piece> pen;
@@ -79,10 +87,43 @@ final class Outlines {
         FigureFields fields =
                 new FigureFields(sides, new OnePen(sides, lineOf, pen, lettered), LARGEST_FIELD * sheetPx);
         for (List<Polygon> group : fields.groups(fields.of(largestPx))) {
-            if (!figure(group)) {
+            List<List<Polygon>> apart = apart(group, fields);
+            if (!apart.isEmpty()) {
+                apart.forEach(g -> peeled(g, fields));
+            } else if (!figure(group)) {
                 // what was forgiven beside it may be no part of the figure
-                fields.groups(fields.sure(group)).forEach(this::figure);
+                fields.groups(fields.sure(group)).forEach(g -> peeled(g, fields));
             }
+        }
+    }
+
+    /** Two figures and the field between the lines that join them; nothing where the group is one figure. */
+    private static List<List<Polygon>> apart(List<Polygon> group, FigureFields fields) {
+        if (group.size() < 2 * LEAST_FIELDS || filled(group) > LOOSE) {
+            return List.of();
+        }
+        List<Polygon> rest = new ArrayList<>(group);
+        rest.remove(Collections.max(group, Comparator.comparingDouble(FigureFields::size)));
+        List<List<Polygon>> parts = fields.groups(rest);
+        boolean figures = parts.stream()
+                        .filter(g -> g.size() >= LEAST_FIELDS && filled(g) > COMPACT)
+                        .count()
+                > 1;
+        return figures ? parts : List.of();
+    }
+
+    /** The share of their hull that fields fill. */
+    private static double filled(List<Polygon> fields) {
+        Geometry whole = UnaryUnionOp.union(fields);
+        return whole.getArea() / whole.convexHull().getArea();
+    }
+
+    /** Lines of the figures' own pen that run side by side make fields too: without the largest, the rest may be a figure. */
+    private void peeled(List<Polygon> group, FigureFields fields) {
+        if (!figure(group) && group.size() > 1) {
+            List<Polygon> rest = new ArrayList<>(group);
+            rest.remove(Collections.max(group, Comparator.comparingDouble(FigureFields::size)));
+            fields.groups(rest).forEach(g -> peeled(g, fields));
         }
     }
 

@@ -90,7 +90,12 @@ public final class ScanReader {
                 .filter(b -> !dashes.contains(b) && solid.stream().noneMatch(s -> s.isAllOf(b)))
                 .toList();
         ScanLettering lettering = new ScanLettering(
-                ink, grey, registered, reader, wellFormed, new TextRows(open, pxPerPt / MM_PER_PT, thickness).find());
+                ink,
+                grey,
+                registered,
+                reader,
+                wellFormed,
+                new TextRows(open, ink, pxPerPt / MM_PER_PT, thickness).find());
         int turn = lettering.pageTurn();
         Upright page = registered.turned(turn).onPage(grey.width, grey.height);
         List<ReadRow> rows = lettering.read(page, turn);

@@ -98,7 +98,8 @@ final class SingleDashes {
     /** Around a corner hardly longer than its pen, to what the dash touches: there is ink where row and dash would meet. */
     private boolean lostCorner(DashRow row, Line l, double[] end) {
         double[] x = row.straight().crossing(l.straight);
-        if (x == null || row.straight().sine(l.straight) < CORNER || !blank.inked(x)) {
+        boolean bit = l.span() < DOT * row.onPx();
+        if (bit || x == null || row.straight().sine(l.straight) < CORNER || !blank.inked(x)) {
             return false;
         }
         double[] near = l.end(distance(l.end(true), x) < distance(l.end(false), x));

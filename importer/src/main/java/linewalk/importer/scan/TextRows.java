@@ -42,6 +42,7 @@ final class TextRows {
     /** Share of their box that letters fill. */
     private static final double LEAST_SOLID = 0.15;
 
+    private final Bits ink;
     private final double pxPerMm;
     private final Thickness thickness;
     private Cell cell = Cell.NONE;
@@ -49,7 +50,9 @@ final class TextRows {
     private final List<Blob> small = new ArrayList<>();
     private final Near<Blob> bars;
 
-    TextRows(List<Blob> blobs, double pxPerMm, Thickness thickness) {
+    /** @param ink of the page, line work too */
+    TextRows(List<Blob> blobs, Bits ink, double pxPerMm, Thickness thickness) {
+        this.ink = ink;
         this.pxPerMm = pxPerMm;
         this.thickness = thickness;
         for (Blob b : blobs) {
@@ -246,7 +249,26 @@ final class TextRows {
         return overlap > LEVEL * Math.min(ha, hb)
                 && (gap < cell.reach(GAP)
                         || hyphened(sa.from() < sb.from() ? a : b, sa.from() < sb.from() ? b : a, along))
-                && apart > -0.5 * Math.min(ha, hb);
+                && apart > -0.5 * Math.min(ha, hb)
+                && !walled(a, b, along);
+    }
+
+    /** A line stands between them over all of the height that they share: one is within a figure. */
+    private boolean walled(Blob a, Blob b, boolean along) {
+        int from = along ? Math.min(a.x1(), b.x1()) : Math.min(a.y1(), b.y1());
+        int to = along ? Math.max(a.x0(), b.x0()) : Math.max(a.y0(), b.y0());
+        int low = along ? Math.max(a.y0(), b.y0()) : Math.max(a.x0(), b.x0());
+        int high = along ? Math.min(a.y1(), b.y1()) : Math.min(a.x1(), b.x1());
+        for (int across = low; across < high; across++) {
+            boolean inked = false;
+            for (int i = from; i < to && !inked; i++) {
+                inked = along ? ink.get(i, across) : ink.get(across, i);
+            }
+            if (!inked) {
+                return false;
+            }
+        }
+        return to > from;
     }
 
     /** A bar at half their height fills the gap between two letters. */

@@ -55,9 +55,11 @@ public final class BallSprings {
         Set<Stroke> used = Collections.newSetFromMap(new IdentityHashMap<>());
         List<Stroke> found = new ArrayList<>();
         for (Stroke s : marks.strokes()) {
-            if (s.closed() && s.box().widthPt() < LARGEST_TOL * springs.tolPt && Outline.of(s).circle()) {
-                for (Direction out : List.of(
-                        new Direction(1, 0), new Direction(-1, 0), new Direction(0, 1), new Direction(0, -1))) {
+            if (s.closed()
+                    && s.box().widthPt() < LARGEST_TOL * springs.tolPt
+                    && Outline.of(s).circle()) {
+                for (Direction out :
+                        List.of(new Direction(1, 0), new Direction(-1, 0), new Direction(0, 1), new Direction(0, -1))) {
                     springs.spring(s, out, used).ifPresent(found::add);
                 }
             }
@@ -65,8 +67,7 @@ public final class BallSprings {
         List<Stroke> strokes = new ArrayList<>(marks.strokes());
         strokes.removeIf(used::contains);
         strokes.addAll(found);
-        return new Marks(
-                marks.widthPt(), marks.heightPt(), strokes, marks.fills(), marks.glyphs(), marks.pictures());
+        return new Marks(marks.widthPt(), marks.heightPt(), strokes, marks.fills(), marks.glyphs(), marks.pictures());
     }
 
     private Optional<Stroke> spring(Stroke ball, Direction out, Set<Stroke> used) {

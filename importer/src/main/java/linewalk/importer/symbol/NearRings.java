@@ -8,16 +8,18 @@ import linewalk.importer.page.Direction;
 import linewalk.importer.page.Marks;
 import linewalk.importer.page.Stroke;
 
-/** Outlines of a scan that are open at one corner, where the ink was ragged: their ends lie no more than a pen apart. */
+/** Outlines of a scan that are open at one corner, where the ink was ragged or a leader ends there. */
 public final class NearRings {
 
-    /** How far the ends are apart at most, in widths of the pen. */
+    /** How far the ends are apart at most, in widths of the pen and in dashes. */
     private static final double GAP = 2;
+
+    private static final double DASH = 0.3;
 
     private static final int CORNERS = 4;
 
-    /** A corner that the sides would meet in lies this near, in widths of the pen. */
-    private static final double CORNER = 3;
+    /** A corner that the sides would meet in lies this near, in such gaps. */
+    private static final double CORNER = 1.5;
 
     private NearRings() {}
 
@@ -33,13 +35,14 @@ public final class NearRings {
 
     private static Stroke closed(Stroke s) {
         List<Point> p = s.points();
-        boolean open = !s.closed() && !s.curved() && s.dash().solid() && p.size() >= CORNERS;
+        boolean open = !s.closed() && !s.curved() && p.size() >= CORNERS;
         double gap = p.get(0).distancePt(p.get(p.size() - 1));
-        if (!open || gap > GAP * s.widthPt() || s.lengthPt() < 10 * gap) {
+        double most = Math.max(GAP * s.widthPt(), DASH * s.dash().onPt());
+        if (!open || gap > most || s.lengthPt() < 10 * gap) {
             return s;
         }
         Point corner = corner(s);
-        List<Point> ring = corner.distancePt(s.first()) < CORNER * s.widthPt()
+        List<Point> ring = corner.distancePt(s.first()) < CORNER * most
                 ? Stream.concat(Stream.of(corner), p.subList(1, p.size() - 1).stream())
                         .toList()
                 : new ArrayList<>(p);
