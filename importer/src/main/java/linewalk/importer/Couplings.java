@@ -13,7 +13,7 @@ import linewalk.importer.symbol.Designations.Named;
 
 /**
  * Figures without a designation that hang on a named one by a short stub are part of it: the coupling under a gauge, the
- * ball of a test point.
+ * ball of a test point. What hangs on a reservoir is a part of its own.
  */
 final class Couplings {
 
@@ -34,7 +34,9 @@ final class Couplings {
                 boolean first = named.containsKey(c.get(0).body());
                 boolean second = named.containsKey(c.get(1).body());
                 Body nameless = first ? c.get(1).body() : c.get(0).body();
-                if (first != second && !nameless.reservoir()) {
+                boolean tank = nameless.reservoir()
+                        || (first ? c.get(0) : c.get(1)).body().reservoir();
+                if (first != second && !tank) {
                     partOf.put(nameless, first ? c.get(0).body() : c.get(1).body());
                     stubs.add(n);
                 }

@@ -11,6 +11,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import linewalk.drawing.Box;
 import linewalk.drawing.Component;
 import linewalk.drawing.Kind;
 import linewalk.drawing.Origin;
@@ -154,7 +155,7 @@ final class Parts {
                 tag,
                 page,
                 center,
-                b.box(),
+                figure(b).stream().map(Body::box).reduce(Box::union).orElseThrow(),
                 kind,
                 setting,
                 Origin.TEXT,

@@ -27,9 +27,6 @@ final class DashRows {
     private static final double EVEN = 0.45;
     private static final int DASHES = 3;
 
-    /** Paper on both sides of a circle in a gap together, in widths. */
-    private static final double RIM = 6;
-
     /** A dash longer than this, in widths, may be a line between two symbols. */
     private static final double LONG = 12;
 
@@ -66,7 +63,7 @@ final class DashRows {
         for (Line l : dashes) {
             if (seen.add(l)) {
                 for (List<Line> even : parts(sequence(l, seen))) {
-                    if (even.stream().allMatch(DashRows::stemmed)) {
+                    if (even.stream().allMatch(DashRows::stemmed) || interrupted(even)) {
                         continue;
                     } else if (even.size() >= DASHES) {
                         rows.add(row(even));
@@ -145,9 +142,6 @@ final class DashRows {
         if (!onePen || gap < Math.max(1.5, 0.4 * thick) || tooFar) {
             return false;
         }
-        if (longer > LONG * thick && !(stops(a, b) && stops(b, a)) && !ringed(a, b, gap)) {
-            return false;
-        }
         double[] m = middle(a);
         double[] n = middle(b);
         double length = Math.hypot(n[0] - m[0], n[1] - m[1]);
@@ -163,6 +157,16 @@ final class DashRows {
             }
         }
         return true;
+    }
+
+    /** Long pieces of a line that symbols interrupt: at most of the gaps the ink does not simply end. */
+    private static boolean interrupted(List<Line> row) {
+        int free = 0;
+        boolean longOnes = row.stream().anyMatch(l -> l.span() > LONG * l.width);
+        for (int i = 1; i < row.size(); i++) {
+            free += stops(row.get(i - 1), row.get(i)) && stops(row.get(i), row.get(i - 1)) ? 1 : 0;
+        }
+        return longOnes && 2 * free < row.size() - 1;
     }
 
     /** Towards the other the ink simply ends: a line that a symbol interrupts meets it. */
@@ -181,18 +185,6 @@ final class DashRows {
     /** A small circle stands in the gap and fills most of it. */
     private boolean filled(Line a, Line b, double gap) {
         double longer = Math.max(a.span(), b.span());
-        double size = circlePx(a, b);
-        return size > 0 && gap - size < 2 * GAP * longer && size < 3 * longer;
-    }
-
-    /** A circle stands in the gap and leaves no more of it than dashes do. */
-    private boolean ringed(Line a, Line b, double gap) {
-        double size = circlePx(a, b);
-        return size > 0 && gap - size < RIM * Math.max(a.width, b.width);
-    }
-
-    /** Across, of the circle that stands between; 0 for none. */
-    private double circlePx(Line a, Line b) {
         double[] m = middle(a);
         double[] n = middle(b);
         double length = Math.hypot(n[0] - m[0], n[1] - m[1]);
@@ -201,10 +193,10 @@ final class DashRows {
             Round r = c.round();
             double t = row.along(r.x(), r.y());
             if (c.closed() && row.aside(r.x(), r.y()) < 0.3 * r.r() && t > 0 && t < length) {
-                return 2 * r.r();
+                return gap - 2 * r.r() < 2 * GAP * longer && 2 * r.r() < 3 * longer;
             }
         }
-        return 0;
+        return false;
     }
 
     /** All that follow one another both ways, in order. */
