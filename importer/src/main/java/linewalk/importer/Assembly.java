@@ -2,12 +2,16 @@ package linewalk.importer;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
+import linewalk.drawing.Component;
 import linewalk.drawing.End;
+import linewalk.drawing.Kind;
 import linewalk.drawing.Line;
 import linewalk.drawing.LineKind;
 import linewalk.drawing.PageKey;
@@ -27,6 +31,8 @@ final class Assembly {
 
     private final PageKey page;
     private final Ids ids;
+    private static final Set<Kind> ALONE = EnumSet.of(Kind.TANK, Kind.SWITCH, Kind.GAUGE);
+
     private final Parts parts;
     private final References references;
     private final LineLabels numbers;
@@ -73,13 +79,20 @@ final class Assembly {
                 r.confidence());
     }
 
-    /** Lines that reach a port or a reference; other line work joins nothing. */
-    List<Line> lines(List<Net> nets) {
+    /**
+     * Lines that reach a port or a reference; other line work joins nothing, nor does what leads from a tank or a sensor to
+     * itself: the level of the oil, a capillary.
+     */
+    List<Line> lines(List<Net> nets, List<Component> components) {
+        Set<String> alone = components.stream()
+                .filter(c -> ALONE.contains(c.kind()))
+                .map(Component::id)
+                .collect(Collectors.toSet());
         double limit = dashLimit(nets);
         List<Line> lines = new ArrayList<>();
         for (Net n : nets) {
             List<End> ends = ends(n);
-            if (ends.stream().anyMatch(e -> !(e instanceof End.Open))) {
+            if (ends.stream().anyMatch(e -> !(e instanceof End.Open)) && !withinOne(ends, alone)) {
                 Point start = n.nodes().stream()
                         .map(Node::place)
                         .min(Comparator.comparingDouble(Point::xPt).thenComparingDouble(Point::yPt))
@@ -96,6 +109,15 @@ final class Assembly {
             }
         }
         return lines;
+    }
+
+    private static boolean withinOne(List<End> ends, Set<String> alone) {
+        return ends.size() > 1
+                && ends.get(0) instanceof End.AtPort first
+                && alone.contains(first.component())
+                && ends.stream()
+                        .allMatch(
+                                e -> e instanceof End.AtPort p && p.component().equals(first.component()));
     }
 
     private List<End> ends(Net n) {

@@ -226,7 +226,7 @@ final class SheetReader implements AutoCloseable {
                 assembly.references(lines),
                 components,
                 symbols.enclosures().stream().map(enclosures::of).toList(),
-                assembly.lines(lines),
+                assembly.lines(lines, components),
                 doubts);
     }
 

@@ -154,6 +154,20 @@ final class Drawn {
         return this;
     }
 
+    /** A level line that hops over what crosses it at x, as one stroke. */
+    Drawn hopping(double x0, double x, double x1, double y) {
+        acts.add((out, font) -> {
+            move(out, x0, y);
+            Point before = user(x - 5, y);
+            out.lineTo((float) before.xPt(), (float) before.yPt());
+            curve(out, x - 5, y - 6.7, x + 5, y - 6.7, x + 5, y);
+            Point end = user(x1, y);
+            out.lineTo((float) end.xPt(), (float) end.yPt());
+            out.stroke();
+        });
+        return this;
+    }
+
     /** A Bézier curve: start, two arms, end. */
     Drawn curve(double... xyPt) {
         acts.add((out, font) -> {

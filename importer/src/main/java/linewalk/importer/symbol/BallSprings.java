@@ -21,7 +21,7 @@ import linewalk.importer.page.Stroke;
 public final class BallSprings {
 
     /** The largest ball, in tolerances. */
-    private static final double LARGEST_TOL = 18;
+    private static final double LARGEST_TOL = 12;
 
     /** Of the heap, in diameters of the ball: how far out it reaches, how broad and how deep it is. */
     private static final double FARTHEST = 2.6;
@@ -85,7 +85,7 @@ public final class BallSprings {
                 .map(s -> Direction.of(s.a(), s.b()))
                 .filter(d -> Math.min(Math.abs(d.dx()), Math.abs(d.dy())) > OBLIQUE)
                 .count();
-        if (oblique < OBLIQUE_PIECES || heap.stream().anyMatch(Motif::zigzag)) {
+        if (oblique < OBLIQUE_PIECES || heap.stream().anyMatch(s -> Motif.zigzag(s) || s.closed() && s.curved())) {
             return Optional.empty();
         }
         double from = Double.MAX_VALUE;

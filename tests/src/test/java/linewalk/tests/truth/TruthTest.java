@@ -50,12 +50,15 @@ class TruthTest {
             strings = {
                 "baling-press",
                 "barge-crane",
+                "cutter-dredger",
                 "flood-door",
                 "hatch-cover",
                 "loader-crane",
                 "lock-gate",
                 "log-stacker",
+                "ore-hopper",
                 "scrap-press",
+                "segment-erector",
                 "slipway"
             })
     void drawnWithoutSightOfTheImporter(String set) {
