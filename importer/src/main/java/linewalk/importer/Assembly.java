@@ -1,12 +1,16 @@
 package linewalk.importer;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.Deque;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import linewalk.drawing.Component;
@@ -138,7 +142,7 @@ final class Assembly {
         return ends;
     }
 
-    private static LineKind kind(Net n, double limitPt) {
+    private LineKind kind(Net n, double limitPt) {
         double solid = n.runs().stream()
                 .filter(r -> r.dash().solid())
                 .mapToDouble(Run::lengthPt)
@@ -147,7 +151,7 @@ final class Assembly {
                 .filter(r -> !r.dash().solid())
                 .mapToDouble(Run::lengthPt)
                 .sum();
-        if (solid >= dashed) {
+        if (solid >= dashed || joinedSolidly(n)) {
             return LineKind.WORKING;
         }
         double on = n.runs().stream()
@@ -156,6 +160,28 @@ final class Assembly {
                 .map(r -> r.dash().onPt())
                 .orElse(0.0);
         return on > limitPt ? LineKind.PILOT : LineKind.DRAIN;
+    }
+
+    /** A solid way leads from one part or reference to another, however long the pilot line is that starts from it. */
+    private boolean joinedSolidly(Net n) {
+        Set<Node> seen = new HashSet<>();
+        for (Node start : n.nodes()) {
+            Set<Object> ends = new HashSet<>();
+            Deque<Node> open = new ArrayDeque<>(List.of(start));
+            while (!open.isEmpty()) {
+                Node at = open.pop();
+                if (seen.add(at)) {
+                    Optional.<Object>ofNullable(at.body())
+                            .or(() -> Optional.ofNullable(references.at().get(at)))
+                            .ifPresent(ends::add);
+                    at.runs().stream().filter(r -> r.dash().solid()).forEach(r -> open.add(r.other(at)));
+                }
+            }
+            if (ends.size() > 1) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Long dashes are pilot lines and short ones drain lines (ISO 1219-1); with one length only, all are drain lines. */

@@ -43,6 +43,11 @@ final class BoxRule {
                     in += outward ? 0 : 1;
                 }
             }
+            for (Triangle t : out + in == 0 ? p.triangles() : List.<Triangle>of()) {
+                Optional<Boolean> outward = throughCorners(t, d);
+                out += outward.filter(o -> o).isPresent() ? 1 : 0;
+                in += outward.filter(o -> !o).isPresent() ? 1 : 0;
+            }
             if (p.dashed().stream().anyMatch(s -> diagonal(s, d))) {
                 return Optional.of(Verdict.of(Kind.FILTER, 0.93, "diamond with a dashed diagonal")
                         .or(Kind.STRAINER, 0.07));
@@ -66,6 +71,24 @@ final class BoxRule {
     }
 
     /** On a diagonal of the diamond, away from the lines that go in and out. */
+    /** A head on a line that goes on through the diamond's corners, and whether it points out; none beside that line. */
+    private Optional<Boolean> throughCorners(Triangle t, Shape d) {
+        if (!d.covers(t.center()) || t.sizePt() > 0.4 * d.sizePt()) {
+            return Optional.empty();
+        }
+        Direction out = Direction.of(d.center(), t.center());
+        boolean flow = p.working().stream()
+                .anyMatch(
+                        c -> Math.abs(Direction.of(d.center(), c.port().place()).along(out)) > 0.8);
+        boolean level =
+                d.corners().stream().anyMatch(c -> Direction.of(d.center(), c).along(out) > 0.97);
+        double[] ahead = t.corners().stream()
+                .mapToDouble(c -> out.ahead(d.center(), c))
+                .sorted()
+                .toArray();
+        return flow || !level ? Optional.empty() : Optional.of(ahead[2] - ahead[1] > ahead[1] - ahead[0]);
+    }
+
     private boolean heat(Arrow a, Shape d) {
         boolean level = d.corners().stream()
                 .anyMatch(c -> Math.abs(Direction.of(d.center(), c).along(a.direction())) > 0.97);

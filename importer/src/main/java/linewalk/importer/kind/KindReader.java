@@ -89,11 +89,13 @@ public final class KindReader {
     private static Optional<Verdict> verdict(Picture picture, Motifs motifs, boolean scanned) {
         ValveRule valves = new ValveRule(motifs);
         BoxRule boxes = new BoxRule(picture);
+        RoundRule round = new RoundRule(picture);
         return new CylinderRule(picture, scanned)
                 .read()
+                .or(round::controlled)
                 .or(() -> row(motifs))
                 .or(valves::control)
-                .or(() -> new RoundRule(picture).read())
+                .or(round::read)
                 .or(boxes::diamond)
                 .or(boxes::capsule)
                 .or(valves::throttle)

@@ -13,6 +13,9 @@ import linewalk.importer.page.Segment;
 /** Circles: pumps, motors and what drives them, gauges. */
 final class RoundRule {
 
+    /** How much larger than its control's squares a machine is drawn at least. */
+    private static final double LARGER = 1.1;
+
     private final Picture p;
 
     RoundRule(Picture picture) {
@@ -33,6 +36,18 @@ final class RoundRule {
                     : Optional.of(Verdict.of(Kind.ROTARY_ACTUATOR, 0.85, "half a circle with triangles"));
         }
         return machine(c).or(() -> lettered(c)).or(() -> gauge(c)).or(() -> capped(c));
+    }
+
+    /** A machine with its control in one envelope: its circle is larger than the squares of the control's valves. */
+    Optional<Verdict> controlled() {
+        double squares = p.of(Form.SQUARE, Form.BOX).stream()
+                .mapToDouble(Shape::sizePt)
+                .max()
+                .orElse(0);
+        return p.of(Form.CIRCLE).stream()
+                .filter(c -> p.outer().contains(c) && c.sizePt() > LARGER * squares)
+                .max(Comparator.comparingDouble(Shape::sizePt))
+                .flatMap(this::machine);
     }
 
     private double largestPt() {
@@ -129,7 +144,10 @@ final class RoundRule {
 
     /** An empty circle where a line ends, and beyond it a bar on a stub. */
     private Optional<Verdict> capped(Shape c) {
-        if (p.contacts().size() != 1) {
+        if (p.contacts().size() == 2 && barred(c)) {
+            return Optional.of(Verdict.of(Kind.TEST_POINT, 0.7, "ball on a bar across the line")
+                    .or(Kind.CHECK_VALVE, 0.2));
+        } else if (p.contacts().size() != 1) {
             return Optional.empty();
         }
         Direction away = Direction.of(p.contacts().get(0).port().place(), c.center());
@@ -139,6 +157,19 @@ final class RoundRule {
                 && s.lengthPt() < 1.6 * c.sizePt());
         boolean inside = p.anySolid(s -> within(s.a(), c) && within(s.b(), c));
         return bar && !inside ? Optional.of(Verdict.of(Kind.TEST_POINT, 0.75, "circle under a cap")) : Optional.empty();
+    }
+
+    /** An empty circle in the line with a straight bar at its rim, where a check valve has a seat. */
+    private boolean barred(Shape c) {
+        Direction way = Direction.of(
+                p.contacts().get(0).port().place(), p.contacts().get(1).port().place());
+        boolean inside = p.anySolid(s -> within(s.a(), c) && within(s.b(), c));
+        return !inside
+                && p.anySolid(s -> Math.abs(Direction.of(s.a(), s.b()).along(way)) < 0.12
+                        && s.lengthPt() > 0.9 * c.sizePt()
+                        && s.lengthPt() < 2.2 * c.sizePt()
+                        && Math.abs(s.distancePt(c.center()) - c.sizePt() / 2) < 0.15 * c.sizePt()
+                        && middle(s).distancePt(c.center()) < 0.65 * c.sizePt());
     }
 
     /** Two oblique strokes through the centre, square to one another. */

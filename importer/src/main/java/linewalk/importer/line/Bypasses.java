@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import linewalk.drawing.Box;
 import linewalk.importer.symbol.Body;
 
@@ -52,11 +53,12 @@ public final class Bypasses {
                 .filter(o -> !named.contains(o) && !o.reservoir() && !partOf.containsKey(o) && isNear(body, o))
                 .forEach(o -> {
                     List<Fork> forks = forks(body, o);
-                    List<Net> more = new ArrayList<>(at.get(o));
-                    more.removeAll(forks.stream().map(Fork::net).toList());
-                    boolean both = forks.size() == 2 && at.get(body).size() == 2;
-                    if (both && more.stream().allMatch(n -> hanging(n, o).isPresent())) {
-                        more.forEach(n -> partOf.put(hanging(n, o).orElseThrow(), body));
+                    List<Net> more = Stream.concat(at.get(o).stream(), at.get(body).stream())
+                            .filter(n -> forks.stream().noneMatch(f -> f.net() == n))
+                            .toList();
+                    if (forks.size() == 2
+                            && more.stream().allMatch(n -> hanging(n).isPresent())) {
+                        more.forEach(n -> partOf.put(hanging(n).orElseThrow(), body));
                         nets.removeAll(more);
                         forks.forEach(f -> close(f, body));
                         partOf.put(o, body);
@@ -64,17 +66,17 @@ public final class Bypasses {
                 });
     }
 
-    /** The nameless figure that nothing but this net joins to the other: a filter's indicator. */
-    private Optional<Body> hanging(Net n, Body on) {
-        List<Body> ends =
-                n.contacts().stream().map(Node::body).filter(b -> b != on).toList();
-        return ends.size() == 1
-                        && n.contacts().size() == n.nodes().size()
-                        && !named.contains(ends.get(0))
-                        && !ends.get(0).reservoir()
-                        && at.get(ends.get(0)).size() == 1
-                ? Optional.of(ends.get(0))
-                : Optional.empty();
+    /** The nameless figure at the end of a net between two, which nothing else is joined to: a filter's indicator. */
+    private Optional<Body> hanging(Net n) {
+        List<Node> ends = n.contacts();
+        return ends.size() != 2 || n.nodes().size() != 2
+                ? Optional.empty()
+                : ends.stream()
+                        .map(Node::body)
+                        .filter(b -> !named.contains(b)
+                                && !b.reservoir()
+                                && at.get(b).size() == 1)
+                        .findFirst();
     }
 
     private static boolean isNear(Body a, Body b) {

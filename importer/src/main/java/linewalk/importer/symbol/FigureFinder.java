@@ -7,7 +7,6 @@ import java.util.Deque;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Stream;
 import linewalk.drawing.Box;
 import linewalk.drawing.Point;
 import linewalk.importer.page.Direction;
@@ -191,11 +190,18 @@ final class FigureFinder {
                         .noneMatch(o -> gap(o, s) < gapPt - tolPt);
     }
 
-    /** Springs stand on a figure with their last peak or with the end of their axis. */
+    /** By points and middles; springs stand on a figure with their last peak or with the end of their axis. */
     private static double gap(Body b, Stroke s) {
-        Stream<Point> places =
-                Motif.zigzag(s) ? Stream.concat(s.points().stream(), Motif.axisEnds(s).stream()) : s.points().stream();
-        return places.mapToDouble(b::distancePt).min().orElse(Double.MAX_VALUE);
+        List<Point> places = new ArrayList<>(s.points());
+        for (int i = 1; i < s.points().size(); i++) {
+            Point p = s.points().get(i - 1);
+            Point q = s.points().get(i);
+            places.add(new Point((p.xPt() + q.xPt()) / 2, (p.yPt() + q.yPt()) / 2));
+        }
+        if (Motif.zigzag(s)) {
+            places.addAll(Motif.axisEnds(s));
+        }
+        return places.stream().mapToDouble(b::distancePt).min().orElse(Double.MAX_VALUE);
     }
 
     /** One arm of a seat: its free end stands beside the outline, its other end where the line comes in. */

@@ -103,6 +103,12 @@ public final class SymbolFinder {
         left.removeIf(s -> around.stream().anyMatch(f -> f.box().grow(tolPt).contains(s.box())));
         closed.addAll(Throttles.find(inOrder(), tolPt));
         closed.addAll(Brackets.find(inOrder(), tolPt));
+        PaintedBows.find(marks.fills(), tolPt).stream()
+                .filter(b -> closed.stream()
+                        .noneMatch(o -> o.box().grow(tolPt).contains(b.box())
+                                && b.box().grow(tolPt).contains(o.box())))
+                .toList()
+                .forEach(closed::add);
         Balloons balloons = new Balloons(flags, inOrder(), labels, tolPt);
         closed.addAll(new Hoses(inOrder(), labels, closed, balloons, tolPt).find());
         left.removeAll(balloons.intoOutlines(closed, tolPt));
