@@ -38,14 +38,11 @@ final class RoundRule {
         return machine(c).or(() -> lettered(c)).or(() -> gauge(c)).or(() -> capped(c));
     }
 
-    /** A machine with its control in one envelope: its circle is larger than the squares of the control's valves. */
+    /** A machine with its control in one envelope or box: its circle is larger than the squares of the control's valves. */
     Optional<Verdict> controlled() {
-        double squares = p.of(Form.SQUARE, Form.BOX).stream()
-                .mapToDouble(Shape::sizePt)
-                .max()
-                .orElse(0);
         return p.of(Form.CIRCLE).stream()
-                .filter(c -> p.outer().contains(c) && c.sizePt() > LARGER * squares)
+                .filter(c -> p.of(Form.SQUARE, Form.BOX).stream()
+                        .allMatch(s -> s.holds(c) || c.sizePt() > LARGER * s.sizePt()))
                 .max(Comparator.comparingDouble(Shape::sizePt))
                 .flatMap(this::machine);
     }

@@ -56,9 +56,10 @@ public final class Bypasses {
                     List<Net> more = Stream.concat(at.get(o).stream(), at.get(body).stream())
                             .filter(n -> forks.stream().noneMatch(f -> f.net() == n))
                             .toList();
+                    Set<Body> own = Set.of(body, o);
                     if (forks.size() == 2
-                            && more.stream().allMatch(n -> hanging(n).isPresent())) {
-                        more.forEach(n -> partOf.put(hanging(n).orElseThrow(), body));
+                            && more.stream().allMatch(n -> hanging(n, own).isPresent())) {
+                        more.forEach(n -> partOf.put(hanging(n, own).orElseThrow(), body));
                         nets.removeAll(more);
                         forks.forEach(f -> close(f, body));
                         partOf.put(o, body);
@@ -66,16 +67,17 @@ public final class Bypasses {
                 });
     }
 
-    /** The nameless figure at the end of a net between two, which nothing else is joined to: a filter's indicator. */
-    private Optional<Body> hanging(Net n) {
-        List<Node> ends = n.contacts();
-        return ends.size() != 2 || n.nodes().size() != 2
+    /** The nameless figure at the end of a net between two, which only these are joined to: a filter's indicator. */
+    private Optional<Body> hanging(Net n, Set<Body> own) {
+        return n.contacts().size() != 2 || n.nodes().size() != 2
                 ? Optional.empty()
-                : ends.stream()
+                : n.contacts().stream()
                         .map(Node::body)
-                        .filter(b -> !named.contains(b)
-                                && !b.reservoir()
-                                && at.get(b).size() == 1)
+                        .filter(b -> !own.contains(b) && !named.contains(b) && !b.reservoir())
+                        .filter(b -> at.get(b).stream()
+                                .allMatch(m -> m.contacts().size() == m.nodes().size()
+                                        && m.contacts().stream()
+                                                .allMatch(c -> c.body() == b || own.contains(c.body()))))
                         .findFirst();
     }
 
