@@ -38,6 +38,11 @@ final class Outlines {
 
     private static final double LOOSE = 0.75;
 
+    /** Least length of a field between two lines, in its widths, and the most of its box that it fills. */
+    private static final double SLIM = 3;
+
+    private static final double WINDING = 0.7;
+
     private final Sides sides;
     private final ToDoubleFunction<Piece> pen;
     private final Pens pens;
@@ -120,11 +125,22 @@ final class Outlines {
 
     /** Lines of the figures' own pen that run side by side make fields too: without the largest, the rest may be a figure. */
     private void peeled(List<Polygon> group, FigureFields fields) {
-        if (!figure(group) && group.size() > 1) {
+        if (figure(group) || group.size() < 2) {
+            return;
+        }
+        Polygon largest = Collections.max(group, Comparator.comparingDouble(FigureFields::size));
+        if (between(largest)) {
             List<Polygon> rest = new ArrayList<>(group);
-            rest.remove(Collections.max(group, Comparator.comparingDouble(FigureFields::size)));
+            rest.remove(largest);
             fields.groups(rest).forEach(g -> peeled(g, fields));
         }
+    }
+
+    /** What two lines enclose is long, or winds: a square of the figure does neither. */
+    private static boolean between(Polygon field) {
+        Envelope e = field.getEnvelopeInternal();
+        double shorter = Math.min(e.getWidth(), e.getHeight());
+        return Math.max(e.getWidth(), e.getHeight()) > SLIM * shorter || field.getArea() < WINDING * e.getArea();
     }
 
     List<Ring> rings() {

@@ -20,9 +20,6 @@ final class Tips {
     /** So much wider than the pen is the ink of another line. */
     private static final double WALL = 3;
 
-    /** And so wide is a line that runs across. */
-    private static final double ACROSS = 9;
-
     private static final double RAGGED_PX = 1.2;
 
     /** At the base the ink falls below this share of its width. */
@@ -263,13 +260,13 @@ final class Tips {
     private static int base(double[] width, double pen) {
         int start = 0;
         while (start < width.length && width[start] > 1.3 * pen && start * STEP_PX < WALL * pen
-                || start < width.length && width[start] >= ACROSS * pen) {
+                || start < width.length && width[start] >= 2 * WALL * pen) {
             start++;
         }
         int drop = (int) Math.ceil(DROP_PX / STEP_PX);
         double widest = 0;
         int at = start;
-        for (int i = start; i + drop < width.length && width[i] < ACROSS * pen; i++) {
+        for (int i = start; i + drop < width.length && width[i] < 2 * WALL * pen; i++) {
             if (width[i] >= widest) {
                 widest = width[i];
                 at = i;

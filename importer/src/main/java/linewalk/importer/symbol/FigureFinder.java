@@ -187,20 +187,30 @@ final class FigureFinder {
         return gapPt <= tolPt
                 || figures.touching(s.box().grow(gapPt)).stream()
                         .filter(o -> o != b && o.outlines().stream().anyMatch(Outline::circle))
-                        .noneMatch(o -> gap(o, s) < gapPt - tolPt);
+                        .noneMatch(o -> Math.min(gap(o, s), middleGap(o, s)) < gapPt - tolPt);
     }
 
-    /** By points and middles; springs stand on a figure with their last peak or with the end of their axis. */
+    /** Springs stand on a figure with their last peak or with the end of their axis. */
     private static double gap(Body b, Stroke s) {
         List<Point> places = new ArrayList<>(s.points());
-        for (int i = 1; i < s.points().size(); i++) {
-            Point p = s.points().get(i - 1);
-            Point q = s.points().get(i);
-            places.add(new Point((p.xPt() + q.xPt()) / 2, (p.yPt() + q.yPt()) / 2));
-        }
         if (Motif.zigzag(s)) {
             places.addAll(Motif.axisEnds(s));
         }
+        return least(b, places);
+    }
+
+    /** From the nearest middle of a piece: the arms of a seat lie along their ball. */
+    private static double middleGap(Body b, Stroke s) {
+        List<Point> middles = new ArrayList<>();
+        for (int i = 1; i < s.points().size(); i++) {
+            Point p = s.points().get(i - 1);
+            Point q = s.points().get(i);
+            middles.add(new Point((p.xPt() + q.xPt()) / 2, (p.yPt() + q.yPt()) / 2));
+        }
+        return least(b, middles);
+    }
+
+    private static double least(Body b, List<Point> places) {
         return places.stream().mapToDouble(b::distancePt).min().orElse(Double.MAX_VALUE);
     }
 
