@@ -16,8 +16,8 @@ import linewalk.importer.lettering.Label;
 import linewalk.importer.page.Segment;
 
 /**
- * Reads the title block: values stand in the caption's own text ("Sheet 3 of 8"), below it, to its right, or elsewhere in its ruled field. Title blocks
- * lie at the lower right, else along the bottom or the right edge.
+ * Reads the title block: values stand in the caption's own text ("Sheet 3 of 8"), below it, to its right, or elsewhere in
+ * its ruled field. Title blocks lie at the lower right, else along the bottom or the right edge.
  */
 public final class TitleBlockFinder {
 
@@ -53,10 +53,9 @@ public final class TitleBlockFinder {
     private static final double LEAST = 0.45;
 
     private final List<Label> labels;
+    private final Cells cells;
     private final Box page;
     private final Set<Label> used = new HashSet<>();
-
-    private final Cells cells;
 
     private TitleBlockFinder(List<Label> labels, Cells cells, Box page) {
         this.labels = labels;
