@@ -123,17 +123,26 @@ final class Outlines {
         return whole.getArea() / whole.convexHull().getArea();
     }
 
-    /** Lines of the figures' own pen that run side by side make fields too: without the largest, the rest may be a figure. */
+    /**
+     * Lines of the figures' own pen that run side by side make fields too: without those that stick out farthest, the rest
+     * may be a figure.
+     */
     private void peeled(List<Polygon> group, FigureFields fields) {
         if (figure(group) || group.size() < 2) {
             return;
         }
-        Polygon largest = Collections.max(group, Comparator.comparingDouble(FigureFields::size));
-        if (between(largest)) {
+        double most = filled(group);
+        List<Polygon> best = List.of();
+        for (Polygon f : group) {
             List<Polygon> rest = new ArrayList<>(group);
-            rest.remove(largest);
-            fields.groups(rest).forEach(g -> peeled(g, fields));
+            rest.remove(f);
+            double left = between(f) ? filled(rest) : 0;
+            if (left > most) {
+                most = left;
+                best = rest;
+            }
         }
+        fields.groups(best).forEach(g -> peeled(g, fields));
     }
 
     /** What two lines enclose is long, or winds: a square of the figure does neither. */

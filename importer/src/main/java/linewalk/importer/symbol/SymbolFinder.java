@@ -77,9 +77,9 @@ public final class SymbolFinder {
                 .filter(o -> ReservoirFinder.isClosed(o, labels, strokes))
                 .toList();
         take(closed, tanks);
+        SquareRows rows = new SquareRows(closed, Segment.straightOf(strokes), tolPt);
         List<Outline> enclosing = closed.stream()
-                .filter(o ->
-                        encloses(o) || enclosesOne(o, closed) || enclosesRow(o, closed) || facedWithPorts(o, closed))
+                .filter(o -> encloses(o) || enclosesOne(o, closed) || enclosesRow(o, rows) || facedWithPorts(o, closed))
                 .toList();
         closed.removeAll(enclosing);
         left.removeAll(strokes(enclosing));
@@ -223,28 +223,8 @@ public final class SymbolFinder {
     }
 
     /** A chain outline around a valve's row of squares: lines go on to the valve. */
-    private boolean enclosesRow(Outline o, List<Outline> closed) {
-        if (!o.stroke().dash().chain() || !o.rectangle()) {
-            return false;
-        }
-        List<Box> squares = closed.stream()
-                .filter(x -> x.rectangle()
-                        && x.stroke().dash().solid()
-                        && isWithin(x.box(), o.box())
-                        && Math.max(x.box().widthPt(), x.box().heightPt())
-                                < 2 * Math.min(x.box().widthPt(), x.box().heightPt()))
-                .map(Outline::box)
-                .toList();
-        return squares.stream().anyMatch(a -> squares.stream().anyMatch(b -> a != b && sideBySide(a, b)));
-    }
-
-    private boolean sideBySide(Box a, Box b) {
-        double dx = Math.abs(a.center().xPt() - b.center().xPt());
-        double dy = Math.abs(a.center().yPt() - b.center().yPt());
-        return Math.abs(a.widthPt() - b.widthPt()) <= tolPt
-                && Math.abs(a.heightPt() - b.heightPt()) <= tolPt
-                && (dy <= tolPt && Math.abs(dx - a.widthPt()) <= tolPt
-                        || dx <= tolPt && Math.abs(dy - a.heightPt()) <= tolPt);
+    private boolean enclosesRow(Outline o, SquareRows rows) {
+        return o.stroke().dash().chain() && o.rectangle() && rows.within(o.box(), 3 * tolPt);
     }
 
     /** Well inside, no mark on a side. */
