@@ -56,6 +56,28 @@ class EnclosureTest {
                 .satisfies(p -> assertThat(p.place().xPt()).isCloseTo(240, within(2.0)));
     }
 
+    /** As a scan tells it, and many drafters draw it: a valve's squares as one rectangle with rules across. */
+    @Test
+    void aroundOneValveWhoseSquaresAreOneRectangleCutByRules() {
+        SheetReading r = Drawn.page()
+                .pen(0.7, 18, 3, 3, 3)
+                .rect(175, 260, 325, 345)
+                .pen(1)
+                .rect(190, 280, 310, 320)
+                .line(230, 280, 230, 320)
+                .line(270, 280, 270, 320)
+                .text(240, 250, "1V1")
+                .rect(400, 280, 440, 320)
+                .text(400, 274, "1V2")
+                .line(250, 320, 250, 400, 420, 400, 420, 320)
+                .read();
+
+        assertThat(Said.lines(r)).containsExactly("1V1 - 1V2");
+        assertThat(Said.component(r, "1V1").ports())
+                .singleElement()
+                .satisfies(p -> assertThat(p.place().yPt()).isCloseTo(320, within(2.0)));
+    }
+
     @Test
     void itsTitleMayStandOutsideAndItsFacesKeepTheirPortNames() {
         SheetReading r = Drawn.page()
