@@ -43,7 +43,7 @@ final class CuttingLinks {
             }
         }
         if (!pages.isEmpty()) {
-            boolean here = pages.remove(end.panel.page());
+            int here = pages.remove(end.panel.page()) ? 1 : 0;
             marks.computeIfAbsent(end.panel, k -> new ArrayList<>())
                     .add(new Mark(
                             end.reference,

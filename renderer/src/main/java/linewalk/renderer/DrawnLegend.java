@@ -1,7 +1,12 @@
 package linewalk.renderer;
 
+import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.List;
+import linewalk.drawing.LineKind;
+import linewalk.linker.step.PressureClass;
+import linewalk.renderer.ink.Palette;
+import linewalk.renderer.iso.Duty;
 import linewalk.renderer.sheet.Canvas;
 import linewalk.renderer.sheet.Ink;
 import linewalk.renderer.sheet.Lettering;
@@ -17,7 +22,13 @@ final class DrawnLegend {
     }
 
     static List<Picture.Mark> of(
-            PrintJob job, SchemeBuilder.Built built, Doubts doubts, boolean cut, boolean drilled, boolean framed) {
+            PrintJob job,
+            SchemeBuilder.Built built,
+            Doubts doubts,
+            boolean cut,
+            boolean drilled,
+            boolean framed,
+            boolean aside) {
         DrawnLegend legend = new DrawnLegend(built);
         List<LineLook> looks = built.strands().values().stream()
                 .map(strand -> LineLook.of(strand.line(), job.moment()))
@@ -32,6 +43,11 @@ final class DrawnLegend {
                         ? "The way oil goes, where it moves"
                         : "The way oil surely goes; short lines have no room for it",
                 DrawnLegend::way);
+        if (aside) {
+            legend.add(
+                    "Fine dashes in a line's colour: leads to a control port (long) or a drain (short)",
+                    DrawnLegend::aside);
+        }
         if (drilled) {
             legend.add("Line between walls: drilled in a block, cannot be touched", DrawnLegend::drilled);
         }
@@ -48,7 +64,7 @@ final class DrawnLegend {
         }
         if (cut) {
             marks.add(new Picture.Mark(
-                    "Goes on at the same letter", (c, x, y) -> MatchMarks.paint(c, "A", x + 22, y + 10, "", false)));
+                    "Goes on at the same letter", (c, x, y) -> MatchMarks.paint(c, "C", x + 22, y + 10, "", false)));
         }
         return marks;
     }
@@ -71,8 +87,9 @@ final class DrawnLegend {
         if (built.scheme().nodes().stream().anyMatch(n -> n.figure() instanceof StubFigure)) {
             add("Branch that leaves this print", (c, x, y) -> {
                 c.pen(Ink.BLACK, Ink.line(1.6));
-                c.line(x + 8, y + 10, x + 30, y + 10);
-                c.line(x + 30, y + 4, x + 30, y + 16);
+                c.line(x + 22, y + 20, x + 22, y + 8.4);
+                StubFigure.slash(c, x + 22, y + 8.4);
+                StubFigure.slash(c, x + 22, y + 5);
             });
         }
         if (framed) {
@@ -96,6 +113,12 @@ final class DrawnLegend {
         c.pen(Ink.BLACK, Ink.line(1.6));
         c.line(x + 6, y + 10, x + 40, y + 10);
         c.arrow(x + 29, y + 10, 1, 0, 11);
+    }
+
+    private static void aside(Canvas c, double x, double y) {
+        LineLook look = new LineLook(PressureClass.SUPPLY, LineKind.WORKING, false, false, null);
+        look.style(Palette.OWN, Duty.CONTROL)
+                .paint(c, List.of(new Point2D.Double(x, y + 10), new Point2D.Double(x + 44, y + 10)));
     }
 
     private static void drilled(Canvas c, double x, double y) {

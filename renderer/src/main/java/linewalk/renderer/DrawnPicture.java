@@ -109,7 +109,8 @@ final class DrawnPicture implements Picture {
     public List<Mark> legend() {
         boolean framed = layouts.stream()
                 .anyMatch(l -> !new PlaceFrames(l, built, job.set().enclosures()).isEmpty());
-        return DrawnLegend.of(job, built, doubts, hasMatchMarks(), !drilled.isEmpty(), framed);
+        boolean aside = layouts.stream().anyMatch(l -> !new SideLines(l).isEmpty());
+        return DrawnLegend.of(job, built, doubts, hasMatchMarks(), !drilled.isEmpty(), framed, aside);
     }
 
     private boolean hasMatchMarks() {

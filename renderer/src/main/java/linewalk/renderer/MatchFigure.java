@@ -20,11 +20,11 @@ final class MatchFigure implements Figure {
     private final boolean above;
 
     /**
-     * @param here it goes on on the same page
+     * @param here how many times it goes on on the same page
      * @param pages others where it goes on, counted from 0
      * @param above the mark stands above its line
      */
-    MatchFigure(Supplier<String> letter, boolean here, List<Integer> pages, boolean above) {
+    MatchFigure(Supplier<String> letter, int here, List<Integer> pages, boolean above) {
         this.letter = letter;
         this.pages = MatchMarks.where(here, pages);
         this.above = above;

@@ -24,7 +24,7 @@ final class MatchMarks {
 
     private final Map<String, String> letters = new LinkedHashMap<>();
 
-    /** The letter of a cut; a new one for a cut not met before. I and O are left out, they read as numbers. */
+    /** The letter of a cut; a new one for a cut not met before. */
     String letter(String cut) {
         return letters.computeIfAbsent(cut, k -> name(letters.size()));
     }
@@ -33,8 +33,9 @@ final class MatchMarks {
         return letters.isEmpty();
     }
 
+    /** None that ports are called by (ISO 9461), and no I and O, which read as numbers. */
     static String name(int n) {
-        String alphabet = "ABCDEFGHJKLMNPQRSTUVWXYZ";
+        String alphabet = "CDEFHJKNQUWZ";
         String last = alphabet.substring(n % alphabet.length(), n % alphabet.length() + 1);
         return n < alphabet.length() ? last : name(n / alphabet.length() - 1) + last;
     }
@@ -73,18 +74,17 @@ final class MatchMarks {
     /**
      * "here, page 3, 4".
      *
-     * @param here it goes on on the same page
+     * @param here how many times it goes on on the same page
      * @param pages others where it goes on, counted from 0
      */
-    static String where(boolean here, List<Integer> pages) {
+    static String where(int here, List<Integer> pages) {
         String others = pages.stream().map(p -> String.valueOf(p + 1)).collect(Collectors.joining(", "));
-        return (here ? "here" : "")
-                + (here && !pages.isEmpty() ? ", " : "")
-                + (pages.isEmpty() ? "" : "page " + others);
+        String times = here == 0 ? "" : here == 1 ? "here" : here == 2 ? "here twice" : "here " + here + " times";
+        return times + (here > 0 && !pages.isEmpty() ? ", " : "") + (pages.isEmpty() ? "" : "page " + others);
     }
 
     /** The same of a line with one other end. */
     static String where(int page, int other) {
-        return page == other ? where(true, List.of()) : where(false, List.of(other));
+        return page == other ? where(1, List.of()) : where(0, List.of(other));
     }
 }

@@ -4,6 +4,7 @@ import linewalk.drawing.Component;
 import linewalk.drawing.CycleChart;
 import linewalk.drawing.Line;
 import linewalk.drawing.Position;
+import linewalk.linker.Excerpt;
 import linewalk.linker.step.LineFlows;
 import linewalk.linker.step.PressureClass;
 import linewalk.linker.step.StepState;
@@ -41,6 +42,11 @@ public record Moment(CycleChart.Step step, StepState state, StepState before, Li
         }
         PressureClass was = before.classes().get(line.id());
         return was != null && was != state.classes().get(line.id());
+    }
+
+    boolean hasChanged(Excerpt shown) {
+        return shown.lines().stream().anyMatch(this::hasChanged)
+                || shown.parts().stream().anyMatch(this::hasChanged);
     }
 
     boolean hasChanged(Component c) {

@@ -54,11 +54,16 @@ final class NetTree {
         }
     }
 
-    private void cut(Point2D p, Point2D q) {
-        List<Point2D> on = points.stream()
+    /** The points of the net on a straight stretch, from one end to the other. */
+    List<Point2D> on(Point2D p, Point2D q) {
+        return points.stream()
                 .filter(x -> Line2D.ptSegDist(p.getX(), p.getY(), q.getX(), q.getY(), x.getX(), x.getY()) < NEAR_PT)
                 .sorted((a, b) -> Double.compare(a.distance(p), b.distance(p)))
                 .toList();
+    }
+
+    private void cut(Point2D p, Point2D q) {
+        List<Point2D> on = on(p, q);
         for (int i = 1; i < on.size(); i++) {
             int a = number(on.get(i - 1));
             int b = number(on.get(i));

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import linewalk.renderer.ink.LineStyle;
+import linewalk.renderer.iso.Duty;
 import linewalk.renderer.iso.PortPlace;
 import linewalk.renderer.iso.Side;
 import linewalk.renderer.iso.Symbol;
@@ -43,6 +44,10 @@ final class PartFigure implements Figure {
 
     private boolean hasRight() {
         return lines.keySet().stream().anyMatch(k -> symbol.place(k).side() == Side.RIGHT);
+    }
+
+    Duty duty(String port) {
+        return symbol.duty(port);
     }
 
     boolean asks() {

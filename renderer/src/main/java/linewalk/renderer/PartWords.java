@@ -50,10 +50,16 @@ final class PartWords {
             text.loud("SHIFT: " + String.join(" or ", shift.by()));
         } else if (now != null && !now.isRest() && c.positions().size() > 1) {
             text.plain("shifted: " + String.join(" or ", now.by()));
+        } else if (job.step() != null && now != null && now.isRest() && isSwitched(c)) {
+            text.plain("not shifted");
         }
         if (stands.isWayUnread(c)) {
             text.plain("way through not read");
         }
+    }
+
+    private static boolean isSwitched(Component c) {
+        return c.kind() == Kind.DIRECTIONAL_VALVE || c.kind() == Kind.PROPORTIONAL_VALVE;
     }
 
     /** What a gauge at the part should show in this step, where the chart says so. */

@@ -12,7 +12,7 @@ final class PrintMarks {
 
     static final double BALLOON_PT = 19;
     static final double DOUBT_WIDTH_PT = 36;
-    static final double DOUBT_HEIGHT_PT = 24;
+    static final double DOUBT_HEIGHT_PT = 21;
 
     private PrintMarks() {}
 
@@ -31,14 +31,28 @@ final class PrintMarks {
         return Math.max(BALLOON_PT, Lettering.widthPt(number, Lettering.TEXT_PT) + 7);
     }
 
-    /** A diamond that holds a doubt's number, centred on a point. */
+    /** A hexagon, which no symbol has, with a doubt's number, centred on a point. */
     static void doubt(Canvas c, String mark, double xPt, double yPt) {
         double w = DOUBT_WIDTH_PT / 2;
         double h = DOUBT_HEIGHT_PT / 2;
-        double[] d = {xPt - w, yPt, xPt, yPt - h, xPt + w, yPt, xPt, yPt + h};
-        c.polygon(Color.WHITE, d);
+        double flat = w - h / 2;
+        double[] six = {
+            xPt - w,
+            yPt,
+            xPt - flat,
+            yPt - h,
+            xPt + flat,
+            yPt - h,
+            xPt + w,
+            yPt,
+            xPt + flat,
+            yPt + h,
+            xPt - flat,
+            yPt + h
+        };
+        c.polygon(Color.WHITE, six);
         c.pen(Ink.DOUBT, Ink.line(1.8));
-        c.outline(d);
+        c.outline(six);
         c.textAround(mark, xPt, yPt, Lettering.TEXT_PT);
     }
 }

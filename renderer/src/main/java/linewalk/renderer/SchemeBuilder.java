@@ -16,6 +16,7 @@ import linewalk.drawing.Reference;
 import linewalk.renderer.ink.LineStyle;
 import linewalk.renderer.ink.Palette;
 import linewalk.renderer.iso.PortUse;
+import linewalk.renderer.iso.Symbol;
 import linewalk.renderer.iso.Symbols;
 import linewalk.renderer.scheme.Net;
 import linewalk.renderer.scheme.Node;
@@ -109,12 +110,12 @@ final class SchemeBuilder {
 
     private PartFigure part(int spot, Component c) {
         Map<String, PortUse> uses = new LinkedHashMap<>();
-        Map<String, LineStyle> lines = new LinkedHashMap<>();
+        Map<String, LineLook> looks = new LinkedHashMap<>();
         for (int i = 0; i < draft.strands.size(); i++) {
             SchemeDraft.Strand s = draft.strands.get(i);
             for (SchemeDraft.Meet m : s.meets()) {
                 if (m.spot() == spot) {
-                    lines.putIfAbsent(m.port(), style(s));
+                    looks.putIfAbsent(m.port(), LineLook.of(s.line(), job.moment()));
                     boolean up = pumpEnds.delivers(c, m.port(), s.line()).orElse(up(i, spot));
                     uses.putIfAbsent(m.port(), use(c, m.port(), s, up));
                 }
@@ -128,7 +129,10 @@ final class SchemeBuilder {
                 all.add(new PortUse(p.id(), p.name(), LineKind.WORKING, false));
             }
         }
-        return new PartFigure(Symbols.of(c, all, stands.of(c)), partWords.of(c), lines);
+        Symbol symbol = Symbols.of(c, all, stands.of(c));
+        Map<String, LineStyle> lines = new LinkedHashMap<>();
+        looks.forEach((port, look) -> lines.put(port, look.style(palette(), symbol.duty(port))));
+        return new PartFigure(symbol, partWords.of(c), lines);
     }
 
     private static PortUse use(Component c, String port, SchemeDraft.Strand s, boolean up) {
@@ -242,7 +246,7 @@ final class SchemeBuilder {
         for (Beyond.Away end : ends) {
             List<Doubts.Doubt> some = end.reference() == null ? List.of() : doubts.about(end.reference());
             marked.addAll(some);
-            text.plain(end.words() + some.stream().map(d -> " " + d.mark()).collect(Collectors.joining()));
+            text.item(end.words() + some.stream().map(d -> " " + d.mark()).collect(Collectors.joining()));
         }
         return new StubFigure(text, style(s), upwards);
     }

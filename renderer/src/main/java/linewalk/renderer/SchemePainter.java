@@ -9,6 +9,7 @@ import java.util.function.Consumer;
 import linewalk.renderer.ink.ChangeMark;
 import linewalk.renderer.ink.LinePattern;
 import linewalk.renderer.ink.LineStyle;
+import linewalk.renderer.iso.Duty;
 import linewalk.renderer.scheme.Figure;
 import linewalk.renderer.scheme.Layout;
 import linewalk.renderer.scheme.Node;
@@ -23,11 +24,14 @@ final class SchemePainter {
     private static final double WALL_PT = 0.6;
     static final double DOT_PT = 3.4;
     private static final double RIM_PT = 3;
+    private static final double RIM_OF_PLAIN_PT = 1.6;
 
     private final PrintJob job;
     private final Layout layout;
     private final SchemeBuilder.Built built;
+    private final SideLines sides;
     private final LineSigns signs;
+    private final LineCrossings crossings;
     private final DrilledLines drilled;
 
     SchemePainter(PrintJob job, Layout layout, SchemeBuilder.Built built, FlowWays ways, DrilledLines drilled) {
@@ -35,6 +39,8 @@ final class SchemePainter {
         this.layout = layout;
         this.built = built;
         this.drilled = drilled;
+        sides = new SideLines(layout);
+        crossings = new LineCrossings(layout, c -> style(c).breadthPt());
         this.signs = LineSigns.of(layout, ways::at, this::style, c -> look(c).changed());
     }
 
@@ -46,8 +52,7 @@ final class SchemePainter {
             onLayer(
                     c,
                     strand(course),
-                    on -> Marked.line(on, course.net().name(), course.points(), k -> style(course)
-                            .paint(k, course.points(), signs::isFree)));
+                    on -> Marked.line(on, course.net().name(), course.points(), k -> line(k, course)));
         }
         for (Point2D dot : layout.dots()) {
             c.fill(Ink.BLACK, Canvas.disc(dot.getX(), dot.getY(), DOT_PT));
@@ -58,6 +63,17 @@ final class SchemePainter {
                         onLayer(c, strand(x.course()), on -> ChangeMark.paintOnLine(on, x.at().getX(), x.at().getY())));
         new LineLabels(layout, built, frames.frames()).paint(c);
         layout.places().forEach((node, at) -> node(c, node, at));
+    }
+
+    private void line(Canvas c, Layout.Course course) {
+        crossings.open(c, course);
+        for (SideLines.Run run : sides.of(course)) {
+            style(course, run.duty())
+                    .paint(
+                            c,
+                            run.points(),
+                            (p, breadthPt) -> signs.isFree(p, breadthPt) && crossings.isFree(p, breadthPt));
+        }
     }
 
     /** A branch stands on its line's layer. */
@@ -90,8 +106,15 @@ final class SchemePainter {
         return LineLook.of(strand(course).line(), job.moment());
     }
 
+    /** Of its heaviest part. */
     private LineStyle style(Layout.Course course) {
-        return look(course).style(job.facts().palette());
+        List<SideLines.Run> runs = sides.of(course);
+        boolean aside = runs.stream().allMatch(r -> r.duty() != Duty.WORKING);
+        return style(course, aside ? runs.get(0).duty() : Duty.WORKING);
+    }
+
+    private LineStyle style(Layout.Course course, Duty duty) {
+        return look(course).style(job.facts().palette(), duty);
     }
 
     /** Walls of drilled passages: all black first, then all white, so that they open into each other. */
@@ -119,16 +142,10 @@ final class SchemePainter {
                 arrow.sizePt());
     }
 
-    /** The marks of a line's pattern would be taken for part of the arrow. */
+    /** The arrow stands in a gap of its line: it would be a swelling of a heavy one, and marks of a pattern part of it. */
     private static void clear(Canvas c, LineStyle style, Point2D tip, Point2D way, double size) {
-        if (style.pattern() != LinePattern.SOLID) {
-            c.pen(Color.WHITE, Ink.line(1));
-            c.arrow(
-                    tip.getX() + RIM_PT * way.getX(),
-                    tip.getY() + RIM_PT * way.getY(),
-                    way.getX(),
-                    way.getY(),
-                    size + 2 * RIM_PT);
-        }
+        double rim = style.pattern() == LinePattern.SOLID ? RIM_OF_PLAIN_PT : RIM_PT;
+        c.pen(Color.WHITE, Ink.line(1));
+        c.arrow(tip.getX() + rim * way.getX(), tip.getY() + rim * way.getY(), way.getX(), way.getY(), size + 2 * rim);
     }
 }

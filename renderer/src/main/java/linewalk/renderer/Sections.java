@@ -69,8 +69,9 @@ final class Sections {
             rows.addAll(text.paragraph(
                     "",
                     0,
-                    (job.subject().isPath() ? "None on this path." : "None in this circuit.")
-                            + " That does not prove the drawing right."));
+                    job.subject().isPath()
+                            ? "None on this path. That does not prove the drawing right. Of its branches nothing is said."
+                            : "None in this circuit. That does not prove the drawing right."));
         }
         for (Doubts.Doubt d : doubts.all()) {
             String where = d.page() == null

@@ -16,9 +16,10 @@ final class TextStack {
         LOUD
     }
 
-    private record Row(String text, Weight weight) {}
+    private record Row(String text, Weight weight, double indentPt) {}
 
     private static final double GAP_PT = 4;
+    private static final double HANG_PT = 8;
 
     private final double mostPt;
     private final List<Row> rows = new ArrayList<>();
@@ -49,9 +50,20 @@ final class TextStack {
         add(text, Weight.LOUD);
     }
 
+    /** One of a list: where it is wrapped, its further lines are set in. */
+    void item(String text) {
+        List<String> lines = Lettering.wrap(text, Lettering.TEXT_PT, mostPt);
+        rows.add(new Row(lines.get(0), Weight.PLAIN, 0));
+        if (lines.size() > 1) {
+            String rest = String.join(" ", lines.subList(1, lines.size()));
+            Lettering.wrap(rest, Lettering.TEXT_PT, mostPt - HANG_PT)
+                    .forEach(l -> rows.add(new Row(l, Weight.PLAIN, HANG_PT)));
+        }
+    }
+
     private void add(String text, Weight weight) {
         if (!text.isBlank()) {
-            Lettering.wrap(text, Lettering.TEXT_PT, mostPt).forEach(l -> rows.add(new Row(l, weight)));
+            Lettering.wrap(text, Lettering.TEXT_PT, mostPt).forEach(l -> rows.add(new Row(l, weight, 0)));
         }
     }
 
@@ -78,7 +90,8 @@ final class TextStack {
     double widthPt() {
         double w = head == null ? 0 : indentPt() + Lettering.widthPt(head, Lettering.HEAD_PT);
         for (Row r : rows) {
-            w = Math.max(w, Lettering.widthPt(r.text, Lettering.TEXT_PT) + (r.weight == Weight.LOUD ? 6 : 0));
+            w = Math.max(
+                    w, r.indentPt + Lettering.widthPt(r.text, Lettering.TEXT_PT) + (r.weight == Weight.LOUD ? 6 : 0));
         }
         return Math.max(w, Math.min(doubtsAcross(), doubts.size()) * PrintMarks.DOUBT_WIDTH_PT);
     }
@@ -101,7 +114,7 @@ final class TextStack {
         }
         double y = yPt + headHeightPt();
         for (Row r : rows) {
-            row(c, r, xPt, y);
+            row(c, r, xPt + r.indentPt, y);
             y += Lettering.LEADING_PT;
         }
         y += GAP_PT + PrintMarks.DOUBT_HEIGHT_PT / 2;

@@ -2,6 +2,7 @@ package linewalk.renderer;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import linewalk.renderer.ink.ChangeMark;
 import linewalk.renderer.sheet.Canvas;
 import linewalk.renderer.sheet.Ink;
 import linewalk.renderer.sheet.Lettering;
@@ -10,6 +11,8 @@ import linewalk.renderer.sheet.Lettering;
 final class TitleStrip {
 
     static final double HEIGHT_PT = 66;
+
+    private static final String STATE = "State";
 
     private record Cell(double share, String label, String value) {}
 
@@ -32,8 +35,21 @@ final class TitleStrip {
                 c.line(x, yPt, x, yPt + HEIGHT_PT);
             }
             paint(c, cell, x + 5, yPt, w - 10);
+            if (cell.label().equals(STATE)
+                    && job.moment().hasChanged(job.subject().excerpt())) {
+                changed(c, x + w - 5, yPt);
+            }
             x += w;
         }
+    }
+
+    /** What the mark means, on every page: the legend may be on another. */
+    private static void changed(Canvas c, double rightPt, double yPt) {
+        String word = "changed";
+        double left = rightPt - Lettering.widthPt(word, Lettering.TEXT_PT);
+        ChangeMark.paint(c, left - ChangeMark.SIZE_PT, yPt + 9.4);
+        c.pen(Ink.GREY, Ink.line(1));
+        c.text(word, left, yPt + 13, Lettering.TEXT_PT);
     }
 
     private static void paint(Canvas c, Cell cell, double x, double y, double widthPt) {
@@ -79,7 +95,7 @@ final class TitleStrip {
                         0.20,
                         job.subject().isPath() ? "Flow path" : "Circuit",
                         Words.capital(job.subject().title()) + doubtful()),
-                new Cell(0.23, "State", new Words(job).condition()),
+                new Cell(0.23, STATE, new Words(job).condition()),
                 new Cell(0.16, "Source sheets", sheets),
                 new Cell(0.16, "Date, page", job.date() + ", page " + page + " of " + pages));
     }

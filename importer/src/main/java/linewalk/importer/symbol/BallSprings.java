@@ -37,7 +37,7 @@ public final class BallSprings {
 
     private static final int OBLIQUE_PIECES = 3;
 
-    private static final double OBLIQUE = 0.25;
+    private static final double OBLIQUE = 0.15;
 
     private static final int TEETH = 6;
 
@@ -85,7 +85,7 @@ public final class BallSprings {
                 .map(s -> Direction.of(s.a(), s.b()))
                 .filter(d -> Math.min(Math.abs(d.dx()), Math.abs(d.dy())) > OBLIQUE)
                 .count();
-        if (oblique < OBLIQUE_PIECES || heap.stream().anyMatch(s -> Motif.zigzag(s) || s.closed() && s.curved())) {
+        if (oblique < OBLIQUE_PIECES || isWhole(heap) || heap.stream().anyMatch(s -> s.closed() && s.curved())) {
             return Optional.empty();
         }
         double from = Double.MAX_VALUE;
@@ -103,6 +103,12 @@ public final class BallSprings {
         }
         used.addAll(heap);
         return Optional.of(zigzag(m.plus(out.dx() * edge, out.dy() * edge), out, to, aside, heap.get(0)));
+    }
+
+    /** One zigzag, and no bit of it apart. */
+    private boolean isWhole(List<Stroke> heap) {
+        return heap.stream().filter(Motif::zigzag).anyMatch(z -> heap.stream()
+                .allMatch(s -> z.box().grow(tolPt / 2).contains(s.box())));
     }
 
     private static Stroke zigzag(Point start, Direction out, double depthPt, double asidePt, Stroke like) {

@@ -30,11 +30,11 @@ final class Actuators {
         double width = barrel + 4.5;
         List<Dock> docks = new ArrayList<>();
         for (int i = 0; i < cap.size(); i++) {
-            docks.add(new Dock(cap.get(i), Side.BOTTOM, FIRST + pitch * i, Shelf.isDashed(cap.get(i))));
+            docks.add(new Dock(cap.get(i), Side.BOTTOM, FIRST + pitch * i));
         }
         for (int i = 0; i < rod.size(); i++) {
             double at = barrel - FIRST - pitch * (rod.size() - 1 - i);
-            docks.add(new Dock(rod.get(i), Side.BOTTOM, at, Shelf.isDashed(rod.get(i))));
+            docks.add(new Dock(rod.get(i), Side.BOTTOM, at));
         }
         Body body = new Body(width, HEIGHT, p -> {
             barrel(p, barrel, docks);
@@ -49,7 +49,7 @@ final class Actuators {
         List<Dock> docks = new ArrayList<>();
         double barrel = 9.5;
         if (uses.size() <= 2) {
-            uses.forEach(u -> docks.add(new Dock(u, Side.BOTTOM, docks.isEmpty() ? FIRST : 8.25, Shelf.isDashed(u))));
+            uses.forEach(u -> docks.add(new Dock(u, Side.BOTTOM, docks.isEmpty() ? FIRST : 8.25)));
         } else {
             barrel = Math.max(barrel, Shelf.extent(uses, 2) + 1);
             docks.addAll(Shelf.row(uses, Side.BOTTOM, barrel, 2));
@@ -91,7 +91,7 @@ final class Actuators {
             return Housing.standing(body, d);
         }
         List<Dock> docks = new ArrayList<>();
-        d.uses().forEach(u -> docks.add(new Dock(u, Side.BOTTOM, docks.isEmpty() ? left : right, Shelf.isDashed(u))));
+        d.uses().forEach(u -> docks.add(new Dock(u, Side.BOTTOM, docks.isEmpty() ? left : right)));
         return new Plan(body, docks);
     }
 

@@ -4,25 +4,25 @@ package linewalk.renderer.iso;
  * Where the line of a port meets a body.
  *
  * @param at along the side, in modules from the body's top left corner
- * @param dashed drawn as a pilot or drain line
+ * @param duty pilot and drain lines are dashed
  * @param reach how far its line goes on inside the body, in modules: a dashed line is drawn in one
  */
-record Dock(PortUse use, Side side, double at, boolean dashed, double reach) {
+record Dock(PortUse use, Side side, double at, Duty duty, double reach) {
 
-    Dock(PortUse use, Side side, double at, boolean dashed) {
-        this(use, side, at, dashed, 0);
+    Dock(PortUse use, Side side, double at) {
+        this(use, side, at, Duty.of(use), 0);
     }
 
     static Dock top(PortUse use, double at) {
-        return new Dock(use, Side.TOP, at, false);
+        return new Dock(use, Side.TOP, at, Duty.WORKING, 0);
     }
 
     static Dock bottom(PortUse use, double at) {
-        return new Dock(use, Side.BOTTOM, at, false);
+        return new Dock(use, Side.BOTTOM, at, Duty.WORKING, 0);
     }
 
     Dock reaching(double modules) {
-        return new Dock(use, side, at, dashed, modules);
+        return new Dock(use, side, at, duty, modules);
     }
 
     boolean level() {

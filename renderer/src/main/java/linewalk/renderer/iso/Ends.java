@@ -11,9 +11,7 @@ final class Ends {
                 ? Housing.standing(body, d)
                 : new Plan(
                         body,
-                        d.uses().stream()
-                                .map(u -> new Dock(u, Side.BOTTOM, x, Shelf.isDashed(u)))
-                                .toList());
+                        d.uses().stream().map(u -> new Dock(u, Side.BOTTOM, x)).toList());
     }
 
     /** Open above; every line ends under the oil's level. */

@@ -3,6 +3,7 @@ package linewalk.renderer.iso;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Predicate;
 
 /**
  * A frame around a symbol whose ports are more, or others, than the symbol has places for. Lines end at the frame, but for
@@ -18,12 +19,12 @@ final class Housing {
 
     /** In a chain line, the frame of a unit. */
     static Plan around(Body body, Drafting d) {
-        return around(body, p -> {}, d);
+        return around(body, p -> {}, new Axis(null, null), d);
     }
 
-    /** The two ports that oil runs between, one above and one below, are joined to the symbol, whose axis is x. */
+    /** The two ports that oil runs between are joined to the symbol, whose axis is x. */
     static Plan along(Body body, double x, Axis axis, Drafting d) {
-        Plan p = around(body, d);
+        Plan p = around(body, q -> {}, axis, d);
         double axisX = (p.body().width() - body.width()) / 2 + x;
         double room = (p.body().height() - body.height()) / 2;
         double bottom = p.body().height();
@@ -33,7 +34,7 @@ final class Housing {
             double lower = at(p, axis.lower());
             pen.lines(lower, bottom, lower, bottom - room / 2, axisX, bottom - room / 2, axisX, bottom - room);
         };
-        return around(body, inner, d);
+        return around(body, inner, axis, d);
     }
 
     private static double at(Plan p, PortUse port) {
@@ -44,12 +45,13 @@ final class Housing {
                 .at();
     }
 
-    private static Plan around(Body body, Art inner, Drafting d) {
+    private static Plan around(Body body, Art inner, Axis axis, Drafting d) {
         Roles roles = d.roles();
         List<PortUse> through = new ArrayList<>(roles.working());
         through.addAll(roles.gauges());
-        List<PortUse> above = through.stream().filter(PortUse::up).toList();
-        List<PortUse> below = through.stream().filter(u -> !u.up()).toList();
+        Predicate<PortUse> up = u -> u == axis.upper() || u != axis.lower() && u.up();
+        List<PortUse> above = through.stream().filter(up).toList();
+        List<PortUse> below = through.stream().filter(up.negate()).toList();
         return plan(body, inner, true, above, below, roles.pilots(), roles.drains());
     }
 
@@ -107,7 +109,9 @@ final class Housing {
         double start = (height - LEVEL_PITCH * (ports.size() - 1)) / 2;
         List<Dock> docks = new ArrayList<>();
         for (PortUse u : ports) {
-            docks.add(new Dock(u, side, start + LEVEL_PITCH * docks.size(), Shelf.isDashed(u)));
+            Duty told = Duty.of(u);
+            Duty duty = side == Side.LEFT && told == Duty.WORKING ? Duty.CONTROL : told;
+            docks.add(new Dock(u, side, start + LEVEL_PITCH * docks.size(), duty, 0));
         }
         return docks;
     }

@@ -55,9 +55,7 @@ record InLine(double x, double pilotY, double pilotReach, double drainY, double 
     Plan plan(Drafting d, Body body, Ports ports) {
         if (!fits(d, ports)) {
             List<PortUse> through = d.roles().through();
-            boolean told =
-                    through.size() == 2 && through.get(0).up() != through.get(1).up();
-            return told ? Housing.along(body, x, Axis.of(through), d) : Housing.around(body, d);
+            return through.size() == 2 ? Housing.along(body, x, Axis.of(through), d) : Housing.around(body, d);
         }
         List<Dock> docks = new ArrayList<>();
         Axis axis = Axis.of(ports.working);
@@ -67,8 +65,8 @@ record InLine(double x, double pilotY, double pilotReach, double drainY, double 
         if (axis.upper() != null) {
             docks.add(Dock.top(axis.upper(), x));
         }
-        ports.pilots.forEach(u -> docks.add(new Dock(u, Side.LEFT, pilotY, true, pilotReach)));
-        ports.drains.forEach(u -> docks.add(new Dock(u, Side.RIGHT, drainY, Shelf.isDashed(u), drainReach)));
+        ports.pilots.forEach(u -> docks.add(new Dock(u, Side.LEFT, pilotY, Duty.CONTROL, pilotReach)));
+        ports.drains.forEach(u -> docks.add(new Dock(u, Side.RIGHT, drainY).reaching(drainReach)));
         return new Plan(body, docks);
     }
 }

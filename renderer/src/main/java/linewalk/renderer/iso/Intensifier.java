@@ -40,10 +40,10 @@ final class Intensifier {
         List<Dock> docks = new ArrayList<>();
         for (PortUse u : order) {
             boolean small = order.size() == 2 ? !docks.isEmpty() : high.contains(u.id());
-            Dock dock = new Dock(u, u.up() ? Side.TOP : Side.BOTTOM, small ? 7.5 : 1, false);
+            Dock dock = new Dock(u, u.up() ? Side.TOP : Side.BOTTOM, small ? 7.5 : 1, Duty.WORKING, 0);
             docks.add(dock.reaching(small ? 1.75 : 0.75));
         }
-        ports.drains().forEach(u -> docks.add(new Dock(u, Side.BOTTOM, 4, true, 0.75)));
+        ports.drains().forEach(u -> docks.add(new Dock(u, Side.BOTTOM, 4, Duty.DRAIN, 0.75)));
         return docks;
     }
 }

@@ -25,8 +25,9 @@ final class LogicValves {
         }
         boolean up = out.isEmpty() ? !in.get(0).up() : out.get(0).up();
         List<Dock> docks = new ArrayList<>();
-        in.forEach(u -> docks.add(new Dock(u, up ? Side.BOTTOM : Side.TOP, docks.isEmpty() ? 0.75 : 8.75, false)));
-        out.forEach(u -> docks.add(new Dock(u, up ? Side.TOP : Side.BOTTOM, 4.75, false)));
+        in.forEach(u ->
+                docks.add(new Dock(u, up ? Side.BOTTOM : Side.TOP, docks.isEmpty() ? 0.75 : 8.75, Duty.WORKING, 0)));
+        out.forEach(u -> docks.add(new Dock(u, up ? Side.TOP : Side.BOTTOM, 4.75, Duty.WORKING, 0)));
         return new Plan(new Body(9.5, 5, p -> branches(p.flipped(!up, 5))), docks);
     }
 
@@ -77,7 +78,7 @@ final class LogicValves {
         if (axis.upper() != null) {
             docks.add(Dock.top(axis.upper(), flip ? 3.5 : 6.75));
         }
-        ports.pilots().forEach(u -> docks.add(new Dock(u, Side.LEFT, flip ? height - 1.4 : 1.4, true, 1.5)));
+        ports.pilots().forEach(u -> docks.add(new Dock(u, Side.LEFT, flip ? height - 1.4 : 1.4, Duty.CONTROL, 1.5)));
         return new Plan(body, docks);
     }
 

@@ -34,7 +34,7 @@ final class Machines {
         List<Dock> docks = new ArrayList<>();
         suction.forEach(u -> docks.add(Dock.bottom(u, 4)));
         outlet.forEach(u -> docks.add(Dock.top(u, 4)));
-        drains.forEach(u -> docks.add(new Dock(u, Side.RIGHT, 3.75, true, 0.59)));
+        drains.forEach(u -> docks.add(new Dock(u, Side.RIGHT, 3.75, Duty.DRAIN, 0.59)));
         return new Plan(body, docks);
     }
 
@@ -92,7 +92,7 @@ final class Machines {
         for (PortUse u : working) {
             docks.add(Dock.bottom(u, docks.isEmpty() ? 0.75 : 7.75));
         }
-        drains.forEach(u -> docks.add(new Dock(u, Side.BOTTOM, 4.25, true, 0.75)));
+        drains.forEach(u -> docks.add(new Dock(u, Side.BOTTOM, 4.25, Duty.DRAIN, 0.75)));
         return new Plan(body, docks);
     }
 

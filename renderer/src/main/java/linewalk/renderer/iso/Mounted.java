@@ -95,11 +95,20 @@ final class Mounted implements Symbol {
 
     @Override
     public PortPlace place(String portId) {
-        Dock dock = plan.docks().stream()
+        Dock dock = dock(portId);
+        return new PortPlace(dock.side(), ((dock.level() ? top : left) + dock.at()) * MODULE_PT);
+    }
+
+    @Override
+    public Duty duty(String portId) {
+        return dock(portId).duty();
+    }
+
+    private Dock dock(String portId) {
+        return plan.docks().stream()
                 .filter(d -> d.use().id().equals(portId))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("the symbol was made without port " + portId));
-        return new PortPlace(dock.side(), ((dock.level() ? top : left) + dock.at()) * MODULE_PT);
     }
 
     @Override
@@ -122,7 +131,7 @@ final class Mounted implements Symbol {
                     case LEFT -> new double[] {left + in, at, 0, at};
                     case RIGHT -> new double[] {left + plan.body().width() - in, at, width, at};
                 };
-        if (d.dashed()) {
+        if (d.duty() != Duty.WORKING) {
             p.dashes(ends);
         } else {
             p.lines(ends);

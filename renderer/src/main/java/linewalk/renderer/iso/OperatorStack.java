@@ -107,7 +107,7 @@ final class OperatorStack {
         for (Operator o : operators) {
             if (o.line() != null) {
                 Side side = left ? Side.LEFT : Side.RIGHT;
-                docks.add(new Dock(o.line(), side, y + o.lineY(), true, width() - o.depth()));
+                docks.add(new Dock(o.line(), side, y + o.lineY(), Duty.CONTROL, width() - o.depth()));
             }
             y += o.height();
         }

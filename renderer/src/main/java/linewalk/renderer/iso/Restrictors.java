@@ -86,9 +86,10 @@ final class Restrictors {
         double width = cell * others.size();
         Body body = new Body(width, 5, p -> split(p.flipped(!below, 5), others.size(), cell, way));
         List<Dock> docks = new ArrayList<>();
-        docks.add(new Dock(single, below ? Side.BOTTOM : Side.TOP, width / 2, false));
+        docks.add(below ? Dock.bottom(single, width / 2) : Dock.top(single, width / 2));
         for (PortUse u : others) {
-            docks.add(new Dock(u, below ? Side.TOP : Side.BOTTOM, cell * (docks.size() - 0.5), false));
+            double at = cell * (docks.size() - 0.5);
+            docks.add(below ? Dock.top(u, at) : Dock.bottom(u, at));
         }
         return new Plan(body, docks);
     }

@@ -1,10 +1,12 @@
 package linewalk.renderer.iso;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import linewalk.drawing.Kind;
 import linewalk.drawing.LineKind;
 
 /**
@@ -16,6 +18,9 @@ final class Roles {
     private static final Pattern PILOT = Pattern.compile("(?i)(X|Z|PP|ST)\\d?");
     private static final Pattern DRAIN = Pattern.compile("(?i)(Y|L|DR)\\d?");
     private static final Pattern GAUGE = Pattern.compile("(?i)(M|MP|G)\\d?");
+
+    private static final Set<Kind> OPENED =
+            EnumSet.of(Kind.PILOT_CHECK_VALVE, Kind.PREFILL_VALVE, Kind.DECOMPRESSION_VALVE, Kind.COUNTERBALANCE_VALVE);
 
     private final Drafting d;
     private final Set<String> passed;
@@ -50,14 +55,11 @@ final class Roles {
         return isPilot(name) || isDrain(name) || isGauge(name);
     }
 
-    /** The two that oil runs between, where the passages name just two, one above and one below; else all working ports. */
+    /** The two that oil runs between, where the passages name just two; else all working ports. */
     List<PortUse> through() {
         List<PortUse> two =
                 d.uses().stream().filter(u -> passed.contains(u.id())).toList();
-        boolean told = passed.size() == 2
-                && two.size() == 2
-                && two.get(0).up() != two.get(1).up();
-        return told ? two : working();
+        return passed.size() == 2 && two.size() == 2 ? two : working();
     }
 
     List<PortUse> working() {
@@ -80,10 +82,19 @@ final class Roles {
 
     private boolean isWorking(PortUse u) {
         return !isAside(u.name())
+                && !opens(u)
                 && (passed.contains(u.id()) || few || u.kind() == null || u.kind() == LineKind.WORKING);
     }
 
     private boolean isPilot(PortUse u) {
-        return isPilot(u.name()) || !isAside(u.name()) && !isWorking(u) && u.kind() == LineKind.PILOT;
+        return isPilot(u.name()) || !isAside(u.name()) && !isWorking(u) && (u.kind() == LineKind.PILOT || opens(u));
+    }
+
+    /** Of a valve that its pilot opens: what oil does not run through is where that comes in, whatever line brings it. */
+    private boolean opens(PortUse u) {
+        return OPENED.contains(d.part().kind())
+                && passed.size() == 2
+                && !passed.contains(u.id())
+                && u.kind() != LineKind.DRAIN;
     }
 }

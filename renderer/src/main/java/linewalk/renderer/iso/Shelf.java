@@ -2,7 +2,6 @@ package linewalk.renderer.iso;
 
 import java.util.ArrayList;
 import java.util.List;
-import linewalk.drawing.LineKind;
 
 /** Ports in a row along a side, far enough apart for their letters. */
 final class Shelf {
@@ -31,15 +30,8 @@ final class Shelf {
         double start = (width - pitch * (ports.size() - 1)) / 2;
         List<Dock> docks = new ArrayList<>();
         for (PortUse u : ports) {
-            docks.add(new Dock(u, side, start + pitch * docks.size(), isDashed(u)));
+            docks.add(new Dock(u, side, start + pitch * docks.size()));
         }
         return docks;
-    }
-
-    static boolean isDashed(PortUse u) {
-        return u.kind() == LineKind.PILOT
-                || u.kind() == LineKind.DRAIN
-                || Roles.isPilot(u.name())
-                || Roles.isDrain(u.name());
     }
 }

@@ -78,7 +78,7 @@ final class Spool {
                     u,
                     s.above() ? Side.TOP : Side.BOTTOM,
                     cellX(active) + s.x(),
-                    Shelf.isDashed(u),
+                    Duty.of(u),
                     s.above() ? squareY : bar));
         }
         docks.addAll(left.docks(top(left)));

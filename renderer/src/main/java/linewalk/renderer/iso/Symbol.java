@@ -18,6 +18,9 @@ public interface Symbol {
     /** Where the line of a port meets the field; lines end there, the symbol draws the rest. */
     PortPlace place(String portId);
 
+    /** What a port is there for. */
+    Duty duty(String portId);
+
     /** Draws into a field whose top left corner is given; leaves pen and colour as they come. */
     void paint(Canvas canvas, double xPt, double yPt);
 }

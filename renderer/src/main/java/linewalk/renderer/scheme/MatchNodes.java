@@ -7,7 +7,7 @@ import java.util.concurrent.ConcurrentHashMap;
 /** Match marks as nodes, each made once: a part that is cut out again in the same way is known to have been laid out. */
 final class MatchNodes {
 
-    private record Mark(Net net, boolean here, List<Integer> otherPages, boolean above, int part) {}
+    private record Mark(Net net, int here, List<Integer> otherPages, boolean above, int part) {}
 
     private final Paging.MatchMark marks;
     private final Map<Mark, Node> made = new ConcurrentHashMap<>();
@@ -20,7 +20,7 @@ final class MatchNodes {
      * @param otherPages counted from 0
      * @param part of its page, counted from 0
      */
-    Node of(Net net, boolean here, List<Integer> otherPages, boolean above, int part) {
+    Node of(Net net, int here, List<Integer> otherPages, boolean above, int part) {
         return made.computeIfAbsent(new Mark(net, here, otherPages, above, part), this::make);
     }
 

@@ -14,11 +14,11 @@ public final class Paging {
     @FunctionalInterface
     public interface MatchMark {
         /**
-         * @param here it goes on on the same page
+         * @param here how many times it goes on on the same page
          * @param otherPages counted from 0
          * @param above the mark stands above the nodes that the net joins in this part
          */
-        Figure mark(Net net, boolean here, List<Integer> otherPages, boolean above);
+        Figure mark(Net net, int here, List<Integer> otherPages, boolean above);
     }
 
     private static final String MATCH = "match";
@@ -110,7 +110,7 @@ public final class Paging {
 
     /** Of a mark that names one page. */
     private Size markSize(Net net) {
-        return marks.of(net, false, List.of(1), true, 0).size();
+        return marks.of(net, 0, List.of(1), true, 0).size();
     }
 
     /** The scheme of one page: its parts with their nets, and match marks where nets go on in other parts. */
@@ -144,7 +144,8 @@ public final class Paging {
                 others.add(i);
             }
         }
-        boolean onThisPage = parts.stream().anyMatch(p -> p != part && joined.intersects(p));
+        int onThisPage = (int)
+                parts.stream().filter(p -> p != part && joined.intersects(p)).count();
         boolean above = here.stream().anyMatch(m -> Net.leavesUpwards(m, net.height()));
         return marks.of(net, onThisPage, others, above, parts.indexOf(part));
     }

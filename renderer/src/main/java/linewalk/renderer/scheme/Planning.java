@@ -14,13 +14,13 @@ final class Planning {
 
     private static final int MOST_COLUMNS = 3;
     private static final double BETWEEN_COLUMNS_PT = 16;
-    /** Each part is one more place where the eye must look for a letter: worth so many pages. */
-    private static final double PART_PAGES = 0.25;
+    /** Each piece is one more place where the eye must look for a letter: worth so many pages. */
+    private static final double PIECE_PAGES = 0.25;
     /**
      * How far what a width comes to may be expected too high. On 200 random circuits nothing took 570 pages, a part 561, and
      * all widths tried 558.
      */
-    private static final double UNSURE_PAGES = PART_PAGES;
+    private static final double UNSURE_PAGES = PIECE_PAGES;
 
     private record Plan(Size column, List<BitSet> parts, double cost) {}
 
@@ -66,6 +66,7 @@ final class Planning {
     private Plan plan(Size column, Function<BitSet, List<Size>> pieces) {
         Fitting fits = new Fitting(column, expected, pieces);
         List<BitSet> parts = Joining.of(Division.of(scheme, column, fits), scheme, column, pieces, fits);
-        return new Plan(column, parts, Gathering.of(parts, pieces, page).size() + PART_PAGES * parts.size());
+        int apart = parts.stream().mapToInt(p -> pieces.apply(p).size()).sum();
+        return new Plan(column, parts, Gathering.of(parts, pieces, page).size() + PIECE_PAGES * apart);
     }
 }

@@ -19,7 +19,7 @@ public final class Ink {
     public static final Color PATH = new Color(0x00, 0x3F, 0x7D);
     /** The path laid over the original: light enough to read through. */
     public static final Color OVERLAY = new Color(0xF0, 0xA8, 0x00, 0x80);
-    /** Doubt: dark red-violet, always with a question mark in a diamond. */
+    /** Doubt: dark red-violet, always with a question mark in a hexagon. */
     public static final Color DOUBT = new Color(0x9A, 0x00, 0x50);
 
     private Ink() {}

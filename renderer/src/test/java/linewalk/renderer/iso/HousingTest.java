@@ -2,6 +2,7 @@ package linewalk.renderer.iso;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import linewalk.drawing.Kind;
 import org.junit.jupiter.api.Test;
 
@@ -37,10 +38,29 @@ class HousingTest {
 
     @Test
     void inTheFrameTheTwoPortsThatThePassagesNameMeetTheSymbolAndNoOthers() {
-        Sketch told = new Sketch(Kind.COUNTERBALANCE_VALVE, "1^ 2_ 3^").position("rest spring: 2>1 1>2!pilot");
+        Sketch told = new Sketch(Kind.CHECK_VALVE, "1^ 2_ 3^").position("rest spring: 2>1");
         assertThat(framed(told)).isTrue();
         assertThat(entered(told)).isEqualTo(2);
-        assertThat(entered(new Sketch(Kind.COUNTERBALANCE_VALVE, "1^ 2_ 3^"))).isZero();
+        assertThat(entered(new Sketch(Kind.CHECK_VALVE, "1^ 2_ 3^"))).isZero();
+    }
+
+    @Test
+    void ofTwoThatLeadTheSameWayOneStandsBelow() {
+        Sketch told = new Sketch(Kind.CHECK_VALVE, "1^ 2^ 3^").position("rest spring: 2>1");
+        assertThat(entered(told)).isEqualTo(2);
+    }
+
+    /** Whatever line brings it, and though no letter tells. */
+    @Test
+    void whatAValveOpenedByAPilotLetsNoOilThroughIsItsPilotPort() {
+        for (Kind k : List.of(Kind.COUNTERBALANCE_VALVE, Kind.PILOT_CHECK_VALVE)) {
+            Symbol s = new Sketch(k, "1^ 2_ 3^")
+                    .position("rest spring: 2>1 1>2!pilot")
+                    .symbol();
+            assertThat(s.place("3").side()).isEqualTo(Side.LEFT);
+            assertThat(s.duty("3")).isEqualTo(Duty.CONTROL);
+            assertThat(s.duty("1")).isEqualTo(Duty.WORKING);
+        }
     }
 
     /** How many lines lead on from the frame, which stands a module within the field. */
