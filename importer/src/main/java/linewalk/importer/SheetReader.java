@@ -57,7 +57,7 @@ import org.apache.pdfbox.pdmodel.PDPage;
 final class SheetReader implements AutoCloseable {
 
     /** Letter code Y for what electricity moves, with a number (IEC 60750, from memory). */
-    private static final Pattern SOLENOID = Pattern.compile("\\d{0,2}Y\\d{1,3}[A-Z]?");
+    private static final Pattern SOLENOID = Pattern.compile("(?:\\d{1,2}-(?=\\d))?\\d{0,2}Y\\d{1,3}[A-Za-z]?");
 
     private final ReferenceGrammar grammar;
     private final LetterReader letters = LetterReader.lazy();

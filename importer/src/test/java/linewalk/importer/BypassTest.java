@@ -61,6 +61,38 @@ class BypassTest {
         assertThat(Said.component(r, "1Z1").kind()).isEqualTo(Kind.FILTER);
     }
 
+    /** The valve's own pilot line leaves between the two ways; its drain goes elsewhere. */
+    @Test
+    void aPressureValveThatIsDrainedAndTheCheckBesideIt() {
+        SheetReading r = Drawn.page()
+                .rect(380, 180, 420, 220)
+                .text(340, 203, "1V1")
+                .rect(380, 580, 420, 620)
+                .text(340, 603, "1V2")
+                .rect(500, 580, 540, 620)
+                .text(545, 603, "1V3")
+                .line(400, 220, 400, 386)
+                .rect(386, 386, 414, 414)
+                .line(400, 414, 400, 580)
+                .line(400, 413, 400, 392)
+                .filled(400, 388, 402, 393, 398, 393)
+                .line(414, 400, 415.5, 396, 418.5, 404, 421.5, 396, 424.5, 404, 427.5, 396, 430, 400)
+                .line(400, 372, 366, 372, 366, 394.5)
+                .line(366, 404, 366, 428, 400, 428)
+                .line(366, 394.5, 359, 401)
+                .line(366, 394.5, 373, 401)
+                .circle(366, 400, 4)
+                .pen(0.7, 5, 2)
+                .line(400, 379, 380, 379, 380, 400, 386, 400)
+                .pen(0.7, 3, 2)
+                .line(414, 409, 520, 409, 520, 580)
+                .text(436, 396, "1V5")
+                .read();
+
+        assertThat(Said.lines(r)).containsExactly("1V1 - 1V5", "1V2 - 1V5", "1V3 - 1V5");
+        assertThat(Said.component(r, "1V5").kind()).isEqualTo(Kind.REDUCING_VALVE);
+    }
+
     @Test
     void eachWithItsOwnDesignationTheyAreTwo() {
         SheetReading r = throttle().text(440, 403, "1V5").text(365, 403, "1V4").read();

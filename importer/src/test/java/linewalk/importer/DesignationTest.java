@@ -15,9 +15,9 @@ class DesignationTest {
         return Drawn.page().rect(380, 380, 420, 420).text(380, 374, text);
     }
 
-    /** ISO 1219-2:1995: circuit number, letter, number; supply is circuit 0. */
+    /** ISO 1219-2:1995: installation, where there are several, circuit number, letter, number; supply is circuit 0. */
     @ParameterizedTest
-    @ValueSource(strings = {"1V2", "0P1", "2A1", "0M1", "3S4", "0Z12", "12V10", "1V2A"})
+    @ValueSource(strings = {"1V2", "0P1", "2A1", "0M1", "3S4", "0Z12", "12V10", "1V2A", "3-1V2", "12-0P1"})
     void iso1219of1995(String tag) {
         assertThat(Said.tags(valve(tag).read())).containsExactly(tag);
     }
@@ -33,6 +33,33 @@ class DesignationTest {
     @ValueSource(strings = {"CYL1", "V-12", "PV-101", "RV2", "FCV3", "CV-4A"})
     void lettersAndNumber(String tag) {
         assertThat(Said.tags(valve(tag).read())).containsExactly(tag);
+    }
+
+    /** A frame drawn closely around the name is no part of its own. */
+    @Test
+    void inAFrameBesideItsPart() {
+        SheetReading r =
+                valve("1V2").rect(377, 365, 397, 377).line(400, 420, 400, 500).read();
+        assertThat(r.components()).singleElement().satisfies(c -> {
+            assertThat(c.tag()).isEqualTo("1V2");
+            assertThat(c.ports()).hasSize(1);
+        });
+    }
+
+    /** The pump's name stands between both circles, nearer to the one that drives it. */
+    @Test
+    void thePumpIsNotTheMotorBesideIt() {
+        SheetReading r = Drawn.page()
+                .circle(300, 400, 28)
+                .text(297, 403, "M")
+                .circle(420, 400, 28)
+                .filled(412, 384, 420, 372, 428, 384)
+                .line(420, 372, 420, 300)
+                .text(330, 370, "0P1")
+                .text(290, 445, "0M1")
+                .read();
+        assertThat(Said.component(r, "0P1").ports()).hasSize(1);
+        assertThat(Said.component(r, "0M1").ports()).isEmpty();
     }
 
     /** IEC 81346-2: a hyphen leads the letters of what the part does; aspects of place and function may stand before. */

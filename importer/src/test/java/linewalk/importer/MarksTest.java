@@ -33,6 +33,29 @@ class MarksTest {
         assertThat(s.widthPt()).isCloseTo(1, within(0.01));
     }
 
+    /** A symbol painted white over a line that goes on beneath it, its outline drawn after. */
+    private static Drawn maskedLine() {
+        return Drawn.page()
+                .line(100, 200, 400, 200)
+                .color(1)
+                .filled(200, 150, 300, 150, 300, 250, 200, 250)
+                .color(0);
+    }
+
+    @Test
+    void whatASymbolHidesOfALineIsNone() {
+        assertThat(maskedLine().rect(200, 150, 300, 250).marks().strokes())
+                .filteredOn(s -> !s.closed())
+                .extracting(s -> Math.round(s.first().xPt()) + " to "
+                        + Math.round(s.last().xPt()))
+                .containsExactlyInAnyOrder("100 to 200", "300 to 400");
+    }
+
+    @Test
+    void whiteBehindATextInterruptsNoLine() {
+        assertThat(only(maskedLine().text(240, 204, "38x4")).lengthPt()).isCloseTo(300, within(0.1));
+    }
+
     @Test
     void penAndDashGrowWithTheUserUnit() {
         Stroke s = only(Drawn.page().userUnit(4).pen(2, 12, 4).line(100, 100, 300, 100));

@@ -106,7 +106,15 @@ class ReferenceGrammarTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"PUMP_RUN/6.2B, 6/B2, PUMP_RUN", "P 210/6.B2, 6/B2, P 210", "L-101/3.C7, 3/C7, L-101"})
+    @CsvSource({
+        "PUMP_RUN/6.2B, 6/B2, PUMP_RUN",
+        "P 210/6.B2, 6/B2, P 210",
+        "L-101/3.C7, 3/C7, L-101",
+        "P1.2 - Sh. 3 (D7), 3/D7, P1.2",
+        "T2: SHEET 4 ZONE B3, 4/B3, T2",
+        "L101 Bl. 2 / C4, 2/C4, L101",
+        "Sh. 3 (D7) - P1.2, 3/D7, P1.2",
+    })
     void aNameGluedInFront(String text, String target, String name) {
         Parsed p = grammar.parse(text).orElseThrow();
 
@@ -140,6 +148,8 @@ class ReferenceGrammarTest {
     @ValueSource(
             strings = {
                 "2.A1 MAX.", // a note's measure
+                "FOR CABLES SEE HX-40017, SH. 7 (B3)",
+                "NOTES - SH. 3",
                 "MAX. 2.A1 TORQUE",
                 "210 BAR",
                 "M12x40",

@@ -29,6 +29,11 @@ record Control(Shape square, Direction arrow, double offset, boolean spring, Set
         return in == out ? Optional.empty() : Optional.of(in ? PilotFrom.INLET : PilotFrom.OUTLET);
     }
 
+    /** By a spring or a pilot. */
+    boolean held() {
+        return spring || !pilots.isEmpty();
+    }
+
     boolean outside() {
         return pilots.contains(PilotFrom.OUTSIDE);
     }

@@ -1,6 +1,7 @@
 package linewalk.importer.kind;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -8,7 +9,7 @@ import java.util.List;
  *
  * @param shuttle both seats of one ball, or nothing
  * @param diodes triangles against a bar
- * @param controls squares with one arrow, those of a row not among them
+ * @param controls squares with one arrow, those of a row not among them; first what springs or pilots move
  * @param row so many like squares stand side by side
  */
 record Motifs(
@@ -28,6 +29,7 @@ record Motifs(
                     .filter(s -> s.sizePt() < 1.8 * s.smallPt() && !s.broken())
                     .forEach(s -> Control.of(s, p).ifPresent(controls::add));
             controls.removeIf(c -> controls.stream().anyMatch(o -> c.square().holds(o.square())));
+            controls.sort(Comparator.comparing(Control::held).reversed());
         }
         CheckFinder finder = new CheckFinder(p);
         return new Motifs(

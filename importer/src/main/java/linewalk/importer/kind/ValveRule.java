@@ -26,9 +26,11 @@ final class ValveRule {
             return Optional.empty();
         }
         Control c = m.controls().get(0);
+        if (!c.held() && !m.throttles().isEmpty()) {
+            return Optional.empty();
+        }
         Verdict v = m.checks().isEmpty() ? alone(c) : withCheck(c);
-        boolean held = c.spring() || !c.pilots().isEmpty();
-        return Optional.of(held ? v : v.weaker(0.7, ", neither spring nor pilot seen"));
+        return Optional.of(c.held() ? v : v.weaker(0.7, ", neither spring nor pilot seen"));
     }
 
     private Verdict withCheck(Control c) {

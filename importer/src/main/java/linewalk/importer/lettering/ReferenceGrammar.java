@@ -73,6 +73,11 @@ public final class ReferenceGrammar {
     private static final Pattern ZONE_WORDED = Pattern.compile(
             "(?:" + ZONE_WORD + " ?)?(" + ZONE + ")[,;:. /-]*(?:ON )?" + SHEET_WORD + " ?(" + SHEET + ")");
     private static final Pattern WORDED_SHEET = Pattern.compile(SHEET_WORD + " ?(" + SHEET + ")");
+    /** A line's name before words for the sheet, or after them where a sign stands between: {@code P1.2 - SH. 3 (D7)}. */
+    private static final String NAME = "[A-Z0-9](?:[A-Z0-9.+-]{0,8}[A-Z0-9])?";
+
+    private static final Pattern NAME_WORDED = Pattern.compile("(" + NAME + ")(?: ?[-:,;/] ?| )(" + SHEET_WORD + ".+)");
+    private static final Pattern WORDED_NAME = Pattern.compile("(" + SHEET_WORD + ".+?)(?: - | ?[:,;] )(" + NAME + ")");
     private static final Pattern DRAWING_NUMBER = Pattern.compile("[A-Z]{2,6}[-.]\\d{4,}(?:-\\d+)*");
     private static final Pattern SEVERAL = Pattern.compile(" ?[/,;&+] | [/,;&+] ?|[,;&]");
 
@@ -252,6 +257,14 @@ public final class ReferenceGrammar {
     }
 
     private static Optional<Parsed> named(String text) {
+        Matcher before = NAME_WORDED.matcher(text);
+        if (before.matches() && hasLetter(before.group(1))) {
+            return worded(before.group(2), before.group(1));
+        }
+        Matcher after = WORDED_NAME.matcher(text);
+        if (after.matches() && hasLetter(after.group(2))) {
+            return worded(after.group(1), after.group(2));
+        }
         Matcher m = NAMED.matcher(text);
         if (!m.matches()) {
             return Optional.empty();
@@ -260,6 +273,16 @@ public final class ReferenceGrammar {
         String rest = text.substring(m.start(2));
         return Optional.of(
                 new Parsed("x/" + form(rest), List.of(new Says(List.of(target), 1)), m.group(1), false, true));
+    }
+
+    private static boolean hasLetter(String name) {
+        return name.chars().anyMatch(Character::isLetter);
+    }
+
+    private static Optional<Parsed> worded(String text, String name) {
+        return single(text)
+                .filter(p -> p.words() && p.zoned())
+                .map(p -> new Parsed("n" + p.form(), p.readings(), name, true, true));
     }
 
     private static Parsed parsed(String text, Map<Target, Double> targets, boolean words) {

@@ -1,7 +1,6 @@
 package linewalk.importer.line;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -21,8 +20,18 @@ public final class Bypasses {
     /** How far apart the two may stand, in sizes of the larger. */
     private static final double APART = 2;
 
-    /** Where two ways out of two figures meet a third. */
-    private record Fork(Net net, Node meeting, Node nameless, Node named) {}
+    /** Sides of a square differ by less, as a share. */
+    private static final double ALIKE = 0.1;
+
+    /** From a figure to where its line first meets another. */
+    private record Way(Node to, Set<Run> runs) {}
+
+    /**
+     * Where two ways out of two figures meet a third.
+     *
+     * @param ways both
+     */
+    private record Fork(Net net, Node meeting, Set<Run> ways) {}
 
     private final Set<Body> named;
     private final List<Net> nets;
@@ -53,14 +62,17 @@ public final class Bypasses {
                 .filter(o -> !named.contains(o) && !o.reservoir() && !partOf.containsKey(o) && isNear(body, o))
                 .forEach(o -> {
                     List<Fork> forks = forks(body, o);
-                    List<Net> more = Stream.concat(at.get(o).stream(), at.get(body).stream())
-                            .filter(n -> forks.stream().noneMatch(f -> f.net() == n))
-                            .toList();
                     Set<Body> own = Set.of(body, o);
-                    if (forks.size() == 2
-                            && more.stream().allMatch(n -> hanging(n, own).isPresent())) {
-                        more.forEach(n -> partOf.put(hanging(n, own).orElseThrow(), body));
-                        nets.removeAll(more);
+                    List<Net> hanging = Stream.concat(at.get(o).stream(), at.get(body).stream())
+                            .filter(n -> forks.stream().noneMatch(f -> f.net() == n))
+                            .filter(n -> hanging(n, own).isPresent())
+                            .toList();
+                    boolean isPart = isSquare(o)
+                            || at.get(o).stream()
+                                    .allMatch(n -> forks.stream().anyMatch(f -> f.net() == n) || hanging.contains(n));
+                    if (forks.size() == 2 && isPart) {
+                        hanging.forEach(n -> partOf.put(hanging(n, own).orElseThrow(), body));
+                        nets.removeAll(hanging);
                         forks.forEach(f -> close(f, body));
                         partOf.put(o, body);
                     }
@@ -81,6 +93,15 @@ public final class Bypasses {
                         .findFirst();
     }
 
+    /** A valve of one square: its drain or pilot line may go on elsewhere. */
+    private static boolean isSquare(Body o) {
+        return o.outlines().stream()
+                        .anyMatch(
+                                x -> x.stroke().points().size() == 4 && x.box().equals(o.core()))
+                && Math.abs(o.core().widthPt() - o.core().heightPt())
+                        < ALIKE * o.core().widthPt();
+    }
+
     private static boolean isNear(Body a, Body b) {
         Box p = a.core();
         Box q = b.core();
@@ -99,33 +120,54 @@ public final class Bypasses {
     private static Optional<Fork> fork(Net n, Body body, Body other) {
         List<Node> own = n.contacts().stream().filter(c -> c.body() == body).toList();
         List<Node> its = n.contacts().stream().filter(c -> c.body() == other).toList();
-        if (own.size() != 1 || its.size() != 1) {
+        if (own.isEmpty() || own.size() > 2 || its.size() != 1) {
             return Optional.empty();
         }
-        Node a = end(own.get(0));
-        Node b = end(its.get(0));
-        return a == b && a.runs().size() == 3 && a.body() == null
-                ? Optional.of(new Fork(n, a, its.get(0), own.get(0)))
-                : Optional.empty();
+        Way a = own.size() == 1 ? way(own.get(0)) : joined(own.get(0), own.get(1));
+        Way b = way(its.get(0));
+        if (a == null || a.to != b.to || a.to.runs().size() != 3 || a.to.body() != null) {
+            return Optional.empty();
+        }
+        a.runs.addAll(b.runs);
+        return Optional.of(new Fork(n, a.to, a.runs));
     }
 
-    /** Where the line from a contact first meets anything. */
-    private static Node end(Node contact) {
-        Node at = contact;
-        for (Run r : Net.leg(contact)) {
+    /** To where the line from a contact first meets anything. */
+    private static Way way(Node contact) {
+        return way(contact, Net.leg(contact));
+    }
+
+    private static Way way(Node from, List<Run> leg) {
+        Node at = from;
+        for (Run r : leg) {
             at = r.other(at);
         }
-        return at;
+        return new Way(at, new LinkedHashSet<>(leg));
+    }
+
+    /** Of two contacts that come together at once, such as that of a valve's own pilot line; null where they do not. */
+    private static Way joined(Node one, Node other) {
+        Way a = way(one);
+        Way b = way(other);
+        if (a.to != b.to || a.to.runs().size() != 3 || a.to.body() != null) {
+            return null;
+        }
+        a.runs.addAll(b.runs);
+        Run onward = a.to.runs().stream()
+                .filter(r -> !a.runs.contains(r))
+                .findFirst()
+                .orElseThrow();
+        Way all = way(a.to, Net.leg(a.to, onward));
+        all.runs.addAll(a.runs);
+        return all;
     }
 
     private void close(Fork f, Body body) {
-        Set<Run> ways = new HashSet<>(Net.leg(f.nameless));
-        ways.addAll(Net.leg(f.named));
         Net now = nets.stream()
                 .filter(n -> n.nodes().contains(f.meeting))
                 .findFirst()
                 .orElseThrow();
-        ways.forEach(r -> {
+        f.ways.forEach(r -> {
             r.from().runs().remove(r);
             r.to().runs().remove(r);
         });
@@ -134,7 +176,7 @@ public final class Bypasses {
                 nets.indexOf(now),
                 new Net(
                         now.nodes().stream().filter(x -> !x.runs().isEmpty()).toList(),
-                        now.runs().stream().filter(r -> !ways.contains(r)).toList(),
+                        now.runs().stream().filter(r -> !f.ways.contains(r)).toList(),
                         now.confidence(),
                         now.doubts()));
     }

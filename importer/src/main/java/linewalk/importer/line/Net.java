@@ -74,9 +74,14 @@ public record Net(List<Node> nodes, List<Run> runs, double confidence, List<Poin
 
     /** The runs from a line end to the first place where the line meets anything. */
     public static List<Run> leg(Node end) {
+        return leg(end, end.runs().size() == 1 ? end.run() : null);
+    }
+
+    /** The runs from a place along its first one to the next place where the line meets anything. */
+    static List<Run> leg(Node from, Run first) {
         List<Run> leg = new ArrayList<>();
-        Node at = end;
-        Run run = end.runs().size() == 1 ? end.run() : null;
+        Node at = from;
+        Run run = first;
         while (run != null && !leg.contains(run)) {
             leg.add(run);
             at = run.other(at);

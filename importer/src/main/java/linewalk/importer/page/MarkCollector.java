@@ -40,6 +40,7 @@ public final class MarkCollector extends PDFGraphicsStreamEngine {
     private final PageGeometry geometry;
     private final List<Stroke> strokes = new ArrayList<>();
     private final List<Fill> fills = new ArrayList<>();
+    private final Masks masks = new Masks();
     private final List<Glyph> glyphs = new ArrayList<>();
     private final List<Subpath> path = new ArrayList<>();
     private Point2D.Float current = new Point2D.Float();
@@ -60,7 +61,8 @@ public final class MarkCollector extends PDFGraphicsStreamEngine {
     public static Marks collect(PDPage page, PageGeometry geometry) throws IOException {
         MarkCollector c = new MarkCollector(page, geometry);
         c.processPage(page);
-        return new Marks(geometry.widthPt(), geometry.heightPt(), c.strokes, c.fills, c.glyphs, c.pictures);
+        List<Stroke> seen = c.masks.seen(c.strokes, geometry.widthPt(), geometry.heightPt());
+        return new Marks(geometry.widthPt(), geometry.heightPt(), seen, c.fills, c.glyphs, c.pictures);
     }
 
     @Override
@@ -160,7 +162,9 @@ public final class MarkCollector extends PDFGraphicsStreamEngine {
     @Override
     public void fillAndStrokePath(int windingRule) throws IOException {
         boolean light = isLight(getGraphicsState().getNonStrokingColor());
-        if (!light) {
+        if (light) {
+            mask();
+        } else {
             fill();
         }
         stroke(!light);
@@ -191,8 +195,15 @@ public final class MarkCollector extends PDFGraphicsStreamEngine {
         return true;
     }
 
+    private void mask() {
+        path.stream().filter(s -> s.points.size() > 2).forEach(s -> masks.add(s.points, strokes.size()));
+    }
+
     private void fill() throws IOException {
         boolean light = isLight(getGraphicsState().getNonStrokingColor());
+        if (light) {
+            mask();
+        }
         for (Subpath s : path) {
             if (s.points.size() > 2) {
                 fills.add(new Fill(s.points, s.curved, light));

@@ -24,6 +24,9 @@ final class ArrowheadFinder {
     /** An outline that measures more heads than this is the frame of a unit, no symbol. */
     private static final double ROOM = 15;
 
+    /** A seat's ball in what its arms are apart. */
+    private static final double BALL = 1.5;
+
     private final double tolPt;
     private final Near<Stroke> open;
     private final Near<Stroke> closed;
@@ -168,7 +171,20 @@ final class ArrowheadFinder {
         double q = tip.distancePt(b);
         double base = a.distancePt(b);
         boolean shaped = Math.abs(p - q) < 0.12 * p && base < 1.5 * p && base > 0.2 * p && p < LONGEST_ARM_TOL * tolPt;
-        return shaped && shaft(tip, middle(a, b), one, two);
+        return shaped && !holdsBall(tip, middle(a, b), base) && shaft(tip, middle(a, b), one, two);
+    }
+
+    /** A seat, though the line was drawn on under its ball. */
+    private boolean holdsBall(Point tip, Point between, double basePt) {
+        Direction in = Direction.of(tip, between);
+        double depth = tip.distancePt(between);
+        return closed.within(between, basePt).stream()
+                .filter(o -> o.curved() && Outline.of(o).circle())
+                .map(Stroke::box)
+                .anyMatch(b -> b.widthPt() < BALL * basePt
+                        && in.aside(tip, b.center()) < tolPt
+                        && in.ahead(tip, b.center()) > depth / 2
+                        && in.ahead(tip, b.center()) - b.widthPt() / 2 < depth);
     }
 
     /** A straight stroke runs from the tip back between the arms. */

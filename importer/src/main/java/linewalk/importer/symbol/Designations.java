@@ -14,13 +14,13 @@ import linewalk.importer.page.Near;
 
 /**
  * Ties designations to figures: each designation to the nearest figure and each figure to one designation, nearest pairs
- * first. Forms: ISO 1219-2:1995 ({@code 1V2}), ISO 1219-2:2012 ({@code 1.2}), IEC 81346-2 ({@code -QM4}), letters and number ({@code CYL1}, {@code
+ * first. Forms: ISO 1219-2:1995 ({@code 1V2}, of several units {@code 3-1V2}), ISO 1219-2:2012 ({@code 1.2}), IEC 81346-2 ({@code -QM4}), letters and number ({@code CYL1}, {@code
  * V-12}), a word and a number ({@code CYL 1}).
  */
 public final class Designations {
 
     private static final Pattern FORM = Pattern.compile(
-            "(?:=[A-Z0-9.]{1,6}|[+][A-Z0-9.]{1,6})*-[A-Z]{1,3}\\d{1,3}(?:[.]\\d{1,2})?|\\d{0,3}[A-Z]{1,4}\\d{1,3}(?:[.-]\\d{1,2})?[A-Z]?|(?:[A-Z0-9]{1,3}-)?[A-Z]?\\d{1,2}\\.\\d{1,2}(?:\\.\\d{1,2})?|[A-Z]{1,5}-\\d{1,3}[A-Z]?");
+            "(?:=[A-Z0-9.]{1,6}|[+][A-Z0-9.]{1,6})*-[A-Z]{1,3}\\d{1,3}(?:[.]\\d{1,2})?|(?:\\d{1,2}-(?=\\d))?\\d{0,3}[A-Z]{1,4}\\d{1,3}(?:[.-]\\d{1,2})?[A-Z]?|(?:[A-Z0-9]{1,3}-)?[A-Z]?\\d{1,2}\\.\\d{1,2}(?:\\.\\d{1,2})?|[A-Z]{1,5}-\\d{1,3}[A-Z]?");
     /** Of a pipe: outside diameter and wall; a scan's figures may look like letters. */
     private static final Pattern SIZE = Pattern.compile("\\d[\\dODZGSBIL]{0,2}X[\\dZSI]{1,2}(?:[.,]\\d)?");
 
@@ -30,7 +30,7 @@ public final class Designations {
 
     private static final Pattern RESERVOIR = Pattern.compile("(?:(?:OIL |HEADER )?TANK|RESERVOIR)(?:[ -]?\\d{1,2})?");
     private static final Pattern SOLENOID = Pattern.compile(
-            "-MB\\d{1,3}|-?(?:\\d{0,3}YV?\\d{1,3}[A-Z]?|\\d?YA?\\d{1,2}[AB]?|\\d?YA|S(?:OL)?[ -]?\\d{1,3}[A-Z]?|SOL[A-Z])");
+            "-MB\\d{1,3}|-?(?:(?:\\d{1,2}-(?=\\d))?\\d{0,3}YV?\\d{1,3}[A-Za-z]?|\\d?YA?\\d{1,2}[AB]?|\\d?YA|S(?:OL)?[ -]?\\d{1,3}[A-Z]?|SOL[A-Z])");
     private static final Pattern PORT = Pattern.compile("[ABPTXYLMRS]\\d?");
 
     /** How far a designation may stand from its figure, in text sizes. */
@@ -40,7 +40,10 @@ public final class Designations {
     private static final double PORT_LETTER = 5;
 
     /** By its letter a pump (ISO 1219-2), which is drawn as a circle: not the valve of its control beside it. */
-    private static final Pattern PUMP = Pattern.compile("\\d{0,3}P-?\\d{1,3}");
+    private static final Pattern PUMP = Pattern.compile("(?:\\d{1,2}-(?=\\d))?\\d{0,3}P-?\\d{1,3}");
+
+    /** Inside the circle of an electric motor, which drives the pump beside it. */
+    private static final Pattern MOTOR = Pattern.compile("M(?: ?[13]?~)?");
 
     private static final double NO_CIRCLE = 3;
 
@@ -71,6 +74,8 @@ public final class Designations {
     public static Map<Body, Named> assign(List<Body> bodies, List<Label> labels, Set<Label> taken, Symbols symbols) {
         List<Pair> pairs = new ArrayList<>();
         Near<Body> near = new Near<>(bodies, Body::box);
+        List<Label> motors =
+                labels.stream().filter(l -> MOTOR.matcher(l.text()).matches()).toList();
         for (Label l : labels) {
             boolean tank = RESERVOIR.matcher(l.text()).matches();
             String word = of(l);
@@ -82,7 +87,7 @@ public final class Designations {
                 continue;
             }
             for (Body b : near.touching(l.box().grow(REACH * l.sizePt()))) {
-                pairs.add(new Pair(b, l, cost(b, l, tank)));
+                pairs.add(new Pair(b, l, cost(b, l, tank, motors)));
             }
         }
         pairs.sort(Comparator.comparingDouble(Pair::cost));
@@ -108,7 +113,7 @@ public final class Designations {
                 || WORDED.matcher(text).matches();
     }
 
-    private static double cost(Body b, Label l, boolean tank) {
+    private static double cost(Body b, Label l, boolean tank, List<Label> motors) {
         double gap = b.box().distancePt(l.box()) / l.sizePt();
         double cost = tank == b.reservoir() ? gap : gap + 6;
         if (!fits(l.text()) && !tank) {
@@ -120,7 +125,8 @@ public final class Designations {
         if (PORT.matcher(l.text()).matches()) {
             cost += PORT_LETTER;
         }
-        if (PUMP.matcher(of(l)).matches() && b.outlines().stream().noneMatch(Outline::circle)) {
+        boolean motor = motors.stream().anyMatch(m -> b.box().contains(m.center()));
+        if (PUMP.matcher(of(l)).matches() && (motor || b.outlines().stream().noneMatch(Outline::circle))) {
             cost += NO_CIRCLE;
         }
         return cost;

@@ -157,9 +157,20 @@ final class FigureFinder {
         if (figures.touching(s.box()).stream().anyMatch(o -> o != b && !o.reservoir() && holds(o, s))) {
             return false;
         }
-        double gap = gap(b, s);
+        double gap = isBar(s) ? Math.min(gap(b, s), middleGap(b, s)) : gap(b, s);
         boolean hangs = touch.ofEnds(s).isEmpty() && !reachesOut(b, s) || arm(b, s);
         return gap <= (Motif.zigzag(s) ? tolPt : nearPt) && (Motif.zigzag(s) || hangs) && isNearest(b, s, gap);
+    }
+
+    /** Lies with its middle across the end of a line, both ends free, as the cup of a coupling does before its ball. */
+    private boolean isBar(Stroke s) {
+        Point middle = new Point(
+                (s.first().xPt() + s.last().xPt()) / 2,
+                (s.first().yPt() + s.last().yPt()) / 2);
+        Set<Stroke> there = touch.at(middle, s);
+        return s.points().size() == 2
+                && touch.ofEnds(s).isEmpty()
+                && there.stream().anyMatch(x -> touch.ofEnds(x).contains(s));
     }
 
     /** One outline of the figure is around all of the stroke. */

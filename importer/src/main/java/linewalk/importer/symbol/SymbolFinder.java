@@ -91,6 +91,7 @@ public final class SymbolFinder {
                 .filter(o -> !o.stroke().dash().solid() && o.stroke().curved())
                 .toList();
         take(closed, detail);
+        take(closed, NamePlates.find(closed, labels, inOrder(), tolPt));
         List<Outline> flags = flagTest.flags(closed, labels, strokes, tolPt);
         take(closed, flags);
         flags = outer(flags);

@@ -15,7 +15,7 @@ final class OperatorNames {
     /** The usual forms, then letters and a number in either order, then a single letter: the first that is found wins. */
     private static final List<Pattern> FORMS = List.of(
             Pattern.compile(
-                    "(?i)-?\\d{0,3}(?:SOL(?:ENOID)?|MB|Y[AV]?|YVH?|EV|SV|S|DT)\\.?[- ]?\\d{1,4}(?:[.-]\\d{1,2})?[- ]?[A-Z]?"
+                    "(?i)-?(?:\\d{1,2}-(?=\\d))?\\d{0,3}(?:SOL(?:ENOID)?|MB|Y[AV]?|YVH?|EV|SV|S|DT)\\.?[- ]?\\d{1,4}(?:[.-]\\d{1,2})?[- ]?[A-Z]?"
                             + "|SOL(?:ENOID)?\\.?[- ]?[A-Z0-9]{1,4}|\\d{0,3}Y[AB]|\\d{1,3}(?:DT|EV|SV)[A-Z]?"),
             Pattern.compile("(?i)-?\\d{0,3}[A-Z]{1,4}\\.?[- ]?\\d{1,4}(?:[.-]\\d{1,2})?[- ]?[A-Z]?|\\d{1,3}[A-Z]{1,3}"),
             Pattern.compile("[abcdABCD]"));
