@@ -50,6 +50,113 @@ class DraftersHabitsTest {
         assertThat(Said.lines(r)).containsExactlyInAnyOrder("1H1 - 1V1", "1H1 - 1V2");
     }
 
+    /** It leaves its line hardly turned, but between dots. */
+    @Test
+    void aFlatHoseBetweenTwoDots() {
+        SheetReading r = twoValves()
+                .line(240, 300, 380, 300)
+                .line(460, 300, 600, 300)
+                .curve(380, 300, 400, 292, 440, 292, 460, 300)
+                .dot(380, 300, 2)
+                .dot(460, 300, 2)
+                .text(405, 320, "H1")
+                .read();
+
+        assertThat(Said.lines(r)).containsExactlyInAnyOrder("1V1 - H1", "1V2 - H1");
+    }
+
+    /** The flag is so near that all of the line lies beside the symbol. */
+    @Test
+    void aShortLineToAFlagIsNoMarkOfTheSymbolItStartsAt() {
+        SheetReading r = Drawn.page()
+                .rect(400, 240, 500, 274)
+                .line(450, 240, 450, 274)
+                .line(450, 254, 530, 254, 530, 260, 450, 260)
+                .text(405, 232, "C3")
+                .line(485, 274, 485, 310, 494, 310)
+                .flag(524, 304, 494, 316)
+                .text(502, 313, "3/B8")
+                .read();
+
+        assertThat(Said.lines(r)).containsExactly("C3 - to 3/B8");
+    }
+
+    /** Names at flags are of other letters: what stands over the valve's end and under a line is the valve's. */
+    @Test
+    void aDesignationBelowALineOfAnotherPart() {
+        SheetReading r = Drawn.page()
+                .line(200, 300, 340, 300)
+                .flag(160, 294, 200, 306)
+                .text(166, 303, "2/B1")
+                .text(140, 303, "P2")
+                .line(200, 400, 300, 400)
+                .flag(160, 394, 200, 406)
+                .text(166, 403, "2/C1")
+                .text(140, 403, "T3")
+                .rect(300, 380, 340, 420)
+                .text(316, 312, "V5")
+                .rect(310, 318, 330, 338)
+                .text(345, 403, "V6")
+                .read();
+
+        assertThat(Said.tags(r)).containsExactlyInAnyOrder("V5", "V6");
+    }
+
+    /** The lines were drawn on beneath the balls and their seats. */
+    @Test
+    void twoPilotChecksInOneBlock() {
+        Drawn d = Drawn.page().rect(350, 280, 450, 340);
+        for (double x : new double[] {375, 425}) {
+            d.line(x, 240, x, 380)
+                    .circle(x, 305, 4.3)
+                    .line(x, 311, x - 6.5, 304.5)
+                    .line(x, 311, x + 6.5, 304.5)
+                    .rect(x - 15, 200, x + 15, 240)
+                    .rect(x - 15, 380, x + 15, 420);
+        }
+        SheetReading r = d.text(340, 203, "1V1")
+                .text(445, 203, "1V2")
+                .text(340, 403, "1V3")
+                .text(445, 403, "1V4")
+                .pen(0.7, 5, 2)
+                .line(375, 328, 410, 328, 410, 305, 420.7, 305)
+                .line(425, 320, 390, 320, 390, 305, 379.3, 305)
+                .text(455, 308, "1V5")
+                .read();
+
+        assertThat(Said.component(r, "1V5").kind()).isEqualTo(Kind.PILOT_CHECK_VALVE);
+        assertThat(Said.component(r, "1V5").ports()).hasSize(4);
+        assertThat(Said.component(r, "1V5").positions())
+                .extracting(p -> p.passages().size())
+                .containsExactly(2, 2);
+    }
+
+    @Test
+    void aDividerInABox() {
+        SheetReading r = twoValves()
+                .rect(350, 380, 430, 440)
+                .line(390, 440, 390, 520)
+                .line(390, 440, 390, 425)
+                .line(365, 425, 415, 425)
+                .line(365, 425, 365, 380)
+                .line(415, 425, 415, 380)
+                .line(240, 300, 365, 300, 365, 380)
+                .line(600, 300, 415, 300, 415, 380)
+                .curve(357, 394, 363, 398, 363, 410, 357, 414)
+                .curve(373, 394, 367, 398, 367, 410, 373, 414)
+                .curve(407, 394, 413, 398, 413, 410, 407, 414)
+                .curve(423, 394, 417, 398, 417, 410, 423, 414)
+                .rect(370, 520, 410, 560)
+                .text(415, 543, "1V3")
+                .text(440, 413, "1V4")
+                .read();
+
+        assertThat(Said.lines(r)).containsExactlyInAnyOrder("1V1 - 1V4", "1V2 - 1V4", "1V3 - 1V4");
+        assertThat(Said.component(r, "1V4").kind()).isEqualTo(Kind.FLOW_DIVIDER);
+        assertThat(Said.component(r, "1V4").positions()).singleElement().satisfies(p -> assertThat(p.passages())
+                .hasSize(2));
+    }
+
     /** A leader that ends where an arm of the seat does. */
     @Test
     void aBalloonsLeaderAtTheSeat() {

@@ -1,5 +1,7 @@
 package linewalk.linker;
 
+import java.util.Collections;
+import java.util.Set;
 import linewalk.drawing.Component;
 import linewalk.drawing.Position;
 import linewalk.linker.Circuit.Spot;
@@ -85,6 +87,12 @@ final class Walk {
         Component b = later.pass().component();
         Position x = earlier.pass().position();
         Position y = later.pass().position();
-        return a != b || x == null || y == null || x.equals(y);
+        return a != b || x == null || y == null || x.equals(y) || areTwoChecks(earlier.pass(), later.pass());
+    }
+
+    /** Two pilot checks in one block open each on its own; they have no port in common. */
+    private static boolean areTwoChecks(Pass one, Pass other) {
+        return !Passes.SWITCHING.contains(one.component().kind())
+                && Collections.disjoint(Set.of(one.in(), one.out()), Set.of(other.in(), other.out()));
     }
 }

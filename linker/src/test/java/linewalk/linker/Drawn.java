@@ -220,7 +220,8 @@ final class Drawn {
         Component c = page().components.get(words.get(0));
         String passages = String.join(" ", words.subList(2, words.size()));
         Position position = new PassageNotation(c)
-                .position(new HandTag.OfPosition(c.tag(), words.get(1), null, passages))
+                .position(new HandTag.OfPosition(
+                        c.tag(), words.get(1), words.get(1).equals("pilot") ? "pilot" : null, passages))
                 .orElseThrow();
         List<Position> positions = new ArrayList<>(c.positions());
         positions.add(position);

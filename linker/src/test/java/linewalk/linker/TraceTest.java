@@ -225,6 +225,25 @@ class TraceTest {
         assertThat(unknown.walk(from("P1"))).contains("V1 port P on sheet 1, B1", "not known");
     }
 
+    /** Oil goes in through one check, and comes back through the other, which its pilot opens. */
+    @Test
+    void twoPilotChecksInOneBlockArePassedOneAfterTheOther() {
+        Drawn drawn = Drawn.of("""
+                sheet 1
+                part P1 pump A1 P
+                part V1 pilot-check-valve B1 V1 V2 C1 C2
+                pos V1 rest V1>C1 V2>C2
+                pos V1 pilot V1-C1 V2-C2
+                part A1 cylinder C1 A B
+                part T1 tank D1 R
+                line P1:P V1:V1
+                line V1:C1 A1:A
+                line A1:B V1:C2
+                line V1:V2 T1:R
+                """);
+        assertThat(drawn.walk(from("P1", "A1"))).isEqualTo("P1 V1 A1 V1 T1");
+    }
+
     @Test
     void pilotAndDrainPortsDoNotCountAmongTheTwo() {
         Drawn lift = Drawn.of("""

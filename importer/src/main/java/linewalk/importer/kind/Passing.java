@@ -1,7 +1,9 @@
 package linewalk.importer.kind;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import linewalk.drawing.Kind;
 import linewalk.drawing.Passage;
 import linewalk.drawing.Passage.Opens;
@@ -32,8 +34,7 @@ final class Passing {
     List<Position> positions() {
         return switch (kind) {
             case CHECK_VALVE -> free().map(w -> rest(oneWay(w))).orElse(List.of());
-            case PILOT_CHECK_VALVE ->
-                free().map(w -> List.of(restPosition(oneWay(w)), piloted(w))).orElse(List.of());
+            case PILOT_CHECK_VALVE -> pilotCheck();
             case FLOW_CONTROL -> flowControl();
             case ORIFICE ->
                 ends(p.contacts())
@@ -49,6 +50,7 @@ final class Passing {
                         .orElse(List.of());
             case COUNTERBALANCE_VALVE -> counterbalance();
             case SHUTTLE_VALVE -> shuttle();
+            case FLOW_DIVIDER -> divider();
             default -> List.of();
         };
     }
@@ -65,8 +67,13 @@ final class Passing {
         return List.of(restPosition(passages));
     }
 
-    private static Position piloted(Way w) {
-        return new Position(List.of("pilot"), How.PILOT, List.of(new Passage(w.from, w.to, false, false, null)));
+    private static Position piloted(Way... ways) {
+        return new Position(
+                List.of("pilot"),
+                How.PILOT,
+                Stream.of(ways)
+                        .map(w -> new Passage(w.from, w.to, false, false, null))
+                        .toList());
     }
 
     private static Optional<Way> ends(List<Contact> c) {
@@ -100,6 +107,33 @@ final class Passing {
         Direction way = m.checks().get(0).free();
         boolean agree = m.checks().stream().allMatch(c -> c.free().along(way) > 0.95);
         return agree ? along(way) : Optional.empty();
+    }
+
+    /** One, or two side by side in one block, each between two ports of its own. */
+    private List<Position> pilotCheck() {
+        if (m.checks().size() != 2 || p.contacts().size() != 4) {
+            return free().map(w -> List.of(restPosition(oneWay(w)), piloted(w))).orElse(List.of());
+        }
+        Optional<Way> one = through(m.checks().get(0));
+        Optional<Way> two = through(m.checks().get(1));
+        return one.isEmpty() || two.isEmpty()
+                ? List.of()
+                : List.of(restPosition(oneWay(one.get()), oneWay(two.get())), piloted(one.get(), two.get()));
+    }
+
+    /** Between the ports that lie before the seat and behind the ball, one each. */
+    private Optional<Way> through(Check c) {
+        List<Contact> on = p.contacts().stream()
+                .filter(x -> c.free().aside(c.ball(), x.port().place()) < c.sizePt())
+                .sorted(Comparator.comparingDouble(
+                        x -> c.free().ahead(c.ball(), x.port().place())))
+                .toList();
+        boolean apart = on.size() == 2
+                && c.free().ahead(c.ball(), on.get(0).port().place()) < 0
+                && c.free().ahead(c.ball(), on.get(1).port().place()) > 0;
+        return apart
+                ? Optional.of(new Way(on.get(0).port().id(), on.get(1).port().id()))
+                : Optional.empty();
     }
 
     private List<Position> flowControl() {
@@ -160,6 +194,32 @@ final class Passing {
                         ? List.of(restPosition(oneWay(w)), piloted(w))
                         : rest(oneWay(w), new Passage(w.to, w.from, true, false, Opens.PRESSURE)))
                 .orElse(List.of());
+    }
+
+    /** From the one port on its side to each of both on the other. */
+    private List<Position> divider() {
+        if (m.throttles().size() != 2 || p.contacts().size() != 3) {
+            return List.of();
+        }
+        for (Contact one : p.contacts()) {
+            List<Contact> others = p.contacts().stream().filter(c -> c != one).toList();
+            Point a = others.get(0).port().place();
+            Point b = others.get(1).port().place();
+            Direction across = Direction.of(a, b);
+            Direction in = new Direction(-across.dy(), across.dx());
+            boolean between = across.ahead(a, one.port().place()) > 0
+                    && across.ahead(b, one.port().place()) < 0;
+            if (between
+                    && Math.abs(in.ahead(a, one.port().place()))
+                            > 0.5 * Math.min(p.core().widthPt(), p.core().heightPt())) {
+                return rest(divided(one, others.get(0)), divided(one, others.get(1)));
+            }
+        }
+        return List.of();
+    }
+
+    private static Passage divided(Contact from, Contact to) {
+        return new Passage(from.port().id(), to.port().id(), false, true, null);
     }
 
     /** From either seat to the port between. */

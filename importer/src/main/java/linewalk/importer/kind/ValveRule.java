@@ -105,8 +105,13 @@ final class ValveRule {
         } else if (!m.checks().isEmpty()) {
             return Optional.of(Verdict.of(Kind.FLOW_CONTROL, 0.94, "throttle with a check beside it"));
         } else if (all.size() > 1 && p.contacts().size() == 3) {
-            return Optional.of(Verdict.of(Kind.FLOW_DIVIDER, 0.75, "two throttles, three lines")
-                    .or(Kind.FLOW_CONTROL, 0.25));
+            boolean boxed = p.of(Form.BOX, Form.SQUARE).stream()
+                    .anyMatch(b -> all.stream().allMatch(t -> b.box().contains(t.place())));
+            return Optional.of(
+                    boxed
+                            ? Verdict.of(Kind.FLOW_DIVIDER, 0.9, "two throttles in one box, three lines")
+                            : Verdict.of(Kind.FLOW_DIVIDER, 0.75, "two throttles, three lines")
+                                    .or(Kind.FLOW_CONTROL, 0.25));
         } else if (all.stream().anyMatch(Throttle::adjustable)) {
             return Optional.of(Verdict.of(Kind.FLOW_CONTROL, 0.92, "throttle with an arrow across")
                     .or(Kind.ORIFICE, 0.08));

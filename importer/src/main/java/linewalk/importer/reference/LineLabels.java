@@ -45,6 +45,9 @@ public final class LineLabels {
     /** How much farther the next line must stand from a number that stands beside one. */
     private static final double NEXT = 1.5;
 
+    /** How near a figure may have its designation, in text sizes. */
+    private static final double FIGURE = 2;
+
     /** How far a number stands from its flag at most, in text sizes. */
     private static final double AT_FLAG = 1.2;
 
@@ -178,12 +181,18 @@ public final class LineLabels {
                         .anyMatch(l -> form(number(l).orElseThrow()).equals(form(number)));
     }
 
-    /** What could be a designation names the figure that it stands closer to than to the line. */
-    private static boolean nearerToFigure(On o, Near<Body> figures) {
+    /**
+     * What could be a designation names the figure that it stands closer to than to the line; one beside it, where no number
+     * at a flag has such letters.
+     */
+    private boolean nearerToFigure(On o, Near<Body> figures) {
+        boolean strange = !atFlags.isEmpty()
+                && atFlags.values().stream().noneMatch(l -> letters(l).equals(letters(o.label())));
+        double reach = strange ? FIGURE * o.label().sizePt() : o.gap();
         return Designations.looksLike(o.label().text())
-                && figures.touching(o.label().box().grow(o.gap())).stream()
+                && figures.touching(o.label().box().grow(reach)).stream()
                         .anyMatch(b ->
-                                !b.reservoir() && b.box().distancePt(o.label().box()) < o.gap());
+                                !b.reservoir() && b.box().distancePt(o.label().box()) < reach);
     }
 
     private void keep(On o) {

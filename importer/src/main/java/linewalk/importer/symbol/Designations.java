@@ -36,8 +36,11 @@ public final class Designations {
     /** How far a designation may stand from its figure, in text sizes. */
     private static final double REACH = 7;
 
-    /** "P1" may be a pump or the port of a manifold: only the nearest text of a figure without any other is taken. */
-    private static final double PORT_LETTER = 5;
+    /**
+     * "P1" may be a pump or the port of a manifold, "S3" a switch or a coil: only the nearest text of a figure without any
+     * other is taken.
+     */
+    private static final double OTHERWISE = 5;
 
     /** By its letter a pump (ISO 1219-2), which is drawn as a circle: not the valve of its control beside it. */
     private static final Pattern PUMP = Pattern.compile("(?:\\d{1,2}-(?=\\d))?\\d{0,3}P-?\\d{1,3}");
@@ -119,11 +122,8 @@ public final class Designations {
         if (!fits(l.text()) && !tank) {
             cost += 2;
         }
-        if (SOLENOID.matcher(l.text()).matches()) {
-            cost += 5;
-        }
-        if (PORT.matcher(l.text()).matches()) {
-            cost += PORT_LETTER;
+        if (SOLENOID.matcher(l.text()).matches() || PORT.matcher(l.text()).matches()) {
+            cost += OTHERWISE;
         }
         boolean motor = motors.stream().anyMatch(m -> b.box().contains(m.center()));
         if (PUMP.matcher(of(l)).matches() && (motor || b.outlines().stream().noneMatch(Outline::circle))) {

@@ -20,6 +20,11 @@ final class FigureFinder {
     /** How far around its outlines a figure may have small strokes, as a share of its size. */
     private static final double REACH = 0.8;
 
+    /** The same of caps over balls, as test points have. */
+    private static final double CAP_REACH = 1.6;
+
+    private static final double BALL_TOL = 10;
+
     /** The same of springs, which are longer than the ball that they hold. */
     private static final double SPRING_REACH = 2;
 
@@ -266,7 +271,9 @@ final class FigureFinder {
 
     /** Groups of touching small strokes around the figure that lead nowhere else. */
     private void takeConnected(Body b) {
-        Box reach = reach(b, REACH);
+        boolean ball = Math.max(b.core().widthPt(), b.core().heightPt()) < BALL_TOL * tolPt
+                && b.outlines().stream().allMatch(Outline::circle);
+        Box reach = reach(b, ball ? CAP_REACH : REACH);
         Set<Stroke> candidates = touch.in(reach);
         candidates.removeIf(s -> !left.contains(s));
         Set<Stroke> seen = Collections.newSetFromMap(new IdentityHashMap<>());
@@ -305,8 +312,11 @@ final class FigureFinder {
         return b.distancePt(s.first()) <= tolPt || b.distancePt(s.last()) <= tolPt;
     }
 
-    /** No end lies on line work outside the group or on another figure, and no line ends on it. */
+    /** No end lies on line work outside the group, on a flag or on another figure, and no line ends on it. */
     private boolean leadsNowhere(Stroke s, List<Stroke> group, Body b) {
+        if (atFlag(s.first()) || atFlag(s.last())) {
+            return false;
+        }
         if (reservoirs.stream().anyMatch(t -> t.covers(s.first()) || t.covers(s.last()))) {
             return false;
         }
@@ -322,6 +332,10 @@ final class FigureFinder {
                 .filter(x -> x != s && left.contains(x) && !group.contains(x) && !leaders.contains(x))
                 .filter(x -> x.box().grow(tolPt).intersects(s.box()))
                 .noneMatch(x -> touch.ofEnds(x).contains(s));
+    }
+
+    private boolean atFlag(Point end) {
+        return flags.stream().anyMatch(f -> f.box().distancePt(end) <= tolPt && f.edgeDistancePt(end) <= tolPt);
     }
 
     private boolean free(Stroke s, Body tank) {

@@ -6,14 +6,15 @@ import linewalk.drawing.Box;
 import linewalk.drawing.Point;
 import linewalk.importer.lettering.Label;
 import linewalk.importer.page.Direction;
+import linewalk.importer.page.Fill;
 import linewalk.importer.page.Near;
 import linewalk.importer.page.Segment;
 import linewalk.importer.page.Stroke;
 
 /**
  * A hose is a bare curve between two line ends (ISO 1219-1), or a straight piece of line between two short bars across it.
- * Only with a designation of its own is it a part; bends that lead smoothly from line to line and hops over other lines
- * are line work.
+ * Only with a designation of its own is it a part; bends that lead smoothly from line to line, but between dots, and hops
+ * over other lines are line work.
  */
 final class Hoses {
 
@@ -40,9 +41,17 @@ final class Hoses {
     private final Near<Label> labels;
     private final List<Outline> outlines;
     private final Balloons balloons;
+    private final Near<Fill> dots;
     private final double tolPt;
 
-    Hoses(List<Stroke> strokes, List<Label> labels, List<Outline> outlines, Balloons balloons, double tolPt) {
+    /** @param dots where lines join, or hoses end */
+    Hoses(
+            List<Stroke> strokes,
+            List<Label> labels,
+            List<Outline> outlines,
+            Balloons balloons,
+            Near<Fill> dots,
+            double tolPt) {
         this.strokes = strokes.stream()
                 .filter(s -> !s.closed() && s.dash().solid() && s.lengthPt() > SHORTEST_TOL * tolPt)
                 .toList();
@@ -57,6 +66,7 @@ final class Hoses {
                 l -> l.box().grow(BESIDE * l.sizePt()));
         this.outlines = outlines;
         this.balloons = balloons;
+        this.dots = dots;
         this.tolPt = tolPt;
     }
 
@@ -64,7 +74,11 @@ final class Hoses {
     List<Outline> find() {
         List<Outline> found = new ArrayList<>();
         for (Stroke s : strokes) {
-            if (bends(s) && betweenLines(s) && !smooth(s) && !hop(s) && (named(s) || pointedAt(s))) {
+            if (bends(s)
+                    && betweenLines(s)
+                    && (betweenDots(s) || !smooth(s))
+                    && !hop(s)
+                    && (named(s) || pointedAt(s))) {
                 found.add(Outline.of(Throttles.around(s.box(), s)));
             } else if (s.points().size() == 2 && barred(s) && (named(s) || pointedAt(s))) {
                 Box whole = at(s, s.first()).stream().map(Stroke::box).reduce(s.box(), Box::union);
@@ -112,6 +126,14 @@ final class Hoses {
     /** A line ends there too, or a figure's outline is there. */
     private boolean joined(Stroke s, Point end) {
         return touch.at(end, s).stream().anyMatch(o -> o.closed() ? !o.curved() : !bends(o));
+    }
+
+    private boolean betweenDots(Stroke s) {
+        return isDotted(s.first()) && isDotted(s.last());
+    }
+
+    private boolean isDotted(Point end) {
+        return dots.within(end, tolPt).stream().anyMatch(d -> d.box().center().distancePt(end) <= tolPt);
     }
 
     private boolean smooth(Stroke s) {

@@ -111,7 +111,7 @@ public final class SymbolFinder {
                 .toList()
                 .forEach(closed::add);
         Balloons balloons = new Balloons(flags, inOrder(), labels, tolPt);
-        closed.addAll(new Hoses(inOrder(), labels, closed, balloons, tolPt).find());
+        closed.addAll(new Hoses(inOrder(), labels, closed, balloons, dots, tolPt).find());
         left.removeAll(balloons.intoOutlines(closed, tolPt));
         List<Stroke> remaining = inOrder();
         FigureFinder figures =

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.regex.Pattern;
 import linewalk.drawing.Box;
 import linewalk.drawing.Component;
 import linewalk.drawing.Finding;
@@ -14,6 +15,7 @@ import linewalk.drawing.KindReading;
 import linewalk.drawing.KindReading.Choice;
 import linewalk.drawing.Point;
 import linewalk.drawing.Port;
+import linewalk.drawing.Position;
 import linewalk.drawing.Rule;
 import linewalk.importer.lettering.Label;
 import linewalk.importer.page.Fill;
@@ -47,6 +49,8 @@ public final class Valves {
     private final Near<Fill> fills;
     private final List<Label> labels;
     private final double tolPt;
+    private static final Pattern COIL = Pattern.compile("Y\\d+");
+
     private final List<Finding> doubts = new ArrayList<>();
 
     /**
@@ -117,7 +121,7 @@ public final class Valves {
         return out;
     }
 
-    /** Labels that may name an operator: not those that name this valve's ports. */
+    /** Labels that may name an operator: not those that name this valve's ports; Y1 is a coil's name before a drain's. */
     private List<Label> names(Component c) {
         return labels.stream()
                 .filter(l -> c.box().distancePt(l.box()) < 8 * l.sizePt())
@@ -126,7 +130,9 @@ public final class Valves {
     }
 
     private static boolean namesPort(Label l, Port p) {
-        return l.text().equals(p.name()) && l.box().distancePt(p.place()) < 2 * l.sizePt();
+        return l.text().equals(p.name())
+                && !COIL.matcher(l.text()).matches()
+                && l.box().distancePt(p.place()) < 2 * l.sizePt();
     }
 
     /** A row read to its end is a directional valve, whatever else the figure looked like. */
@@ -141,9 +147,17 @@ public final class Valves {
                 c.setting(),
                 c.origin(),
                 c.confidence(),
-                c.ports(),
+                c.ports().stream().map(p -> unlessCoil(p, v.positions())).toList(),
                 v.positions(),
                 symbol(v.kind()));
+    }
+
+    /** What turned out to name a coil names no port. */
+    private static Port unlessCoil(Port p, List<Position> positions) {
+        boolean coil = p.name() != null
+                && COIL.matcher(p.name()).matches()
+                && positions.stream().anyMatch(x -> x.how() == Position.How.SOLENOID && x.by().contains(p.name()));
+        return coil ? new Port(p.id(), null, p.place(), p.confidence()) : p;
     }
 
     private static KindReading symbol(Kind kind) {
