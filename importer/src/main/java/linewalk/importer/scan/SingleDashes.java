@@ -19,6 +19,9 @@ final class SingleDashes {
     /** A shorter piece of a chain line is its dot: it leads nowhere. */
     private static final double DOT = 0.5;
 
+    /** Where a corner has no more ink, in widths. */
+    private static final double BEYOND = 3;
+
     private final Set<Line> taken = Collections.newSetFromMap(new IdentityHashMap<>());
     private final Collection<Line> lines;
     private final TextPlaces text;
@@ -99,14 +102,25 @@ final class SingleDashes {
     private boolean lostCorner(DashRow row, Line l, double[] end) {
         double[] x = row.straight().crossing(l.straight);
         boolean bit = l.span() < DOT * row.onPx();
-        if (bit || x == null || row.straight().sine(l.straight) < CORNER || !blank.inked(x)) {
+        if (bit || row.chain() || x == null || row.straight().sine(l.straight) < CORNER || !blank.inked(x)) {
             return false;
         }
         double[] near = l.end(distance(l.end(true), x) < distance(l.end(false), x));
         return distance(end, x) < reach(row)
                 && distance(near, x) < reach(row)
+                && !goesBy(l, x)
                 && paper(row.straight(), end, x) < GAP * row.gapPx()
                 && paper(l.straight, near, x) < GAP * row.gapPx();
+    }
+
+    /** What has ink beyond the meeting too is a side that the row ends at. */
+    private boolean goesBy(Line l, double[] x) {
+        double[] far = l.end(distance(l.end(true), x) > distance(l.end(false), x));
+        double length = distance(far, x);
+        double on = BEYOND * l.width;
+        return length > 0
+                && blank.inked(
+                        new double[] {x[0] + on * (x[0] - far[0]) / length, x[1] + on * (x[1] - far[1]) / length});
     }
 
     private double paper(Straight way, double[] from, double[] to) {

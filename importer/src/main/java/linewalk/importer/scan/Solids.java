@@ -14,6 +14,9 @@ final class Solids {
     /** A round shape smaller than this share of the square is the ink where slanting lines cross. */
     private static final double CROSSING = 1.7;
 
+    /** Where a line ends at the waist of two shapes, the ink is wider than a line. */
+    private static final double WIDER = 1.3;
+
     private final Bits ink;
     private final Upright upright;
     private final int square;
@@ -45,23 +48,52 @@ final class Solids {
         this.square = thickness.thickPx() + 2;
         double thin = 0.5 * (thickness.thinPx() + 1.4);
         double thick = 0.5 * (thickness.thickPx() + 1.4);
-        this.discs = new double[] {thin, (thin + thick) / 2, thick};
+        this.discs = new double[] {thin, (thin + thick) / 2, thick, WIDER * thick, WIDER * WIDER * thick};
     }
 
     List<Found> find() {
         List<Found> found = new ArrayList<>();
         for (int[] seed : seeds()) {
             boolean bar = Math.max(seed[2] - seed[0], seed[3] - seed[1]) > 14 * square;
-            boolean known = found.stream()
-                    .anyMatch(f -> f.solid.covers(
-                            upright.x((seed[0] + seed[2]) / 2.0, (seed[1] + seed[3]) / 2.0),
-                            upright.y((seed[0] + seed[2]) / 2.0, (seed[1] + seed[3]) / 2.0)));
-            Found f = bar || known ? null : shape(seed);
-            if (f != null) {
-                found.add(f);
+            if (!bar && !add(seed, found)) {
+                halves(seed).forEach(h -> add(h, found));
             }
         }
         return found;
+    }
+
+    /** False where what was found, if anything, is less than the seed. */
+    private boolean add(int[] seed, List<Found> found) {
+        double x = (seed[0] + seed[2]) / 2.0;
+        double y = (seed[1] + seed[3]) / 2.0;
+        if (found.stream().anyMatch(f -> f.solid.covers(upright.x(x, y), upright.y(x, y)))) {
+            return true;
+        }
+        Found f = shape(seed);
+        if (f != null) {
+            found.add(f);
+        }
+        return f != null
+                && f.box[0] < seed[0] + square
+                && f.box[1] < seed[1] + square
+                && f.box[2] > seed[2] - square
+                && f.box[3] > seed[3] - square;
+    }
+
+    /** Two shapes that touch. */
+    private List<int[]> halves(int[] seed) {
+        int w = seed[2] - seed[0];
+        int h = seed[3] - seed[1];
+        if (Math.max(w, h) < 3 * square) {
+            return List.of();
+        }
+        return h > w
+                ? List.of(
+                        new int[] {seed[0], seed[1], seed[2], seed[1] + h / 2},
+                        new int[] {seed[0], seed[1] + h / 2, seed[2], seed[3]})
+                : List.of(
+                        new int[] {seed[0], seed[1], seed[0] + w / 2, seed[3]},
+                        new int[] {seed[0] + w / 2, seed[1], seed[2], seed[3]});
     }
 
     /** Boxes of the squares that fit, those that overlap as one: x0, y0, x1, y1, the last just outside. */

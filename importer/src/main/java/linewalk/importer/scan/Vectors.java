@@ -138,9 +138,9 @@ final class Vectors {
         straight.clear();
         straight.addAll(cut);
         ties.outlines().forEach(t -> out.add(stroke(t, true, false, pens.nearest(0))));
-        List<Solid> filled = Crossings.without(solids, straight, outlines.rings()).stream()
-                .filter(s -> !ties.has(s))
-                .toList();
+        List<Solid> shapes = solids.stream().filter(s -> !ties.has(s)).toList();
+        List<Solid> filled =
+                Dots.round(Crossings.without(shapes, straight, outlines.rings()), straight, outlines.rings(), curves);
         List<Solid> heads = new Tips(gauge, upright, filled).of(straight);
         InHeads.join(straight, heads, curves);
         ArrowShafts shafts = new ArrowShafts(gauge, upright);
@@ -156,10 +156,8 @@ final class Vectors {
                         });
             }
         }
-        for (Rounds.Curve c : curves) {
-            if (!c.closed() && !outlines.isSide(c.pieces().get(0))) {
-                out.add(stroke(c.points(), false, true, pens.nearest(width(c))));
-            }
+        for (Bends.Bend b : Bends.whole(arcs(curves, outlines))) {
+            out.add(stroke(b.points(), false, true, pens.nearest(b.widthPx())));
         }
         for (Stretch t : straight) {
             List<double[]> ends = List.of(new double[] {t.x0(), t.y0()}, new double[] {t.x1(), t.y1()});
@@ -178,6 +176,14 @@ final class Vectors {
             out.add(new Stroke(points, false, false, pens.nearest(r.widthPx()) / pxPerPt, dash, false));
         }
         return new Drawn(out, heads);
+    }
+
+    /** Open ones that are no sides of outlines. */
+    private List<Bends.Bend> arcs(List<Rounds.Curve> curves, Outlines outlines) {
+        return curves.stream()
+                .filter(c -> !c.closed() && !outlines.isSide(c.pieces().get(0)))
+                .map(c -> new Bends.Bend(c.points(), width(c)))
+                .toList();
     }
 
     /** Pieces that other things were made of, and what they made up. */

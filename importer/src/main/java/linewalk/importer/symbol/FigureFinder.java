@@ -20,11 +20,6 @@ final class FigureFinder {
     /** How far around its outlines a figure may have small strokes, as a share of its size. */
     private static final double REACH = 0.8;
 
-    /** The same of caps over balls, as test points have. */
-    private static final double CAP_REACH = 1.6;
-
-    private static final double BALL_TOL = 10;
-
     /** The same of springs, which are longer than the ball that they hold. */
     private static final double SPRING_REACH = 2;
 
@@ -88,6 +83,10 @@ final class FigureFinder {
         }
         for (Body b : bodies) {
             takeConnected(b);
+        }
+        Caps caps = new Caps(strokes.stream().filter(left::contains).toList(), tolPt);
+        for (Body b : bodies) {
+            caps.over(b).forEach(s -> take(b, s));
         }
         new Plates(bodies, strokes.stream().filter(left::contains).toList(), tolPt)
                 .join()
@@ -271,9 +270,7 @@ final class FigureFinder {
 
     /** Groups of touching small strokes around the figure that lead nowhere else. */
     private void takeConnected(Body b) {
-        boolean ball = Math.max(b.core().widthPt(), b.core().heightPt()) < BALL_TOL * tolPt
-                && b.outlines().stream().allMatch(Outline::circle);
-        Box reach = reach(b, ball ? CAP_REACH : REACH);
+        Box reach = reach(b, REACH);
         Set<Stroke> candidates = touch.in(reach);
         candidates.removeIf(s -> !left.contains(s));
         Set<Stroke> seen = Collections.newSetFromMap(new IdentityHashMap<>());
