@@ -239,10 +239,11 @@ final class Parts {
                 .orElse(c.place());
     }
 
-    /** The letter printed beside the port. */
+    /** The letter printed beside the port; V2 may be the name of a valve. */
     private Optional<String> letter(Body b, Point at) {
         return labels.stream()
                 .filter(l -> PORT_NAME.matcher(l.text()).matches())
+                .filter(l -> named.values().stream().noneMatch(n -> n.label() == l))
                 .filter(l -> l.box().distancePt(at) < LETTER * l.sizePt() && !b.covers(l.center()))
                 .min(Comparator.comparingDouble(l -> l.box().distancePt(at)))
                 .map(Label::text);

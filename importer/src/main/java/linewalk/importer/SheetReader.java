@@ -190,7 +190,7 @@ final class SheetReader implements AutoCloseable {
         Map<Body, Named> named = Designations.assign(symbols.bodies(), labels, taken, symbols);
         Map<Body, Body> partOf = new IdentityHashMap<>();
         lines = Bypasses.merge(lines, named.keySet(), partOf);
-        lines = Couplings.merge(lines, named, partOf);
+        lines = Probes.without(Couplings.merge(lines, named, partOf), named);
 
         named.values().forEach(n -> taken.add(n.label()));
         Valves valves = new Valves(lettered.marks(), marks, symbols.leaders(), labels, taken, symbols.tolerancePt());

@@ -22,7 +22,7 @@ import org.apache.pdfbox.pdmodel.PDPage;
 public final class SourceImporter {
 
     /** Part of every cache key: raised whenever readings change. */
-    private static final String READER_VERSION = "23";
+    private static final String READER_VERSION = "24";
 
     /** Told after each page; may be called from any thread. */
     @FunctionalInterface

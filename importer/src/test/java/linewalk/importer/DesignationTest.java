@@ -35,6 +35,18 @@ class DesignationTest {
         assertThat(Said.tags(valve(tag).read())).containsExactly(tag);
     }
 
+    /** V names a port of some valves too. */
+    @Test
+    void itIsNotTheNameOfThePortBesideWhichItStands() {
+        SheetReading r = Drawn.page()
+                .rect(380, 380, 420, 420)
+                .line(400, 420, 400, 500)
+                .text(404, 431, "V2")
+                .read();
+        assertThat(Said.component(r, "V2").ports()).singleElement().satisfies(p -> assertThat(p.name())
+                .isNull());
+    }
+
     /** A frame drawn closely around the name is no part of its own. */
     @Test
     void inAFrameBesideItsPart() {

@@ -179,4 +179,25 @@ class NotLineTest {
         assertThat(Drawn.page().line(200, 200, 600, 200, 600, 400).read().lines())
                 .isEmpty();
     }
+
+    /** A level switch over the reservoir; the strainer beside it, named alike, goes on to a pump. */
+    @Test
+    void norTheRodOfASensorInTheTank() {
+        SheetReading r = Drawn.page()
+                .line(300, 500, 300, 600, 700, 600, 700, 500)
+                .text(480, 620, "TANK")
+                .rect(380, 380, 420, 420)
+                .text(424, 384, "S1")
+                .line(400, 420, 400, 560)
+                .polygon(600, 440, 620, 460, 600, 480, 580, 460)
+                .text(624, 455, "S2")
+                .line(600, 480, 600, 560)
+                .line(600, 440, 600, 380)
+                .circle(600, 360, 20)
+                .text(624, 364, "P1")
+                .read();
+
+        assertThat(Said.component(r, "S1").ports()).isEmpty();
+        assertThat(Said.lines(r)).containsExactlyInAnyOrder("P1 - S2", "S2 - TANK");
+    }
 }

@@ -10,6 +10,7 @@ import linewalk.drawing.End;
 import linewalk.drawing.Line;
 import linewalk.linker.Leg;
 import linewalk.linker.step.Sense;
+import linewalk.renderer.iso.Duty;
 import linewalk.renderer.scheme.Net;
 import linewalk.renderer.scheme.Node;
 
@@ -102,8 +103,8 @@ final class FlowWays {
             return null;
         }
         NetTree.Piece piece = tree.at(point);
-        Set<Node> before = piece == null ? null : tree.beyond(piece, false);
-        Set<Node> after = piece == null ? null : tree.beyond(piece, true);
+        Set<Net.Meeting> before = piece == null ? null : tree.beyond(piece, false);
+        Set<Net.Meeting> after = piece == null ? null : tree.beyond(piece, true);
         if (before == null || after == null) {
             return null;
         }
@@ -124,11 +125,16 @@ final class FlowWays {
     }
 
     /** On a path what is not told is no part of it, but where it goes on on another page; in a step it is not known. */
-    private Sense all(Map<Node, Sense> told, Set<Node> nodes) {
+    private Sense all(Map<Node, Sense> told, Set<Net.Meeting> meetings) {
+        return meetings.stream().map(m -> sense(told, m)).reduce(Sense.STILL, Sense::and);
+    }
+
+    /** What is told of a part holds for its working port: where its own control is fed by the same line, no oil goes. */
+    private Sense sense(Map<Node, Sense> told, Net.Meeting m) {
         boolean path = job.subject().isPath();
-        return nodes.stream()
-                .map(n -> told.getOrDefault(
-                        n, path && !(n.figure() instanceof MatchFigure) ? Sense.STILL : Sense.UNKNOWN))
-                .reduce(Sense.STILL, Sense::and);
+        boolean still = path && !(m.node().figure() instanceof MatchFigure);
+        return path && SideLines.of(m) == Duty.CONTROL
+                ? Sense.STILL
+                : told.getOrDefault(m.node(), still ? Sense.STILL : Sense.UNKNOWN);
     }
 }

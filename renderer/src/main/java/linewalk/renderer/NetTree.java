@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.Set;
 import linewalk.renderer.scheme.Layout;
 import linewalk.renderer.scheme.Net;
-import linewalk.renderer.scheme.Node;
 
 /** The courses of one net as they lie on the page, cut where they come together. */
 final class NetTree {
@@ -23,7 +22,7 @@ final class NetTree {
 
     private final List<Point2D> points = new ArrayList<>();
     private final Set<Piece> pieces = new LinkedHashSet<>();
-    private final Map<Integer, Set<Node>> ends = new LinkedHashMap<>();
+    private final Map<Integer, Set<Net.Meeting>> ends = new LinkedHashMap<>();
 
     NetTree(List<Layout.Course> courses) {
         for (Layout.Course c : courses) {
@@ -50,7 +49,7 @@ final class NetTree {
 
     private void end(Net.Meeting meeting, Point2D at) {
         if (meeting != null) {
-            ends.computeIfAbsent(number(at), k -> new LinkedHashSet<>()).add(meeting.node());
+            ends.computeIfAbsent(number(at), k -> new LinkedHashSet<>()).add(meeting);
         }
     }
 
@@ -96,8 +95,8 @@ final class NetTree {
         return points.get(piece.to);
     }
 
-    /** The nodes that hang on one end of a piece, without it; null where that comes round to its other end. */
-    Set<Node> beyond(Piece piece, boolean atTo) {
+    /** The meetings that hang on one end of a piece, without it; null where that comes round to its other end. */
+    Set<Net.Meeting> beyond(Piece piece, boolean atTo) {
         Set<Integer> reached = new HashSet<>(Set.of(atTo ? piece.to : piece.from));
         boolean more = true;
         while (more) {
@@ -110,8 +109,8 @@ final class NetTree {
         if (reached.contains(atTo ? piece.from : piece.to)) {
             return null;
         }
-        Set<Node> nodes = new LinkedHashSet<>();
-        reached.forEach(i -> nodes.addAll(ends.getOrDefault(i, Set.of())));
-        return nodes;
+        Set<Net.Meeting> meetings = new LinkedHashSet<>();
+        reached.forEach(i -> meetings.addAll(ends.getOrDefault(i, Set.of())));
+        return meetings;
     }
 }

@@ -1,6 +1,7 @@
 package linewalk.renderer;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,6 +11,7 @@ import java.util.stream.Collectors;
 import linewalk.drawing.Component;
 import linewalk.drawing.End;
 import linewalk.drawing.Kind;
+import linewalk.drawing.Line;
 import linewalk.drawing.LineKind;
 import linewalk.drawing.Port;
 import linewalk.drawing.Reference;
@@ -137,7 +139,21 @@ final class SchemeBuilder {
 
     private static PortUse use(Component c, String port, SchemeDraft.Strand s, boolean up) {
         String name = c.findPort(port).map(Port::name).orElse(null);
-        return new PortUse(port, name, s.line().kind(), up);
+        return new PortUse(
+                port,
+                name,
+                isOwnControl(c, port, s.line()) ? LineKind.PILOT : s.line().kind(),
+                up);
+    }
+
+    /** A pump whose own outlet feeds its control: of its ports at one line the nearest is the outlet. */
+    private static boolean isOwnControl(Component c, String port, Line line) {
+        List<Port> own = c.ports().stream()
+                .filter(p -> line.ends().stream()
+                        .anyMatch(e -> e instanceof End.AtPort a && a.port().equals(p.id())))
+                .sorted(Comparator.comparingDouble(p -> p.place().distancePt(c.place())))
+                .toList();
+        return c.kind() == Kind.PUMP && own.size() > 1 && own.stream().skip(1).anyMatch(p -> p.id().equals(port));
     }
 
     /** Whether a net leads up from a node; a branch leads up unless it is a drain. */

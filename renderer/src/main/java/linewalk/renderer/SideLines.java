@@ -10,7 +10,6 @@ import java.util.stream.Collectors;
 import linewalk.renderer.iso.Duty;
 import linewalk.renderer.scheme.Layout;
 import linewalk.renderer.scheme.Net;
-import linewalk.renderer.scheme.Node;
 
 /** What the lines of a page lead to: what ends at control or drain ports alone is not the way of the working oil. */
 final class SideLines {
@@ -24,8 +23,8 @@ final class SideLines {
         Map<Net, List<Layout.Course>> nets =
                 layout.courses().stream().collect(Collectors.groupingBy(Layout.Course::net));
         nets.forEach((net, courses) -> {
-            Map<Node, Duty> aside = aside(net);
-            if (!aside.isEmpty() && aside.size() < nodes(net)) {
+            Map<Net.Meeting, Duty> aside = aside(net);
+            if (!aside.isEmpty() && aside.size() < net.meetings().size()) {
                 NetTree tree = new NetTree(courses);
                 courses.forEach(c -> runs.put(c, runs(c, tree, aside)));
             }
@@ -45,19 +44,13 @@ final class SideLines {
         return m.node().figure() instanceof PartFigure p ? p.duty(m.port()) : Duty.WORKING;
     }
 
-    private static long nodes(Net net) {
-        return net.meetings().stream().map(Net.Meeting::node).distinct().count();
-    }
-
-    /** Parts that a net meets at control or drain ports only. */
-    private static Map<Node, Duty> aside(Net net) {
-        Map<Node, Duty> aside = new HashMap<>();
-        net.meetings().forEach(m -> aside.merge(m.node(), of(m), (a, b) -> a == b ? a : Duty.WORKING));
-        aside.values().removeIf(Duty.WORKING::equals);
+    private static Map<Net.Meeting, Duty> aside(Net net) {
+        Map<Net.Meeting, Duty> aside = new HashMap<>();
+        net.meetings().stream().filter(m -> of(m) != Duty.WORKING).forEach(m -> aside.put(m, of(m)));
         return aside;
     }
 
-    private static List<Run> runs(Layout.Course course, NetTree tree, Map<Node, Duty> aside) {
+    private static List<Run> runs(Layout.Course course, NetTree tree, Map<Net.Meeting, Duty> aside) {
         List<Run> runs = new ArrayList<>();
         for (int i = 1; i < course.points().size(); i++) {
             List<Point2D> on =
@@ -82,7 +75,7 @@ final class SideLines {
         return new Point2D.Double((p.getX() + q.getX()) / 2, (p.getY() + q.getY()) / 2);
     }
 
-    private static Duty duty(NetTree.Piece piece, NetTree tree, Map<Node, Duty> aside) {
+    private static Duty duty(NetTree.Piece piece, NetTree tree, Map<Net.Meeting, Duty> aside) {
         if (piece == null) {
             return Duty.WORKING;
         }
@@ -90,11 +83,11 @@ final class SideLines {
         return one != Duty.WORKING ? one : all(tree.beyond(piece, true), aside);
     }
 
-    private static Duty all(Set<Node> nodes, Map<Node, Duty> aside) {
-        if (nodes == null || nodes.isEmpty() || !aside.keySet().containsAll(nodes)) {
+    private static Duty all(Set<Net.Meeting> ends, Map<Net.Meeting, Duty> aside) {
+        if (ends == null || ends.isEmpty() || !aside.keySet().containsAll(ends)) {
             return Duty.WORKING;
         }
-        return nodes.stream()
+        return ends.stream()
                 .map(aside::get)
                 .distinct()
                 .reduce((a, b) -> Duty.CONTROL)

@@ -56,7 +56,7 @@ final class PictureMaker {
         Box core = bodies.stream().map(Body::core).reduce(Box::union).orElseThrow();
         double size =
                 Math.min(Math.max(core.widthPt(), core.heightPt()), 2 * Math.min(core.widthPt(), core.heightPt()));
-        Box reach = core.grow(REACH * size + symbols.tolerancePt());
+        Box reach = bodies.stream().map(Body::box).reduce(core.grow(REACH * size + symbols.tolerancePt()), Box::union);
         List<Triangle> notches = new ArrayList<>();
         List<Shape> shapes = shapes(bodies, notches);
         List<Body> others = nameless.touching(reach).stream()

@@ -78,15 +78,15 @@ final class FigureFinder {
         reservoirs.addAll(new ReservoirFinder(open, flags, touch, tolPt).find());
         reservoirs.forEach(tank -> tank.marks().forEach(left::remove));
         figures = new Near<>(bodies, Body::core);
+        Caps caps = new Caps(strokes.stream().filter(left::contains).toList(), tolPt);
+        for (Body b : bodies) {
+            caps.over(b).forEach(s -> take(b, s));
+        }
         for (Body b : bodies) {
             takeSurelyOwn(b);
         }
         for (Body b : bodies) {
             takeConnected(b);
-        }
-        Caps caps = new Caps(strokes.stream().filter(left::contains).toList(), tolPt);
-        for (Body b : bodies) {
-            caps.over(b).forEach(s -> take(b, s));
         }
         new Plates(bodies, strokes.stream().filter(left::contains).toList(), tolPt)
                 .join()
@@ -244,7 +244,7 @@ final class FigureFinder {
 
     private boolean beside(Body b, Stroke s, Point end, double nearPt) {
         double gap = b.distancePt(end);
-        return gap > 0 && gap <= nearPt && touch.at(end, s).isEmpty();
+        return gap > 0 && gap <= nearPt && b.marks().containsAll(touch.at(end, s));
     }
 
     private static boolean middleInside(Body b, Stroke s) {

@@ -52,6 +52,7 @@ class TruthTest {
                 "barge-crane",
                 "cutter-dredger",
                 "flood-door",
+                "harbour-lock",
                 "hatch-cover",
                 "loader-crane",
                 "lock-gate",
@@ -59,6 +60,7 @@ class TruthTest {
                 "ore-hopper",
                 "scrap-press",
                 "segment-erector",
+                "sheet-calender",
                 "slipway"
             })
     void drawnWithoutSightOfTheImporter(String set) {
