@@ -47,6 +47,19 @@ class DesignationTest {
                 .isNull());
     }
 
+    /** Its own name was not read: the coil's is none of it where other valves have names. */
+    @Test
+    void aCoilsNameIsNoValves() {
+        SheetReading r = valve("Y3")
+                .rect(500, 380, 540, 420)
+                .text(500, 374, "V1")
+                .rect(600, 380, 640, 420)
+                .text(600, 374, "V2")
+                .read();
+        assertThat(Said.tags(r)).containsExactlyInAnyOrder("V1", "V2");
+        assertThat(Said.tags(valve("Y3").read())).containsExactly("Y3");
+    }
+
     /** A frame drawn closely around the name is no part of its own. */
     @Test
     void inAFrameBesideItsPart() {

@@ -45,6 +45,13 @@ public final class Designations {
     /** By its letter a pump (ISO 1219-2), which is drawn as a circle: not the valve of its control beside it. */
     private static final Pattern PUMP = Pattern.compile("(?:\\d{1,2}-(?=\\d))?\\d{0,3}P-?\\d{1,3}");
 
+    /** Where so many valves have names of their own on a sheet, those of coils are no valves'. */
+    private static final int VALVES = 2;
+
+    private static final Pattern VALVE = Pattern.compile("(?:\\d{1,2}-)?\\d{0,2}V\\d{1,3}(?:\\.\\d{1,2})?");
+
+    private static final Pattern COIL = Pattern.compile("(?:\\d{1,2}-)?\\d{0,2}Y\\d{1,3}[A-Za-z]?");
+
     /** Inside the circle of an electric motor, which drives the pump beside it. */
     private static final Pattern MOTOR = Pattern.compile("M(?: ?[13]?~)?");
 
@@ -79,11 +86,14 @@ public final class Designations {
         Near<Body> near = new Near<>(bodies, Body::box);
         List<Label> motors =
                 labels.stream().filter(l -> MOTOR.matcher(l.text()).matches()).toList();
+        boolean coils =
+                labels.stream().filter(l -> VALVE.matcher(l.text()).matches()).count() >= VALVES;
         for (Label l : labels) {
             boolean tank = RESERVOIR.matcher(l.text()).matches();
             String word = of(l);
             boolean face = PORT.matcher(l.text()).matches() && nearPort(l, symbols);
             if (face
+                    || coils && COIL.matcher(l.text()).matches()
                     || taken.contains(l)
                     || symbols.inTable(l.center())
                     || !(tank || fits(l.text()) || fits(word) && valued(l))) {

@@ -244,7 +244,7 @@ final class FigureFinder {
 
     private boolean beside(Body b, Stroke s, Point end, double nearPt) {
         double gap = b.distancePt(end);
-        return gap > 0 && gap <= nearPt && b.marks().containsAll(touch.at(end, s));
+        return gap > 0 && gap <= nearPt && touch.at(end, s).isEmpty();
     }
 
     private static boolean middleInside(Body b, Stroke s) {
