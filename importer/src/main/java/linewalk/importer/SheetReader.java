@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
-import java.util.regex.Pattern;
 import linewalk.drawing.Affine;
 import linewalk.drawing.Finding;
 import linewalk.drawing.PageKey;
@@ -56,9 +55,6 @@ import org.apache.pdfbox.pdmodel.PDPage;
 /** One page to a reading: marks, frame, lettering, symbols, lines, references, in this order. One a thread. */
 final class SheetReader implements AutoCloseable {
 
-    /** Letter code Y for what electricity moves, with a number (IEC 60750, from memory). */
-    private static final Pattern SOLENOID = Pattern.compile("(?:\\d{1,2}-(?=\\d))?\\d{0,2}Y\\d{1,3}[A-Za-z]?");
-
     private final ReferenceGrammar grammar;
     private final LetterReader letters = LetterReader.lazy();
     private final StrokeLettering lettering;
@@ -104,7 +100,7 @@ final class SheetReader implements AutoCloseable {
         return Designations.looksLike(text)
                 || grammar.parse(text).isPresent()
                 || TitleBlockFinder.numbers(text)
-                || SOLENOID.matcher(text).matches();
+                || Designations.isCoil(text);
     }
 
     /** False where the last page was read without its letters, for want of what reads them: not to be kept. */

@@ -14,8 +14,8 @@ import linewalk.importer.page.Near;
 
 /**
  * Ties designations to figures: each designation to the nearest figure and each figure to one designation, nearest pairs
- * first. Forms: ISO 1219-2:1995 ({@code 1V2}, of several units {@code 3-1V2}), ISO 1219-2:2012 ({@code 1.2}), IEC 81346-2 ({@code -QM4}), letters and number ({@code CYL1}, {@code
- * V-12}), a word and a number ({@code CYL 1}).
+ * first. Forms: ISO 1219-2:1995 ({@code 1V2}, of several units {@code 3-1V2}), ISO 1219-2:2012 ({@code 1.2}),
+ * IEC 81346-2 ({@code -QM4}), letters and number ({@code CYL1}, {@code V-12}), a word and a number ({@code CYL 1}).
  */
 public final class Designations {
 
@@ -50,7 +50,8 @@ public final class Designations {
 
     private static final Pattern VALVE = Pattern.compile("(?:\\d{1,2}-)?\\d{0,2}V\\d{1,3}(?:\\.\\d{1,2})?");
 
-    private static final Pattern COIL = Pattern.compile("(?:\\d{1,2}-)?\\d{0,2}Y\\d{1,3}[A-Za-z]?");
+    /** Letter code Y for what electricity moves, with a number (IEC 60750, from memory). */
+    private static final Pattern COIL = Pattern.compile("(?:\\d{1,2}-(?=\\d))?\\d{0,2}Y\\d{1,3}[A-Za-z]?");
 
     /** Inside the circle of an electric motor, which drives the pump beside it. */
     private static final Pattern MOTOR = Pattern.compile("M(?: ?[13]?~)?");
@@ -65,6 +66,11 @@ public final class Designations {
 
     public static boolean looksLike(String text) {
         return fits(text) && !PORT.matcher(text).matches();
+    }
+
+    /** A solenoid's own name. */
+    public static boolean isCoil(String text) {
+        return COIL.matcher(text).matches();
     }
 
     /** The designation that a label begins with. */
@@ -93,7 +99,7 @@ public final class Designations {
             String word = of(l);
             boolean face = PORT.matcher(l.text()).matches() && nearPort(l, symbols);
             if (face
-                    || coils && COIL.matcher(l.text()).matches()
+                    || coils && isCoil(l.text())
                     || taken.contains(l)
                     || symbols.inTable(l.center())
                     || !(tank || fits(l.text()) || fits(word) && valued(l))) {
