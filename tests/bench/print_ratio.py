@@ -1,8 +1,8 @@
 #!/usr/bin/env python3
 """Compares the print of circuits of 60 components with the layout kernel's own layout of the same graphs.
 
-Warm, in one run of one JVM; see print/PrintRatio.java. The limit holds for prints on one sheet (A0); prints on A3, which
-are divided into pages, are told beside it. Needs the built app jar (or --jar).
+Warm, in one run of one JVM; see print/PrintRatio.java. The limit holds for the median on A0, where most are one page, and
+on A3, where they are divided into pages. Needs the built app jar (or --jar).
 Exit status: 0 within the limit, 1 beyond it, 2 where it could not be measured.
 """
 import argparse
@@ -31,9 +31,9 @@ def main():
             said = out.read().decode()
     print(said, end="")
     ratios = {line.split()[1]: float(line.split()[2]) for line in said.splitlines() if line.startswith("ratio ")}
-    ratio = ratios["A0"] if "A0" in ratios else stop("the benchmark printed no ratio")
-    print(f"limit {LIMIT:.0f}: {'kept' if ratio <= LIMIT else 'NOT KEPT'}")
-    return 0 if ratio <= LIMIT else 1
+    most = max(ratios.values()) if ratios else stop("the benchmark printed no ratio")
+    print(f"limit {LIMIT:.0f}: {'kept' if most <= LIMIT else 'NOT KEPT'}")
+    return 0 if most <= LIMIT else 1
 
 
 if __name__ == "__main__":

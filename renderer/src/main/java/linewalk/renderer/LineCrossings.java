@@ -3,6 +3,7 @@ package linewalk.renderer;
 import java.awt.Color;
 import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
@@ -26,13 +27,22 @@ final class LineCrossings {
     LineCrossings(Layout layout, ToDoubleFunction<Layout.Course> breadths) {
         this.breadths = breadths;
         List<Layout.Course> courses = layout.courses();
+        List<Rectangle2D> fields = courses.stream().map(LineCrossings::field).toList();
         for (int over = 1; over < courses.size(); over++) {
             for (int under = 0; under < over; under++) {
-                if (courses.get(over).net() != courses.get(under).net()) {
+                if (courses.get(over).net() != courses.get(under).net()
+                        && fields.get(over).intersects(fields.get(under))) {
                     cross(courses.get(under), courses.get(over));
                 }
             }
         }
+    }
+
+    private static Rectangle2D field(Layout.Course course) {
+        Rectangle2D field = new Rectangle2D.Double(
+                course.points().get(0).getX(), course.points().get(0).getY(), TOUCH_PT, TOUCH_PT);
+        course.points().forEach(field::add);
+        return field;
     }
 
     private void cross(Layout.Course under, Layout.Course over) {
@@ -42,12 +52,13 @@ final class LineCrossings {
             for (int k = 1; k < under.points().size(); k++) {
                 Point2D p = under.points().get(k - 1);
                 Point2D q = under.points().get(k);
+                if (!Line2D.linesIntersect(
+                        a.getX(), a.getY(), b.getX(), b.getY(), p.getX(), p.getY(), q.getX(), q.getY())) {
+                    continue;
+                }
                 boolean level = Math.abs(a.getY() - b.getY()) < Math.abs(a.getX() - b.getX());
                 Point2D at = level ? new Point2D.Double(p.getX(), a.getY()) : new Point2D.Double(a.getX(), p.getY());
-                if (Line2D.linesIntersect(
-                                a.getX(), a.getY(), b.getX(), b.getY(), p.getX(), p.getY(), q.getX(), q.getY())
-                        && clear(at, a, b)
-                        && clear(at, p, q)) {
+                if (clear(at, a, b) && clear(at, p, q)) {
                     all.add(new Crossing(under, over, at, new Point2D.Double(level ? 1 : 0, level ? 0 : 1)));
                 }
             }

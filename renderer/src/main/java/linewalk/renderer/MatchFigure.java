@@ -6,7 +6,6 @@ import linewalk.renderer.iso.PortPlace;
 import linewalk.renderer.iso.Side;
 import linewalk.renderer.scheme.Figure;
 import linewalk.renderer.sheet.Canvas;
-import linewalk.renderer.sheet.Ink;
 import linewalk.renderer.sheet.Lettering;
 
 /** A line goes on elsewhere on the print: the same letter stands there. */
@@ -14,9 +13,14 @@ final class MatchFigure implements Figure {
 
     /** Room for two letters: which ones they are is settled when all pages are. */
     private static final double DISC_PT = Lettering.widthPt("WW", Lettering.TEXT_PT) + 6;
+    /** The word stands above the numbers: nearly all marks are of one size, whichever pages they name. */
+    private static final double WORDS_PT = Lettering.widthPt("page", Lettering.TEXT_PT) + 1;
+
+    /** The last row needs no leading below it. */
+    private static final double BELOW_PT = Lettering.LEADING_PT - Lettering.TEXT_PT;
 
     private final Supplier<String> letter;
-    private final String pages;
+    private final TextStack words = new TextStack(WORDS_PT);
     private final boolean above;
 
     /**
@@ -26,18 +30,18 @@ final class MatchFigure implements Figure {
      */
     MatchFigure(Supplier<String> letter, int here, List<Integer> pages, boolean above) {
         this.letter = letter;
-        this.pages = MatchMarks.where(here, pages);
+        words.plain(MatchMarks.where(here, pages));
         this.above = above;
     }
 
     @Override
     public double widthPt() {
-        return DISC_PT + 3 + Lettering.widthPt(pages, Lettering.TEXT_PT) + 2;
+        return DISC_PT + 3 + WORDS_PT + 2;
     }
 
     @Override
     public double heightPt() {
-        return DISC_PT;
+        return Math.max(DISC_PT, words.heightPt() - BELOW_PT);
     }
 
     @Override
@@ -45,11 +49,11 @@ final class MatchFigure implements Figure {
         return new PortPlace(above ? Side.BOTTOM : Side.TOP, DISC_PT / 2);
     }
 
+    /** The disc stands at the end of its line. */
     @Override
     public void paint(Canvas c, double xPt, double yPt) {
         double r = DISC_PT / 2;
-        MatchMarks.paint(c, letter.get(), xPt + r, yPt + r, "", false);
-        c.pen(Ink.BLACK, Ink.line(1));
-        c.text(pages, xPt + 2 * r + 3, yPt + r + 3.6, Lettering.TEXT_PT);
+        MatchMarks.paint(c, letter.get(), xPt + r, above ? yPt + heightPt() - r : yPt + r, "", false);
+        words.paint(c, xPt + DISC_PT + 3, yPt + (heightPt() - words.heightPt() + BELOW_PT) / 2);
     }
 }

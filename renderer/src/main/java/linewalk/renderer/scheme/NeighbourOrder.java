@@ -2,7 +2,7 @@ package linewalk.renderer.scheme;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -30,6 +30,7 @@ final class NeighbourOrder {
 
     private final List<Layer> layers;
     private final Map<LPort, GapTree> trees = new IdentityHashMap<>();
+    private final Map<Integer, List<GapTree>> treesOfGaps = new HashMap<>();
     private final Set<LNode> turns = Collections.newSetFromMap(new IdentityHashMap<>());
     private boolean turnsCount;
 
@@ -93,11 +94,11 @@ final class NeighbourOrder {
     }
 
     private int crossings(GapTree tree) {
-        return new HashSet<>(trees.values())
-                .stream()
-                        .filter(t -> t != tree && t.gap == tree.gap)
-                        .mapToInt(t -> tree.crossings(t, turnsCount))
-                        .sum();
+        int sum = 0;
+        for (GapTree other : treesOfGaps.get(tree.gap)) {
+            sum += other == tree ? 0 : tree.crossings(other, turnsCount);
+        }
+        return sum;
     }
 
     private void set(Layer layer, List<LNode> nodes) {
@@ -119,6 +120,7 @@ final class NeighbourOrder {
         }
         int layer = layers.indexOf(first.getNode().getLayer());
         GapTree tree = new GapTree(first.getSide() == PortSide.EAST ? layer : layer - 1);
+        treesOfGaps.computeIfAbsent(tree.gap, k -> new ArrayList<>()).add(tree);
         List<LPort> open = new ArrayList<>(List.of(first));
         trees.put(first, tree);
         for (int i = 0; i < open.size(); i++) {
@@ -296,6 +298,10 @@ final class NeighbourOrder {
     }
 
     private int crossings(List<GapTree[]> pairs) {
-        return pairs.stream().mapToInt(p -> p[0].crossings(p[1], turnsCount)).sum();
+        int sum = 0;
+        for (GapTree[] p : pairs) {
+            sum += p[0].crossings(p[1], turnsCount);
+        }
+        return sum;
     }
 }

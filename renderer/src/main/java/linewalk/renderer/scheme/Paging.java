@@ -104,7 +104,8 @@ public final class Paging {
         return pieces.alone(part, () -> {
             BitSet others = scheme.all();
             others.andNot(part);
-            return on(List.of(part), List.of(List.of(part), List.of(others)));
+            List<BitSet> page = List.of(part);
+            return on(page, List.of(page, List.of(others)));
         });
     }
 

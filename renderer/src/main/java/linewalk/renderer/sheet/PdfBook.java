@@ -5,6 +5,7 @@ import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2DFontTextDrawer;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.GregorianCalendar;
@@ -30,6 +31,9 @@ import org.apache.pdfbox.util.Matrix;
 /** A PDF in one file: the typeface embedded, an outline, links. */
 public final class PdfBook implements Book {
 
+    /** Of all books: what is read of it is kept. */
+    private static final TrueTypeFont TYPEFACE = typeface();
+
     final PDDocument doc = new PDDocument();
     final PdfOutline outline = new PdfOutline();
     /** Layers that a viewer can show and hide. */
@@ -37,7 +41,6 @@ public final class PdfBook implements Book {
 
     private final PdfLinks links = new PdfLinks();
     private final PdfBoxGraphics2DFontTextDrawer lettering = new PdfBoxGraphics2DFontTextDrawer();
-    private final TrueTypeFont typeface;
     private final LayerUtility layers = new LayerUtility(doc);
     private final Map<Original, PDFormXObject> forms = new HashMap<>();
     private final String title;
@@ -48,12 +51,18 @@ public final class PdfBook implements Book {
         this.title = title;
         this.date = date;
         size = new PDRectangle((float) widthPt, (float) heightPt);
+        lettering.registerFont(Lettering.FAMILY, PDType0Font.load(doc, TYPEFACE, true));
+    }
+
+    private static TrueTypeFont typeface() {
         try (InputStream in = Lettering.open()) {
-            typeface = new TTFParser().parse(new RandomAccessReadBuffer(in));
+            TrueTypeFont typeface = new TTFParser().parse(new RandomAccessReadBuffer(in));
+            // ligatures would be looked for in every text, which takes as long as all else that is drawn
+            typeface.setEnableGsub(false);
+            return typeface;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
-        // ligatures would be looked for in every text, which takes as long as all else that is drawn
-        typeface.setEnableGsub(false);
-        lettering.registerFont(Lettering.FAMILY, PDType0Font.load(doc, typeface, true));
     }
 
     @Override
@@ -124,6 +133,5 @@ public final class PdfBook implements Book {
     public void close() throws IOException {
         lettering.close();
         doc.close();
-        typeface.close();
     }
 }
