@@ -17,22 +17,25 @@ final class Beyond {
      * One end.
      *
      * @param reference id of the one that has no mate; else null
+     * @param caution what to beware of there, or null
      */
-    record Away(String words, String reference) {
+    record Away(String words, String reference, String caution) {
         static Away at(String words) {
-            return new Away(words, null);
+            return new Away(words, null, null);
         }
     }
 
     private final SetIndex index;
     private final Words words;
+    private final HeldEnergy energy;
     private final Set<String> lines = new HashSet<>();
     private final Set<Away> told = new HashSet<>();
     private final List<Away> ends = new ArrayList<>();
 
-    private Beyond(SetIndex index, Words words) {
+    private Beyond(SetIndex index, Words words, HeldEnergy energy) {
         this.index = index;
         this.words = words;
+        this.energy = energy;
     }
 
     /**
@@ -40,15 +43,15 @@ final class Beyond {
      *
      * @param shown ends that the print shows itself
      */
-    static List<Away> of(Line line, SetIndex index, Words words, Predicate<End> shown) {
-        Beyond beyond = new Beyond(index, words);
+    static List<Away> of(Line line, SetIndex index, Words words, HeldEnergy energy, Predicate<End> shown) {
+        Beyond beyond = new Beyond(index, words, energy);
         beyond.follow(line, shown);
         return beyond.ends;
     }
 
     /** Where a reference leads. */
-    static List<Away> of(Reference from, SetIndex index, Words words, Predicate<End> shown) {
-        Beyond beyond = new Beyond(index, words);
+    static List<Away> of(Reference from, SetIndex index, Words words, HeldEnergy energy, Predicate<End> shown) {
+        Beyond beyond = new Beyond(index, words, energy);
         beyond.across(from, shown);
         return beyond.ends;
     }
@@ -62,7 +65,7 @@ final class Beyond {
                 continue;
             }
             if (e instanceof End.AtPort p && index.part(p.component()) != null) {
-                tell(Away.at(part(index.part(p.component()), p.port())));
+                tell(part(index.part(p.component()), p.port()));
             } else if (e instanceof End.AtReference r && index.reference(r.reference()) != null) {
                 across(index.reference(r.reference()), shown);
             } else {
@@ -73,7 +76,8 @@ final class Beyond {
 
     private void across(Reference from, Predicate<End> shown) {
         if (from.mates().isEmpty()) {
-            tell(new Away("reference " + from.text() + ", " + words.address(from) + ": no mate found", from.id()));
+            tell(new Away(
+                    "reference " + from.text() + ", " + words.address(from) + ": no mate found", from.id(), null));
             return;
         }
         for (String mate : from.mates()) {
@@ -91,9 +95,12 @@ final class Beyond {
         }
     }
 
-    private String part(Component c, String port) {
+    private Away part(Component c, String port) {
+        String caution = energy.caution(c).orElse(null);
+        String called = caution == null ? c.tag() : words.called(c);
         String name = c.findPort(port).map(p -> p.name()).map(n -> " " + n).orElse("");
         String setting = words.setting(c);
-        return c.tag() + name + (setting.isEmpty() ? "" : ", " + setting) + ", " + words.address(c);
+        return new Away(
+                called + name + (setting.isEmpty() ? "" : ", " + setting) + ", " + words.address(c), null, caution);
     }
 }

@@ -2,6 +2,7 @@ package linewalk.renderer;
 
 import java.io.IOException;
 import linewalk.drawing.Component;
+import linewalk.drawing.Line;
 import linewalk.renderer.card.CardJob;
 import linewalk.renderer.card.JobCard;
 import linewalk.renderer.card.Naming;
@@ -30,6 +31,11 @@ final class CardPages {
         @Override
         public String item(Component c) {
             return words.balloon(c);
+        }
+
+        @Override
+        public String number(Line l) {
+            return words.number(l);
         }
     }
 

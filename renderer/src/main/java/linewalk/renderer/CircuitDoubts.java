@@ -86,7 +86,7 @@ final class CircuitDoubts {
         for (Line l : job.subject().excerpt().lines()) {
             if (l.confidence() < Doubts.SURE) {
                 Point at = l.ends().isEmpty() ? null : l.ends().get(0).place();
-                said.add(new Said("The joins of " + Words.called(l) + " are not sure", l.page(), at, Set.of(l.id())));
+                said.add(new Said("The joins of " + words.called(l) + " are not sure", l.page(), at, Set.of(l.id())));
             }
         }
         for (Component c : job.subject().excerpt().parts()) {

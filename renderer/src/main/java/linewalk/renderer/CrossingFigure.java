@@ -1,5 +1,6 @@
 package linewalk.renderer;
 
+import java.awt.Color;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -90,7 +91,7 @@ final class CrossingFigure implements Figure {
         }
         double w = boxWidthPt();
         double h = flags.size() * ROW_PT;
-        c.polygon(Ink.PALE, x, y, x + w, y, x + w, y + h, x, y + h);
+        c.polygon(Color.WHITE, x, y, x + w, y, x + w, y + h, x, y + h);
         c.pen(Ink.BLACK, Ink.line(0.9));
         c.rect(x, y, w, h);
         for (int i = 0; i < flags.size(); i++) {

@@ -7,16 +7,21 @@ import java.awt.geom.NoninvertibleTransformException;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import linewalk.drawing.Box;
 import linewalk.drawing.Component;
+import linewalk.drawing.Line;
 import linewalk.drawing.Point;
 import linewalk.drawing.Port;
 import linewalk.drawing.Sheet;
 import linewalk.linker.Leg;
+import linewalk.renderer.ink.ChangeMark;
 import linewalk.renderer.sheet.Canvas;
 import linewalk.renderer.sheet.Ink;
 import linewalk.renderer.sheet.Lettering;
@@ -106,6 +111,7 @@ final class CuttingPainter {
     /** The path's pieces on the page. */
     private List<List<Point2D>> overlay(Panel p, AffineTransform at, List<Rectangle2D> lettering) {
         List<List<Point2D>> lines = new ArrayList<>();
+        Map<Line, Line2D> changed = new LinkedHashMap<>();
         Stay stay = p.view().stay;
         stay.courses().forEach((leg, course) -> {
             LineLook look = LineLook.of(stay.lines().get(leg), job.moment());
@@ -115,10 +121,39 @@ final class CuttingPainter {
                             piece.stream().map(q -> at.transform(q, null)).toList();
                     lines.add(placed);
                     stretch(placed, look, s.seen(), lettering);
+                    if (look.changed() && s.seen()) {
+                        changed.merge(stay.lines().get(leg), longest(placed), CuttingPainter::longer);
+                    }
                 }
             }
         });
+        changed.values().forEach(l -> change(l, lettering));
         return lines;
+    }
+
+    private static Line2D longest(List<Point2D> points) {
+        return IntStream.range(1, points.size())
+                .mapToObj(i -> (Line2D) new Line2D.Double(points.get(i - 1), points.get(i)))
+                .reduce(CuttingPainter::longer)
+                .orElseThrow();
+    }
+
+    private static Line2D longer(Line2D a, Line2D b) {
+        return b.getP1().distance(b.getP2()) > a.getP1().distance(a.getP2()) ? b : a;
+    }
+
+    /** Off the lettering, and off the arrow near the middle. */
+    private void change(Line2D on, List<Rectangle2D> lettering) {
+        double reach = ChangeMark.SIZE_PT;
+        for (double share : new double[] {0.3, 0.7, 0.15, 0.85, 0.5}) {
+            double x = on.getX1() + share * (on.getX2() - on.getX1());
+            double y = on.getY1() + share * (on.getY2() - on.getY1());
+            Rectangle2D room = new Rectangle2D.Double(x - reach, y - reach, 2 * reach, 2 * reach);
+            if (lettering.stream().noneMatch(room::intersects)) {
+                ChangeMark.paintOnLine(c, x, y);
+                return;
+            }
+        }
     }
 
     private void stretch(List<Point2D> placed, LineLook look, boolean seen, List<Rectangle2D> lettering) {
@@ -203,7 +238,7 @@ final class CuttingPainter {
         }
         for (Leg.Through t : p.view().stay.parts()) {
             Rectangle2D outline = p.view().map(Stay.anchor(t));
-            if (p.shows(ViewCuts.center(outline)) && done.add(t.component().id())) {
+            if (p.shows(ViewCuts.center(outline)) && done.add(t.component().id() + Stay.anchor(t))) {
                 Rectangle2D near = placed(p, at, Stay.anchor(t));
                 number(near, names.balloon(t.component()), words.of(t), notes, ink);
             }
@@ -227,7 +262,8 @@ final class CuttingPainter {
     private void strays(Panel p, AffineTransform at, Notes notes) {
         for (Component part : job.set().components()) {
             if (part.page().equals(p.view().stay.page())
-                    && !job.subject().excerpt().parts().contains(part)) {
+                    && p.view().stay.parts().stream()
+                            .noneMatch(t -> t.component().equals(part))) {
                 seen(p, part).map(box -> placed(p, at, box)).ifPresent(near -> stray(near, words.ofStray(part), notes));
             }
         }
@@ -338,16 +374,35 @@ final class CuttingPainter {
         c.pen(Ink.BLACK, Ink.line(1));
         c.line(area.getX() + edge.getX(), area.getY() + edge.getY(), area.getX() + on.getX(), area.getY() + on.getY());
         String where = all.stream().anyMatch(o -> tells(o, m)) ? "" : MatchMarks.where(p.page(), m.otherPage());
-        MatchMarks.paint(c, m.letter(), area.getX() + on.getX(), area.getY() + on.getY(), where, isBeside(p, m));
+        double x = area.getX() + on.getX();
+        double y = area.getY() + on.getY();
+        if (isBeside(p, m) || !isCrowded(m, all)) {
+            MatchMarks.paint(c, m.letter(), x, y, where, isBeside(p, m));
+        } else {
+            MatchMarks.paint(c, m.letter(), x, y, "", false);
+            double words = Lettering.widthPt(where, Lettering.TEXT_PT);
+            c.text(where, x - MatchMarks.radiusPt(m.letter()) - 3 - words, y + 3.6, Lettering.TEXT_PT);
+        }
+    }
+
+    /** A letter so close on its right that words do not go between, and room on its left. */
+    private static boolean isCrowded(PanelCuts.Mark m, List<PanelCuts.Mark> all) {
+        return all.stream().anyMatch(o -> stands(o, m, 0, MatchMarks.PAGE_PT) && o.otherPage() != m.otherPage())
+                && all.stream().noneMatch(o -> stands(o, m, -2 * MatchMarks.PAGE_PT, 0));
+    }
+
+    /** So far to the right of a letter, at the same height. */
+    private static boolean stands(PanelCuts.Mark o, PanelCuts.Mark m, double fromPt, double toPt) {
+        double dx = o.place().getX() - m.place().getX();
+        return o != m
+                && dx > fromPt
+                && dx < toPt
+                && Math.abs(o.place().getY() - m.place().getY()) < 0.01;
     }
 
     /** Of letters that stand side by side and lead to the same page, the last names it. */
     private static boolean tells(PanelCuts.Mark last, PanelCuts.Mark m) {
-        double dx = last.place().getX() - m.place().getX();
-        return last.otherPage() == m.otherPage()
-                && dx > 0
-                && dx < MatchMarks.PAGE_PT
-                && Math.abs(last.place().getY() - m.place().getY()) < 0.01;
+        return last.otherPage() == m.otherPage() && stands(last, m, 0, MatchMarks.PAGE_PT);
     }
 
     static boolean isBeside(Panel p, PanelCuts.Mark m) {

@@ -52,6 +52,9 @@ final class CuttingWords {
         } else if (now != null && !now.isRest()) {
             text.plain("drawn at rest; shifted: " + String.join(" or ", now.by()));
         }
+        if (job.moment().hasChanged(c)) {
+            text.plain("changed in this step");
+        }
         energy.caution(c).ifPresent(text::loud);
     }
 

@@ -25,7 +25,7 @@ final class CuttingsLegend {
         marks.add(new Picture.Mark(
                 classified
                         ? "A band of the class's colour over the original" + arrows
-                        : "A band over the original" + arrows + "; no step, so no pressures",
+                        : "A band over the original" + arrows + ", as drawn at rest: lines may be under pressure",
                 (c, x, y) -> {
                     c.pen(Ink.BLACK, Ink.line(1.2));
                     c.line(x, y + 10, x + 44, y + 10);

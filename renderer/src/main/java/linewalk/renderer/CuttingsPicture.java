@@ -228,11 +228,12 @@ final class CuttingsPicture implements Picture {
     @Override
     public List<String> remarks() {
         List<String> remarks = new ArrayList<>();
+        Words words = new Words(job);
         List<PageKey> missing = new ArrayList<>();
         for (Stay s : stays) {
             s.alongs().stream()
                     .filter(a -> !isTraced(s, a))
-                    .forEach(a -> remarks.add(Words.capital(Words.called(a.line())) + " on "
+                    .forEach(a -> remarks.add(Words.capital(words.called(a.line())) + " on "
                             + job.set().address(s.page(), a.from().place())
                             + " was never traced on the drawing and is not drawn over."));
             if (!missing.contains(s.page()) && sources.original(s.page()).isEmpty()) {

@@ -129,7 +129,7 @@ final class Doubts {
         } else if (leg instanceof Leg.Along a && a.line().confidence() < SURE) {
             String where = job.set().address(a.line().page(), a.from().place());
             add(
-                    "The joins of " + Words.called(a.line()) + " at " + where + " are not sure",
+                    "The joins of " + words.called(a.line()) + " at " + where + " are not sure",
                     a.line().page(),
                     middle(a),
                     i);

@@ -76,7 +76,6 @@ final class DrawnLegend {
     private void figures(boolean framed) {
         if (built.scheme().nodes().stream().anyMatch(n -> n.figure() instanceof CrossingFigure)) {
             add("From sheet to sheet: both addresses", (c, x, y) -> {
-                c.polygon(Ink.PALE, x + 4, y - 1, x + 40, y - 1, x + 40, y + 8, x + 4, y + 8);
                 c.pen(Ink.BLACK, Ink.line(0.9));
                 c.rect(x + 4, y - 1, 36, 9);
                 c.rect(x + 4, y + 12, 36, 9);

@@ -67,9 +67,17 @@ final class DrawnPicture implements Picture {
     public void paint(int page, Page on, Rectangle2D area) {
         Layout layout = layouts.get(page);
         AffineTransform at = onPage(layout, area);
+        double scale = at.getScaleX();
+        Rectangle2D field = new Rectangle2D.Double(
+                (area.getX() - at.getTranslateX()) / scale,
+                (area.getY() - at.getTranslateY()) / scale,
+                area.getWidth() / scale,
+                area.getHeight() / scale);
         SchemePainter painter = new SchemePainter(job, layout, built, ways, drilled);
         Marked.field(
-                on.canvas(), area, c -> c.in(at.getTranslateX(), at.getTranslateY(), at.getScaleX(), painter::paint));
+                on.canvas(),
+                area,
+                c -> c.in(at.getTranslateX(), at.getTranslateY(), scale, in -> painter.paint(in, field)));
     }
 
     /** Enlarged a little where there is room, in the middle of the area. */
@@ -124,7 +132,7 @@ final class DrawnPicture implements Picture {
         List<String> remarks = new ArrayList<>();
         for (Line line : job.subject().excerpt().lines()) {
             if (line.runs().isEmpty()) {
-                remarks.add("A line was joined by hand (" + Words.called(line)
+                remarks.add("A line was joined by hand (" + new Words(job).called(line)
                         + "): nobody has followed its course on the drawing.");
             }
         }

@@ -23,11 +23,13 @@ final class LineLabels {
 
     private final Layout layout;
     private final SchemeBuilder.Built built;
+    private final SetIndex index;
     private final List<Rectangle2D> frames;
     private final List<Rectangle2D> taken = new ArrayList<>();
 
     /** @param frames whose outlines the labels keep off */
-    LineLabels(Layout layout, SchemeBuilder.Built built, List<Rectangle2D> frames) {
+    LineLabels(Layout layout, SchemeBuilder.Built built, SetIndex index, List<Rectangle2D> frames) {
+        this.index = index;
         this.frames = frames;
         this.layout = layout;
         this.built = built;
@@ -45,7 +47,7 @@ final class LineLabels {
     void paint(Canvas c) {
         Set<String> told = new HashSet<>();
         for (Layout.Course course : layout.courses()) {
-            String label = built.strands().get(course.net().name()).line().label();
+            String label = index.number(built.strands().get(course.net().name()).line());
             if (label != null && !told.contains(label) && !isAtCrossing(course)) {
                 Rectangle2D room = room(course.points(), Lettering.widthPt(label, Lettering.TEXT_PT));
                 if (room != null) {

@@ -32,7 +32,7 @@ final class LineLegend {
         }
         for (LineKind k : kinds) {
             String kind = Words.capital(k.name().toLowerCase(java.util.Locale.ROOT));
-            marks.add(sample(kind + " line; no step, so no pressures", LineLook.style(k)));
+            marks.add(sample(kind + " line, as drawn at rest: may be under pressure", LineLook.style(k)));
         }
         return marks;
     }
@@ -53,7 +53,8 @@ final class LineLegend {
             case INTENSIFIED -> "above pump pressure";
             case REDUCED -> "behind a reducing valve";
             case METERED -> "behind a throttle";
-            case HELD -> "LOCKED IN under load or gas; block and release before work";
+            case HELD ->
+                "under load or gas, LOCKED IN unless an arrow shows it let down; block and release before work";
             case RETURN -> "on its way to the tank";
             case INTAKE -> "from the tank to a pump";
             case DRAIN -> "leak oil to the tank";

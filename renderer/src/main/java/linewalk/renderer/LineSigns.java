@@ -14,6 +14,7 @@ import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import linewalk.renderer.ink.ChangeMark;
+import linewalk.renderer.ink.LinePattern;
 import linewalk.renderer.ink.LineStyle;
 import linewalk.renderer.scheme.Layout;
 import linewalk.renderer.scheme.Net;
@@ -74,6 +75,9 @@ final class LineSigns {
 
     private static final double LONG_PT = 240;
     private static final double LEAST_MARKED_PT = 14;
+    /** What a line's pattern is known by stays beside a mark. */
+    private static final double LEAST_PATTERN_PT = 32;
+
     private static final double MARK_REACH_PT = ChangeMark.SIZE_PT / 2 + 2;
     /** How far another line keeps off a sign. */
     private static final double OFF_LINES_PT = 5;
@@ -100,7 +104,7 @@ final class LineSigns {
         layout.courses().stream().filter(changed).forEach(c -> nets.computeIfAbsent(
                         c.net().name(), k -> new ArrayList<>())
                 .add(c));
-        nets.values().forEach(signs::change);
+        nets.values().forEach(net -> signs.change(net, styles));
         return signs;
     }
 
@@ -167,10 +171,11 @@ final class LineSigns {
     }
 
     /** One mark a line is enough. Where there is no room beside arrows, they give way. */
-    private void change(List<Layout.Course> net) {
+    private void change(List<Layout.Course> net, Function<Layout.Course, LineStyle> styles) {
         List<Change> free = net.stream()
                 .flatMap(course -> stretches(course).stream())
-                .filter(s -> s.lengthPt() > LEAST_MARKED_PT)
+                .filter(s -> s.lengthPt()
+                        > (styles.apply(s.course).pattern() == LinePattern.SOLID ? LEAST_MARKED_PT : LEAST_PATTERN_PT))
                 .sorted(Comparator.comparingDouble(s -> -Math.round(s.lengthPt())))
                 .flatMap(LineSigns::spots)
                 .filter(x -> changes.stream().allMatch(c -> c.at.distance(x.at) > 2 * MARK_REACH_PT))

@@ -36,7 +36,7 @@ final class PartWords {
             String expected = expected(c);
             text.plain(setting.isEmpty() || expected.isEmpty() ? setting + expected : setting + "; " + expected);
             state(c, text);
-            text.quiet(place(c));
+            text.plain(place(c));
             energy.caution(c).ifPresent(text::loud);
         }
         text.doubts(doubts.about(c.id()));

@@ -82,8 +82,11 @@ final class PlaceFrames {
         return frames;
     }
 
-    void paint(Canvas c) {
+    /** @param field that no frame may leave */
+    void paint(Canvas c, Rectangle2D field) {
         c.pen(Ink.GREY, Ink.dashed(0.9, 12, 3, 2, 3));
-        frames.forEach(f -> c.rect(f.getX(), f.getY(), f.getWidth(), f.getHeight()));
+        frames.stream()
+                .map(field::createIntersection)
+                .forEach(f -> c.rect(f.getX(), f.getY(), f.getWidth(), f.getHeight()));
     }
 }

@@ -53,6 +53,7 @@ final class PrintMarks {
         c.polygon(Color.WHITE, six);
         c.pen(Ink.DOUBT, Ink.line(1.8));
         c.outline(six);
+        c.pen(Ink.BLACK, Ink.line(1));
         c.textAround(mark, xPt, yPt, Lettering.TEXT_PT);
     }
 }

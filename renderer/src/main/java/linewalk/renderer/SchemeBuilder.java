@@ -263,6 +263,9 @@ final class SchemeBuilder {
             List<Doubts.Doubt> some = end.reference() == null ? List.of() : doubts.about(end.reference());
             marked.addAll(some);
             text.item(end.words() + some.stream().map(d -> " " + d.mark()).collect(Collectors.joining()));
+            if (end.caution() != null) {
+                text.loud(end.caution());
+            }
         }
         return new StubFigure(text, style(s), upwards);
     }

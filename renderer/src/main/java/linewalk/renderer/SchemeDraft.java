@@ -41,6 +41,7 @@ final class SchemeDraft {
     private final PrintJob job;
     private final SetIndex index;
     private final Words words;
+    private final HeldEnergy energy;
     private final Map<String, Integer> partSpots = new LinkedHashMap<>();
     private final Map<String, Integer> crossingSpots = new HashMap<>();
     private final Set<String> shownLines = new TreeSet<>();
@@ -50,6 +51,7 @@ final class SchemeDraft {
         this.job = job;
         this.index = index;
         this.words = new Words(job);
+        energy = new HeldEnergy(job.moment(), index);
         for (Component c : job.subject().excerpt().parts()) {
             if (c.kind() == Kind.TANK) {
                 shownTanks.add(c.id());
@@ -110,7 +112,7 @@ final class SchemeDraft {
         } else if (partSpots.containsKey(c.id()) || isInstrument(c)) {
             strand.meets.add(new Meet(spot(c), p.port()));
         } else {
-            strand.away.addAll(Beyond.of(strand.line, index, words, e -> !e.equals(p)));
+            strand.away.addAll(Beyond.of(strand.line, index, words, energy, e -> !e.equals(p)));
         }
     }
 
@@ -125,7 +127,7 @@ final class SchemeDraft {
                 .filter(x -> index.atReference(x.id()).stream().anyMatch(l -> shownLines.contains(l.id())))
                 .toList();
         if (shown.size() < 2) {
-            strand.away.addAll(Beyond.of(r, index, words, e -> false));
+            strand.away.addAll(Beyond.of(r, index, words, energy, e -> false));
             return;
         }
         String key = crossing.get(0).id();
@@ -139,7 +141,8 @@ final class SchemeDraft {
             crossing.stream()
                     .filter(x -> !shown.contains(x))
                     .flatMap(x -> index.atReference(x.id()).stream())
-                    .forEach(l -> strand.away.addAll(Beyond.of(l, index, words, e -> e instanceof End.AtReference)));
+                    .forEach(l ->
+                            strand.away.addAll(Beyond.of(l, index, words, energy, e -> e instanceof End.AtReference)));
         }
     }
 
@@ -157,6 +160,7 @@ final class SchemeDraft {
                             line,
                             index,
                             words,
+                            energy,
                             e -> e instanceof End.AtPort p && p.port().equals(port.id())));
                     strands.add(strand);
                 }

@@ -40,15 +40,16 @@ final class SchemePainter {
         this.built = built;
         this.drilled = drilled;
         sides = new SideLines(layout);
-        crossings = new LineCrossings(layout, c -> style(c).breadthPt());
+        crossings = new LineCrossings(layout, c -> style(c).bareWidthPt(), c -> style(c).breadthPt());
         this.signs = LineSigns.of(layout, ways::at, this::style, c -> look(c).changed());
     }
 
-    void paint(Canvas c) {
+    /** @param field of the page, as the layout measures */
+    void paint(Canvas c, Rectangle2D field) {
         PlaceFrames frames = new PlaceFrames(layout, built, job.set().enclosures());
-        frames.paint(c);
+        frames.paint(c, field);
         channels(c);
-        for (Layout.Course course : layout.courses()) {
+        for (Layout.Course course : crossings.order()) {
             onLayer(
                     c,
                     strand(course),
@@ -61,7 +62,7 @@ final class SchemePainter {
         signs.changes()
                 .forEach(x ->
                         onLayer(c, strand(x.course()), on -> ChangeMark.paintOnLine(on, x.at().getX(), x.at().getY())));
-        new LineLabels(layout, built, frames.frames()).paint(c);
+        new LineLabels(layout, built, new SetIndex(job.set()), frames.frames()).paint(c);
         layout.places().forEach((node, at) -> node(c, node, at));
     }
 

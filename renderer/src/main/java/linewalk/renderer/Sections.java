@@ -1,6 +1,7 @@
 package linewalk.renderer;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -36,10 +37,10 @@ final class Sections {
     static List<Row> of(PrintJob job, Doubts doubts, Picture picture, double widthPt) {
         Sections s = new Sections(job, doubts, widthPt);
         s.shifts();
+        s.cautions();
         s.doubts(picture);
         s.table();
         s.legend(picture.legend());
-        s.cautions();
         s.walk();
         s.sheets();
         return s.rows;
@@ -70,7 +71,7 @@ final class Sections {
                     "",
                     0,
                     job.subject().isPath()
-                            ? "None on this path. That does not prove the drawing right. Of its branches nothing is said."
+                            ? "None on this path. That does not prove the drawing right. Its branches were not checked."
                             : "None in this circuit. That does not prove the drawing right."));
         }
         for (Doubts.Doubt d : doubts.all()) {
@@ -109,7 +110,7 @@ final class Sections {
         double w = text.widthPt();
         List<Double> widths = List.of(32.0, 62.0, 74.0, w * 0.52 - 74, w * 0.48 - 94);
         rows.add(text.cells(widths, List.of("Item", "Tag", "Sheet", "Description", "Setting"), true));
-        for (Component c : components()) {
+        for (Component c : listed()) {
             String address = words.address(c).replaceFirst("^sheet ", "");
             rows.add(text.cells(
                             widths,
@@ -120,7 +121,7 @@ final class Sections {
         rows.add(Row.gap(4));
     }
 
-    /** Of a circuit, gauges and test points on its lines come last. */
+    /** Of a circuit, with the gauges and test points on its lines. */
     private Set<Component> components() {
         Set<Component> parts = new LinkedHashSet<>(job.subject().excerpt().parts());
         SetIndex index = new SetIndex(job.set());
@@ -132,6 +133,15 @@ final class Sections {
                     .map(e -> index.part(((End.AtPort) e).component()))
                     .filter(c -> c != null && SchemeDraft.isInstrument(c))
                     .forEach(parts::add);
+        }
+        return parts;
+    }
+
+    /** A path in its order; a circuit by item number, those without one last. */
+    private List<Component> listed() {
+        List<Component> parts = new ArrayList<>(components());
+        if (!job.subject().isPath()) {
+            parts.sort(Comparator.comparingInt(c -> words.item(c.tag()).orElse(Integer.MAX_VALUE)));
         }
         return parts;
     }
@@ -152,8 +162,9 @@ final class Sections {
     }
 
     private void cautions() {
-        rows.addAll(text.heading("Before you open anything"));
-        Cautions.ALL.forEach(c -> rows.addAll(text.paragraph("\u2022", 12, c)));
+        List<Row> all = new ArrayList<>(text.heading("Before you open anything"));
+        Cautions.ALL.forEach(c -> all.addAll(text.paragraph("\u2022", 12, c)));
+        rows.addAll(Row.together(all));
     }
 
     private void walk() {

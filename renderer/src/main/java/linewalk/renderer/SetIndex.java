@@ -53,6 +53,19 @@ final class SetIndex {
         return atReference.getOrDefault(reference, List.of());
     }
 
+    /** The number of a line; null where it stands at a reference and may be of the branch that leads there alone. */
+    String number(Line line) {
+        List<String> told = line.ends().stream()
+                .filter(End.AtReference.class::isInstance)
+                .map(e -> references.get(((End.AtReference) e).reference()))
+                .filter(r -> r != null && r.label() != null)
+                .map(Reference::label)
+                .distinct()
+                .toList();
+        boolean divides = line.ends().size() > 2;
+        return divides && told.contains(line.label()) ? null : line.label();
+    }
+
     /** A reference with all that it is mated to, directly or over others, in the order of their ids. */
     List<Reference> crossing(Reference of) {
         TreeSet<String> ids = new TreeSet<>(List.of(of.id()));

@@ -6,6 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import linewalk.drawing.Box;
 import linewalk.drawing.Component;
@@ -24,6 +26,7 @@ import linewalk.linker.Leg;
  *
  * @param entry null where the trace starts
  * @param exit null where the trace ends
+ * @param beside other parts at the ends of a circuit's lines
  * @param references where it enters and leaves; of a circuit, all at its lines
  * @param courses by leg, the drawn way; a line whose course was never traced has none
  * @param lines by leg, the line of each course
@@ -35,6 +38,7 @@ record Stay(
         int firstLeg,
         int lastLeg,
         List<Leg.Through> parts,
+        List<Leg.Through> beside,
         List<Leg.Along> alongs,
         List<Reference> references,
         Map<Integer, List<Point>> courses,
@@ -96,7 +100,7 @@ record Stay(
         List<Reference> references = Stream.of(Optional.ofNullable(entry), Optional.ofNullable(exit))
                 .flatMap(Optional::stream)
                 .toList();
-        return new Stay(page, entry, exit, from, to, parts, alongs, references, courses, lines);
+        return new Stay(page, entry, exit, from, to, parts, List.of(), alongs, references, courses, lines);
     }
 
     /** What a circuit has on each sheet; nothing is entered or left. Courses are the runs of its lines. */
@@ -122,7 +126,19 @@ record Stay(
             }
         }
         circuit.parts().forEach(c -> parts(c, circuit, on(c.page(), stays).parts));
+        beside(circuit, set).forEach(c -> parts(c, circuit, on(c.page(), stays).beside));
         return List.copyOf(stays.values());
+    }
+
+    private static List<Component> beside(Excerpt circuit, DrawingSet set) {
+        Set<String> ends = circuit.lines().stream()
+                .flatMap(l -> l.ends().stream())
+                .filter(End.AtPort.class::isInstance)
+                .map(e -> ((End.AtPort) e).component())
+                .collect(Collectors.toSet());
+        return set.components().stream()
+                .filter(c -> ends.contains(c.id()) && !circuit.parts().contains(c))
+                .toList();
     }
 
     private static Stay on(PageKey page, Map<PageKey, Stay> stays) {
@@ -134,6 +150,7 @@ record Stay(
                         null,
                         0,
                         0,
+                        new ArrayList<>(),
                         new ArrayList<>(),
                         new ArrayList<>(),
                         new ArrayList<>(),
@@ -163,7 +180,7 @@ record Stay(
     List<Box> keys(List<SourceLetters.Letter> letters, double scale) {
         double less = 1 / Math.max(1, scale);
         List<Box> keys = new ArrayList<>();
-        for (Leg.Through t : parts) {
+        for (Leg.Through t : Stream.concat(parts.stream(), beside.stream()).toList()) {
             Box around = around(t, less);
             keys.add(SourceLetters.word(t.component().tag(), letters, anchor(t), DESIGNATION_REACH_PT)
                     .map(w -> around.union(w.grow(AROUND_DESIGNATION_PT * less)))

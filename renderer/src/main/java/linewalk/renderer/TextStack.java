@@ -11,7 +11,6 @@ final class TextStack {
 
     private enum Weight {
         PLAIN,
-        QUIET,
         /** White on black: must not be overlooked. */
         LOUD
     }
@@ -40,10 +39,6 @@ final class TextStack {
 
     void plain(String text) {
         add(text, Weight.PLAIN);
-    }
-
-    void quiet(String text) {
-        add(text, Weight.QUIET);
     }
 
     void loud(String text) {
@@ -134,7 +129,7 @@ final class TextStack {
             c.pen(Ink.BLACK, Ink.line(1));
             return;
         }
-        c.pen(r.weight == Weight.QUIET ? Ink.GREY : Ink.BLACK, Ink.line(1));
+        c.pen(Ink.BLACK, Ink.line(1));
         c.text(r.text, x, base, Lettering.TEXT_PT);
     }
 }

@@ -1,7 +1,6 @@
 package linewalk.renderer;
 
 import java.util.List;
-import java.util.stream.Collectors;
 import linewalk.renderer.ink.ChangeMark;
 import linewalk.renderer.sheet.Canvas;
 import linewalk.renderer.sheet.Ink;
@@ -48,14 +47,13 @@ final class TitleStrip {
         String word = "changed";
         double left = rightPt - Lettering.widthPt(word, Lettering.TEXT_PT);
         ChangeMark.paint(c, left - ChangeMark.SIZE_PT, yPt + 9.4);
-        c.pen(Ink.GREY, Ink.line(1));
+        c.pen(Ink.BLACK, Ink.line(1));
         c.text(word, left, yPt + 13, Lettering.TEXT_PT);
     }
 
     private static void paint(Canvas c, Cell cell, double x, double y, double widthPt) {
-        c.pen(Ink.GREY, Ink.line(1));
-        c.text(cell.label(), x, y + 13, Lettering.TEXT_PT);
         c.pen(Ink.BLACK, Ink.line(1));
+        c.text(cell.label(), x, y + 13, Lettering.TEXT_PT);
         double size = Lettering.HEAD_PT;
         if (Lettering.wrap(cell.value(), size, widthPt).size() > 3) {
             size = Lettering.TEXT_PT;
@@ -86,9 +84,7 @@ final class TitleStrip {
     }
 
     private List<Cell> cells(int page, int pages) {
-        String sheets = Sections.sheets(job).stream()
-                .map(s -> s.name() + (s.revision() == null ? "" : " rev " + s.revision()))
-                .collect(Collectors.joining("; "));
+        String step = job.step() == null ? "" : "Step " + job.step().number() + ", ";
         return List.of(
                 new Cell(0.25, "Drawing set", SheetTitles.set(job)),
                 new Cell(
@@ -96,7 +92,7 @@ final class TitleStrip {
                         job.subject().isPath() ? "Flow path" : "Circuit",
                         Words.capital(job.subject().title()) + doubtful()),
                 new Cell(0.23, STATE, new Words(job).condition()),
-                new Cell(0.16, "Source sheets", sheets),
-                new Cell(0.16, "Date, page", job.date() + ", page " + page + " of " + pages));
+                new Cell(0.16, "Source sheets", SheetRevisions.of(Sections.sheets(job))),
+                new Cell(0.16, "Page, date", step + "page " + page + " of " + pages + "; " + job.date()));
     }
 }

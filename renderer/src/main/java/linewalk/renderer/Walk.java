@@ -57,7 +57,7 @@ final class Walk {
     }
 
     private int along(String lead, Leg.Along along, int i) {
-        String text = lead + Words.called(along.line());
+        String text = lead + Words.called(along.line(), number(along, i));
         String course = along.line().runs().isEmpty() ? " (joined by hand; its course is not drawn)" : "";
         if (at(i + 1) instanceof Leg.Across across) {
             sentences.add(Words.sentence(
@@ -76,6 +76,17 @@ final class Walk {
                 : "; the walk stops there, " + address(along);
         sentences.add(Words.sentence(text, course, to, doubts.mention(i)));
         return i + 1;
+    }
+
+    /** Beside a crossing it is the one that stands there. */
+    private String number(Leg.Along along, int i) {
+        if (at(i + 1) instanceof Leg.Across next && next.from().label() != null) {
+            return next.from().label();
+        }
+        if (i > 0 && at(i - 1) instanceof Leg.Across before && before.to().label() != null) {
+            return before.to().label();
+        }
+        return words.number(along.line());
     }
 
     private String address(Leg.Along along) {

@@ -21,6 +21,8 @@ import linewalk.linker.Trace;
 final class Words {
 
     private final PrintJob job;
+    /** Made when a line is first named. */
+    private SetIndex index;
 
     Words(PrintJob job) {
         this.job = job;
@@ -93,12 +95,23 @@ final class Words {
         return text.replaceAll("\\s+", "").toLowerCase(java.util.Locale.ROOT);
     }
 
-    static String called(Line line) {
+    /** Null where it has none of its own. */
+    String number(Line line) {
+        index = index == null ? new SetIndex(job.set()) : index;
+        return index.number(line);
+    }
+
+    /** "line L-120 (25x2.5)". */
+    String called(Line line) {
+        return called(line, number(line));
+    }
+
+    /** @param number null where it has none */
+    static String called(Line line, String number) {
         String kind =
                 line.kind() == LineKind.WORKING ? "" : line.kind().name().toLowerCase(java.util.Locale.ROOT) + " ";
-        String label = line.label() == null ? "" : " " + line.label();
         String size = line.size() == null ? "" : " (" + line.size() + ")";
-        return label.isEmpty() ? "an unnumbered " + kind + "line" + size : kind + "line" + label + size;
+        return number == null ? "an unnumbered " + kind + "line" + size : kind + "line " + number + size;
     }
 
     /** " from P to A", or empty where the ports have no letters. */

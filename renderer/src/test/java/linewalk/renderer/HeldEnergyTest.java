@@ -33,7 +33,7 @@ class HeldEnergyTest {
     @EnumSource(Look.class)
     void oilThatHoldsALoadIsToldAtTheActuator(Look look) {
         holding("L-2");
-        assertThat(picture(look, "held")).contains("HELD OIL: BLOCK LOAD");
+        assertThat(picture(look, "held")).contains("HELD: BLOCK LOAD");
     }
 
     @ParameterizedTest
@@ -51,10 +51,27 @@ class HeldEnergyTest {
         assertThat(picture(look, "elsewhere")).doesNotContain("BLOCK LOAD");
     }
 
+    @ParameterizedTest
+    @EnumSource(Look.class)
+    void atRestAValveThatHoldsLoadsWarnsOfOne(Look look) {
+        assertThat(picture(look, "free")).doesNotContain("MAY HOLD A LOAD");
+        Component valve = cards.bench.part(3, "1V3", Kind.COUNTERBALANCE_VALVE, 600, 200, "C@600,225");
+        cards.join("1A1:A", valve, "C");
+        assertThat(picture(look, "rest")).contains("MAY HOLD A LOAD");
+    }
+
+    @Test
+    void aBranchOfAPathSaysWhatIsStoredAtItsEnd() {
+        Component accumulator = cards.bench.part(1, "0Z6", Kind.ACCUMULATOR, 400, 200, "P@400,225");
+        cards.join("0P1:P", accumulator, "P");
+        assertThat(Prints.text(Prints.print(cards.job(), "energy-branch")))
+                .contains("accumulator 0Z6 P, sheet 1", "STORED PRESSURE");
+    }
+
     @Test
     void aPathSaysItToo() {
         holding("L-2");
         cards.bench.drawnTo(folder.resolve("bench.pdf"), 0).look = Look.CUTTINGS;
-        assertThat(Prints.text(Prints.print(cards.job(), "energy-path"))).contains("HELD OIL: BLOCK LOAD");
+        assertThat(Prints.text(Prints.print(cards.job(), "energy-path"))).contains("HELD: BLOCK LOAD");
     }
 }

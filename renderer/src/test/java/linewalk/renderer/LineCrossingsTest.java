@@ -28,7 +28,7 @@ class LineCrossingsTest {
     /** The picture of a black line along y = 50 after a second one was prepared for. */
     private static BufferedImage opened(Layout.Course first, Layout.Course second) {
         LineCrossings crossings =
-                new LineCrossings(new Layout(100, 100, Map.of(), List.of(first, second), List.of()), c -> 2);
+                new LineCrossings(new Layout(100, 100, Map.of(), List.of(first, second), List.of()), c -> 2, c -> 2);
         BufferedImage page = new BufferedImage(100, 100, BufferedImage.TYPE_INT_RGB);
         Graphics2D g = page.createGraphics();
         g.setColor(Color.WHITE);
@@ -46,12 +46,20 @@ class LineCrossingsTest {
 
     @Test
     void theLaterLineHasRoomOnBothSides() {
-        BufferedImage page = opened(line("A", 0, 50, 100, 50), line("B", 60, 0, 60, 100));
+        BufferedImage page = opened(line("A", -100, 50, 200, 50), line("B", 60, 0, 60, 100));
         assertThat(inked(page, 60)).isFalse();
         assertThat(inked(page, 57)).isFalse();
         assertThat(inked(page, 62)).isFalse();
         assertThat(inked(page, 54)).isTrue();
         assertThat(inked(page, 66)).isTrue();
+    }
+
+    @Test
+    void theShorterStretchStaysWhole() {
+        Layout.Course across = line("A", 0, 50, 100, 50);
+        Layout.Course stub = line("B", 60, 40, 60, 100);
+        Layout layout = new Layout(100, 100, Map.of(), List.of(stub, across), List.of());
+        assertThat(new LineCrossings(layout, c -> 2, c -> 2).order()).containsExactly(across, stub);
     }
 
     @Test
@@ -65,6 +73,7 @@ class LineCrossingsTest {
         LineCrossings crossings = new LineCrossings(
                 new Layout(
                         100, 100, Map.of(), List.of(line("A", 0, 50, 100, 50), line("B", 60, 0, 60, 100)), List.of()),
+                c -> 2,
                 c -> 2);
         assertThat(crossings.isFree(new Point2D.Double(64, 50), 6)).isFalse();
         assertThat(crossings.isFree(new Point2D.Double(80, 50), 6)).isTrue();

@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Test;
 class LineSignsTest {
 
     private static final LineStyle STYLE = new LineStyle(Color.BLUE, 2, LinePattern.BEADS);
+    private static final LineStyle PLAIN = new LineStyle(Color.BLUE, 2, LinePattern.SOLID);
     private static final double ARROW_PT = 12;
 
     private static Layout.Course line(String net, double... xyPt) {
@@ -30,6 +31,10 @@ class LineSignsTest {
 
     /** All lines have changed, and oil goes to the right and down in them. */
     private static LineSigns signs(Layout.Course... lines) {
+        return signs(STYLE, lines);
+    }
+
+    private static LineSigns signs(LineStyle style, Layout.Course... lines) {
         Layout layout = new Layout(300, 300, Map.of(), Arrays.asList(lines), List.of());
         return LineSigns.of(
                 layout,
@@ -38,7 +43,7 @@ class LineSignsTest {
                     double dx = tree.to(piece).getX() - tree.from(piece).getX();
                     return dx == 0 ? new Point2D.Double(0, 1) : new Point2D.Double(1, 0);
                 },
-                c -> STYLE,
+                c -> style,
                 c -> true);
     }
 
@@ -55,9 +60,15 @@ class LineSignsTest {
 
     @Test
     void onAShortLineTheArrowGivesWay() {
-        LineSigns signs = signs(line("L", 0, 0, 20, 0));
+        LineSigns signs = signs(PLAIN, line("L", 0, 0, 20, 0));
         assertThat(signs.arrows()).isEmpty();
         assertThat(signs.changes()).hasSize(1);
+    }
+
+    @Test
+    void aShortLineKeepsThePatternThatItIsKnownBy() {
+        assertThat(signs(line("L", 0, 0, 30, 0)).changes()).isEmpty();
+        assertThat(signs(PLAIN, line("L", 0, 0, 30, 0)).changes()).hasSize(1);
     }
 
     @Test
@@ -72,7 +83,7 @@ class LineSignsTest {
 
     @Test
     void theMarkGoesToAnotherStretchOfTheLineWhereOneIsFull() {
-        LineSigns signs = signs(line("L", 0, 0, 24, 0, 24, 20));
+        LineSigns signs = signs(PLAIN, line("L", 0, 0, 24, 0, 24, 20));
         assertThat(signs.arrows()).hasSize(1);
         assertThat(signs.changes()).singleElement().satisfies(c -> assertThat(c.at().getX())
                 .isEqualTo(24));
@@ -80,7 +91,7 @@ class LineSignsTest {
 
     @Test
     void theMarkKeepsOffTheEndsOfItsStretch() {
-        LineSigns signs = signs(line("L", 0, 0, 16, 0));
+        LineSigns signs = signs(PLAIN, line("L", 0, 0, 16, 0));
         assertThat(signs.changes()).singleElement().satisfies(c -> assertThat(c.at().getX())
                 .isBetween(6.0, 10.0));
     }

@@ -107,6 +107,14 @@ final class Alike {
         return a.text().equals(b.text()) && a.likelihood() > WELL;
     }
 
+    /** A sign that was not read, by others that look like it; null where they are few. */
+    ReadLetter overlooked(Seen seen, int sign) {
+        boolean blank = sign > 0 && seen.gap(sign) > blanks.limit(BLANK);
+        ReadLetter none = new ReadLetter(0, 0, 0, 0, blank, List.of());
+        ReadLetter by = weighed(seen.glimpses().get(sign), none);
+        return by == none ? null : by;
+    }
+
     /** A sign's readings, weighed with those of others that look like it. */
     ReadLetter weighed(Glimpse g, ReadLetter own) {
         Map<String, Double> votes = new TreeMap<>();

@@ -31,6 +31,9 @@ final class ScanLettering {
     /** A letter alone has no neighbours to bear it out. */
     private static final double ALONE = 0.55;
 
+    /** What is as tall as a capital is no speck. */
+    private static final double READ_TALL = 0.88;
+
     /** Of a size that no row has. */
     private static final double SURE = 0.85;
 
@@ -137,9 +140,18 @@ final class ScanLettering {
             List<ReadLetter> out = new ArrayList<>();
             for (int i = 0; i < letters.size(); i++) {
                 ReadLetter l = letters.get(i);
-                out.add(l == null ? null : alike.weighed(seen.glimpses().get(i), l));
+                out.add(
+                        l == null
+                                ? overlooked(i, alike)
+                                : alike.weighed(seen.glimpses().get(i), l));
             }
             return ReadRow.of(seen, out);
+        }
+
+        /** A letter that the reader saw as part of the one beside it. */
+        private ReadLetter overlooked(int sign, Alike alike) {
+            double cap = seen.image().cap() / seen.image().scale();
+            return seen.signs().get(sign).height() > READ_TALL * cap ? alike.overlooked(seen, sign) : null;
         }
     }
 

@@ -1,6 +1,7 @@
 package linewalk.renderer.card;
 
 import linewalk.drawing.Component;
+import linewalk.drawing.Line;
 
 /** How a print calls parts; its job card calls them the same. */
 public interface Naming {
@@ -15,4 +16,7 @@ public interface Naming {
 
     /** A dash where the set has given no item number. */
     String item(Component c);
+
+    /** A line's number; null where it has none of its own. */
+    String number(Line l);
 }

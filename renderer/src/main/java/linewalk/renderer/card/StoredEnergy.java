@@ -103,8 +103,9 @@ final class StoredEnergy {
         for (Line l : around.lines()) {
             PressureClass c = job.classOf(l);
             if (classes.contains(c) || c == null && classes.contains(PressureClass.UNKNOWN)) {
+                String number = job.names().number(l);
                 addresses
-                        .computeIfAbsent(l.label() == null ? "" : l.label(), k -> new LinkedHashSet<>())
+                        .computeIfAbsent(number == null ? "" : number, k -> new LinkedHashSet<>())
                         .add(address(l));
             }
         }

@@ -30,6 +30,11 @@ public record LineStyle(Color color, double widthPt, LinePattern pattern) {
         paint(c, List.of(new Point2D.Double(xPt, yPt + 10), new Point2D.Double(xPt + 44, yPt + 10)));
     }
 
+    /** From side to side where none of the pattern's marks stands. */
+    public double bareWidthPt() {
+        return pattern == LinePattern.ZIGZAG ? breadthPt() : widthPt;
+    }
+
     /** From side to side with all that the line carries: what crosses or stands beside it keeps clear of this. */
     public double breadthPt() {
         return Math.max(widthPt, pattern.breadthPt());

@@ -1,5 +1,8 @@
 package linewalk.renderer.sheet;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /**
  * One row of running text that is never divided.
  *
@@ -25,6 +28,16 @@ public record Row(double heightPt, boolean withNext, Painter painter, String hea
     @FunctionalInterface
     public interface Painter {
         void paint(Canvas canvas, double xPt, double yPt);
+    }
+
+    /** Rows that are never divided from each other. */
+    public static List<Row> together(List<Row> rows) {
+        List<Row> joined = new ArrayList<>(rows);
+        for (int i = 0; i + 1 < rows.size(); i++) {
+            Row r = rows.get(i);
+            joined.set(i, new Row(r.heightPt, true, r.painter, r.heading, r.about));
+        }
+        return joined;
     }
 
     public static Row gap(double heightPt) {
