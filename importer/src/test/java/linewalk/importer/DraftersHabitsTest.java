@@ -266,6 +266,45 @@ class DraftersHabitsTest {
         assertThat(Said.lines(r)).containsExactly("1V2 - to 2/B4");
     }
 
+    /** Down, across and up again, with arrow heads at both ends and a line through its middle: no reservoir. */
+    @Test
+    void linesThatMeetInTheShapeOfAReservoir() {
+        SheetReading r = Drawn.page()
+                .line(200, 200, 200, 330, 480, 330, 480, 200)
+                .line(340, 200, 340, 480)
+                .dot(340, 330, 3)
+                .line(196, 200, 200, 208, 204, 200)
+                .line(336, 200, 340, 208, 344, 200)
+                .line(476, 200, 480, 208, 484, 200)
+                .text(180, 180, "FR 3")
+                .text(180, 192, "C2")
+                .text(320, 180, "FR 4")
+                .text(320, 192, "C2")
+                .text(460, 180, "FR 2")
+                .text(460, 192, "B2")
+                .rect(320, 480, 360, 520)
+                .text(366, 503, "1V1")
+                .read();
+
+        assertThat(Said.references(r)).contains("3/C2 in", "4/C2 in", "2/B2 in");
+        assertThat(Said.tags(r)).containsExactly("1V1");
+    }
+
+    /** A side of it may be another stroke than its bottom. */
+    @Test
+    void aReservoirInTwoStrokes() {
+        SheetReading r = Drawn.page()
+                .line(300, 500, 700, 500, 700, 400)
+                .line(300, 500, 300, 400)
+                .text(310, 492, "TANK")
+                .rect(580, 280, 620, 320)
+                .text(624, 303, "1V1")
+                .line(600, 320, 600, 460)
+                .read();
+
+        assertThat(Said.lines(r)).containsExactly("1V1 - TANK");
+    }
+
     /** The words of other languages say which way the oil goes. */
     @Test
     void aFlagWithADoubleLineInGerman() {

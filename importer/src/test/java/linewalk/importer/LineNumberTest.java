@@ -36,6 +36,30 @@ class LineNumberTest {
                 .containsOnly(Map.entry("1V1 - 1V2", "HP-101"), Map.entry("1V3 - 1V4", "HP-102"));
     }
 
+    /** Most that look like it name figures. */
+    @Test
+    void aDesignationBesideItsFigureAndALineIsNoNumber() {
+        SheetReading r = Drawn.page()
+                .rect(180, 180, 220, 220)
+                .text(180, 174, "V101")
+                .rect(380, 180, 420, 220)
+                .text(380, 174, "V102")
+                .rect(180, 380, 220, 420)
+                .text(232, 412, "V103")
+                .rect(580, 380, 620, 420)
+                .text(632, 412, "V104")
+                .line(220, 400, 380, 400, 380, 470)
+                .line(620, 400, 800, 400, 800, 470)
+                .rect(360, 470, 400, 510)
+                .text(404, 493, "V105")
+                .rect(780, 470, 820, 510)
+                .text(824, 493, "V106")
+                .read();
+
+        assertThat(Said.tags(r)).contains("V103", "V104");
+        assertThat(r.lines()).allMatch(l -> l.label() == null);
+    }
+
     @Test
     void notWithOtherLetters() {
         assertThat(numbers(page().text(404, 550, "TP-102").read())).containsEntry("1V3 - 1V4", "none");

@@ -47,6 +47,44 @@ class NotLineTest {
         assertThat(Said.lines(r)).containsExactly("1V1 - 1V2");
     }
 
+    /** A pump's own control line leaves it close beside the outlet: the two are no shaft. */
+    @Test
+    void noControlLineBesideTheOutlet() {
+        SheetReading r = Drawn.page()
+                .circle(400, 400, 25)
+                .filled(400, 375, 394, 385, 406, 385)
+                .text(340, 380, "0P1")
+                .rect(380, 280, 420, 320)
+                .text(430, 303, "1V1")
+                .line(400, 375, 400, 320)
+                .pen(0.7, 3, 2)
+                .line(397, 375.2, 397, 369, 355, 369, 355, 430)
+                .read();
+
+        assertThat(Said.lines(r)).contains("0P1 - 1V1");
+    }
+
+    /** Float and rod of sensors in a reservoir. */
+    @Test
+    void whatHangsIntoAReservoir() {
+        SheetReading r = Drawn.page()
+                .line(300, 400, 300, 500, 700, 500, 700, 400)
+                .text(310, 492, "TANK")
+                .rect(390, 280, 410, 300)
+                .text(414, 294, "B1")
+                .line(400, 300, 400, 444)
+                .circle(400, 450, 6)
+                .line(386, 450, 394, 450)
+                .line(406, 450, 414, 450)
+                .rect(580, 280, 620, 320)
+                .text(624, 303, "1V1")
+                .line(600, 320, 600, 460)
+                .read();
+
+        assertThat(Said.lines(r)).containsExactly("1V1 - TANK");
+        assertThat(Said.component(r, "TANK").ports()).hasSize(1);
+    }
+
     /** ISO 1219-1: a shaft is a double line between motor and pump. */
     @Test
     void aShaft() {

@@ -431,6 +431,9 @@ final class SketchBook {
                 .line(0, -0.7, 0, -1.1)
                 .line(-0.7, -1.1, 0.7, -1.1)
                 .port("P", 0, 0.7, 0, 1));
+        add(TEST_POINT, "circle under an arch", null, s -> s.circle(0, 0, 0.5)
+                .arc(0, 0, 0.9, 170, 370)
+                .port("P", 0, 0.5, 0, 1));
         add(TEST_POINT, "chevrons", null, s -> s.circle(0, -1, 1)
                 .arrow(-0.45, -0.45, 0.5, -1.6)
                 .line(0, 0, 0, 0.8)

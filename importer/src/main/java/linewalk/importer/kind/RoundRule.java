@@ -9,12 +9,18 @@ import linewalk.drawing.Kind;
 import linewalk.drawing.Point;
 import linewalk.importer.page.Direction;
 import linewalk.importer.page.Segment;
+import linewalk.importer.symbol.Arc;
 
 /** Circles: pumps, motors and what drives them, gauges. */
 final class RoundRule {
 
     /** How much larger than its control's squares a machine is drawn at least. */
     private static final double LARGER = 1.1;
+
+    /** From the middle of a test point's ball to its arched cap, in balls. */
+    private static final double LEAST_ARCH = 0.6;
+
+    private static final double MOST_ARCH = 1.4;
 
     private final Picture p;
 
@@ -153,7 +159,19 @@ final class RoundRule {
                 && s.lengthPt() > 0.5 * c.sizePt()
                 && s.lengthPt() < 1.6 * c.sizePt());
         boolean inside = p.anySolid(s -> within(s.a(), c) && within(s.b(), c));
-        return bar && !inside ? Optional.of(Verdict.of(Kind.TEST_POINT, 0.75, "circle under a cap")) : Optional.empty();
+        boolean cap = bar || p.arcs().stream().anyMatch(a -> isArched(a, c, away));
+        return cap && !inside ? Optional.of(Verdict.of(Kind.TEST_POINT, 0.75, "circle under a cap")) : Optional.empty();
+    }
+
+    /** About half a circle around the ball, on the side away from its line. */
+    private static boolean isArched(Arc a, Shape c, Direction away) {
+        double r = a.bulge().distancePt(c.center()) / c.sizePt();
+        return r > LEAST_ARCH
+                && r < MOST_ARCH
+                && Direction.of(c.center(), a.bulge()).along(away) > 0.9
+                && a.chordPt() > c.sizePt()
+                && Stream.of(a.from(), a.to())
+                        .allMatch(e -> Math.abs(e.distancePt(c.center()) / c.sizePt() - r) < 0.2 * r);
     }
 
     /** An empty circle in the line with a straight bar at its rim, where a check valve has a seat. */

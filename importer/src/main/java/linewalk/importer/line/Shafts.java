@@ -20,12 +20,19 @@ final class Shafts {
 
     /** Edges this close are a shaft whatever their lengths, in diameters. */
     private static final double CLOSE = 0.25;
+    /** Edges shorter than this are a shaft only where they lead no further. */
+    private static final double STUB = 0.15;
 
     private static final double OFF_CENTRE = 0.15;
     private static final double UNLIKE = 0.3;
 
-    /** A leg of line work out of a circle. */
-    private record Edge(List<Run> leg, Outline circle, Point at, Direction inward, double lengthPt) {}
+    /**
+     * A leg of line work out of a circle.
+     *
+     * @param endsAlone nothing else is joined to its other end
+     */
+    private record Edge(
+            List<Run> leg, Outline circle, Point at, Direction inward, double lengthPt, boolean endsAlone) {}
 
     private final Set<Run> driving = Collections.newSetFromMap(new IdentityHashMap<>());
     private final double tolPt;
@@ -57,11 +64,38 @@ final class Shafts {
             for (Outline o : contact.body().outlines()) {
                 if (o.circle() && contact.runs().size() == 1 && o.edgeDistancePt(contact.place()) <= 2 * tolPt) {
                     List<Run> leg = Net.leg(contact);
+                    if (!isStraight(leg, contact) && end(leg, contact).body() != contact.body()) {
+                        continue;
+                    }
                     double lengthPt = leg.stream().mapToDouble(Run::lengthPt).sum();
-                    out.add(new Edge(leg, o, contact.place(), contact.run().outward(contact), lengthPt));
+                    out.add(new Edge(
+                            leg,
+                            o,
+                            contact.place(),
+                            contact.run().outward(contact),
+                            lengthPt,
+                            endsAlone(leg, contact, n)));
                 }
             }
         }
+    }
+
+    private static boolean endsAlone(List<Run> leg, Node from, Net net) {
+        return end(leg, from).free() || net.contacts().stream().allMatch(c -> c.body() == from.body());
+    }
+
+    private static Node end(List<Run> leg, Node from) {
+        Node end = from;
+        for (Run r : leg) {
+            end = r.other(end);
+        }
+        return end;
+    }
+
+    /** A shaft's end may be closed: then its edges are one leg, out and back. */
+    private boolean isStraight(List<Run> leg, Node from) {
+        Direction ahead = from.run().outward(from);
+        return leg.stream().flatMap(r -> r.points().stream()).allMatch(p -> ahead.aside(from.place(), p) <= 2 * tolPt);
     }
 
     /** What is left of the shorter edge beyond a brake's shoe that hides some of it. */
@@ -87,6 +121,7 @@ final class Shafts {
         return a.inward().along(b.inward()) > 0.99
                 && apart < WIDEST * diameter
                 && a.inward().aside(middle, centre) < OFF_CENTRE * diameter
+                && (a.endsAlone() && b.endsAlone() || Math.min(a.lengthPt(), b.lengthPt()) > STUB * diameter)
                 && (apart < CLOSE * diameter
                         || Math.abs(a.lengthPt() - b.lengthPt()) < UNLIKE * Math.max(a.lengthPt(), b.lengthPt()));
     }

@@ -73,9 +73,11 @@ public final class LineLabels {
                 .toList();
         besideFlags(symbols.flags(), FlagTest.outside(free, symbols.flags()));
         Near<Body> figures = new Near<>(symbols.bodies(), Body::box);
+        Set<String> names = names(free, near, figures);
         keepNumbers(free.stream()
                 .flatMap(l -> along(l, near).stream())
-                .filter(o -> !nearerToFigure(o, figures))
+                .filter(o -> !nearerToFigure(o, figures)
+                        && !(names.contains(kind(o.label())) && isBesideFigure(o.label(), figures)))
                 .toList());
         Set<String> known = used().stream().map(LineLabels::letters).collect(Collectors.toSet());
         free.stream()
@@ -83,6 +85,29 @@ public final class LineLabels {
                         !used().contains(l) && number(l).filter(this::told).isPresent() && known.contains(letters(l)))
                 .flatMap(l -> beside(l, near).stream())
                 .forEach(this::keep);
+    }
+
+    /** What designations of the sheet look like: more of them stand beside figures alone than along lines alone. */
+    private static Set<String> names(List<Label> free, Near<Piece> near, Near<Body> figures) {
+        Map<String, Integer> lead = new HashMap<>();
+        for (Label l : free) {
+            boolean figure = isBesideFigure(l, figures);
+            if (number(l).isPresent() && figure == along(l, near).isEmpty()) {
+                lead.merge(kind(l), figure ? 1 : -1, Integer::sum);
+            }
+        }
+        return lead.keySet().stream().filter(k -> lead.get(k) > 0).collect(Collectors.toSet());
+    }
+
+    private static boolean isBesideFigure(Label l, Near<Body> figures) {
+        double reach = FIGURE * l.sizePt();
+        return figures.touching(l.box().grow(reach)).stream()
+                .anyMatch(b -> !b.reservoir() && b.box().distancePt(l.box()) < reach);
+    }
+
+    /** Its letters, and how many figures its numbers have. */
+    private static String kind(Label l) {
+        return number(l).orElse("").replaceAll("\\d", "9");
     }
 
     /** Where most flags have a number printed against one of their sides, it is their line's. */

@@ -48,6 +48,16 @@ record ReadRow(TextRow row, Upright upright, int turn, double cap, double baseli
 
     private static final double NO_BLANK = 0.2;
 
+    /** Between broad signs a blank that was not read shows from here on, where others stand much closer. */
+    private static final double OVERLOOKED = 0.42;
+
+    private static final double MUCH = 2.5;
+
+    /** A figure one and the like, in letter heights. */
+    private static final double SLIM = 0.4;
+    /** Figures of the usual typefaces follow each other at less, and with a blank between at more. */
+    private static final double PITCH = 0.92;
+
     /** How much further a slash leans than the letters beside it: inclined lettering leans by 15 degrees (ISO 3098). */
     private static final double SLASH = 0.1;
 
@@ -76,11 +86,12 @@ record ReadRow(TextRow row, Upright upright, int turn, double cap, double baseli
         List<Sign> said = new ArrayList<>();
         Sign last = null;
         double lean = lean(signs);
+        double least = leastGap(signs, cell, cap);
         for (int i = 0; i < signs.size(); i++) {
             ReadLetter l = read.get(i);
             if (l != null) {
                 Sign s = signs.get(i);
-                boolean blank = last != null && blank(last, s, l.afterBlank(), cell, cap);
+                boolean blank = last != null && blank(last, s, l.afterBlank(), cell, cap, least);
                 String text = byShape(l.text(), s, lean, cap, baseline);
                 letters.add(new Letter(text, l.likelihood(), s.x0(), s.x1(), blank, l.options()));
                 said.add(s);
@@ -118,9 +129,34 @@ record ReadRow(TextRow row, Upright upright, int turn, double cap, double baseli
         return out;
     }
 
-    private static boolean blank(Sign before, Sign s, boolean seen, Cell cell, double cap) {
+    /** Between letters of one word, where the row has more than two signs; else as wide as any. */
+    private static double leastGap(List<Sign> signs, Cell cell, double cap) {
+        double least = BLANK;
+        for (int i = 1; i < signs.size() && signs.size() > 2; i++) {
+            least = Math.min(
+                    least,
+                    Math.max(0, cell.gap(signs.get(i - 1).span(), signs.get(i).span(), cap)));
+        }
+        return least;
+    }
+
+    private static boolean blank(Sign before, Sign s, boolean seen, Cell cell, double cap, double least) {
         double gap = cell.gap(before.span(), s.span(), cap);
-        return cell.fixed() ? gap > cell.blank() : gap > BLANK || seen && gap > NO_BLANK;
+        if (cell.fixed()) {
+            return gap > cell.blank();
+        }
+        boolean overlooked = gap > OVERLOOKED && gap > MUCH * least && !isSlim(before, cap) && !isSlim(s, cap);
+        return gap > BLANK || overlooked || seen && gap > NO_BLANK && !isNarrowPair(before, s, cap);
+    }
+
+    /** Between two slim signs there is much white without a blank: 11 is set as wide as 00. */
+    private static boolean isNarrowPair(Sign before, Sign s, double cap) {
+        double pitch = (s.x0() + s.x1() - before.x0() - before.x1()) / 2;
+        return isSlim(before, cap) && isSlim(s, cap) && pitch < PITCH * cap;
+    }
+
+    private static boolean isSlim(Sign s, double cap) {
+        return s.x1() - s.x0() < SLIM * cap;
     }
 
     /** What a letter's own ink says better than its neighbours: a leaning bar is a slash, a tall c is a C. */

@@ -148,10 +148,14 @@ final class ScanLettering {
             return ReadRow.of(seen, out);
         }
 
-        /** A letter that the reader saw as part of the one beside it. */
+        /** A letter within a word that the reader saw as part of the one beside it; at an end it may be a line. */
         private ReadLetter overlooked(int sign, Alike alike) {
             double cap = seen.image().cap() / seen.image().scale();
-            return seen.signs().get(sign).height() > READ_TALL * cap ? alike.overlooked(seen, sign) : null;
+            boolean within = sign > 0
+                    && sign + 1 < letters.size()
+                    && letters.get(sign - 1) != null
+                    && letters.get(sign + 1) != null;
+            return within && seen.signs().get(sign).height() > READ_TALL * cap ? alike.overlooked(seen, sign) : null;
         }
     }
 

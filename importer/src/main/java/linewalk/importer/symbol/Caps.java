@@ -1,6 +1,7 @@
 package linewalk.importer.symbol;
 
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 import linewalk.drawing.Box;
@@ -9,7 +10,10 @@ import linewalk.importer.page.Direction;
 import linewalk.importer.page.Near;
 import linewalk.importer.page.Stroke;
 
-/** The cap over the ball of a test point: three sides, open towards the ball, perhaps with the pin that lifts it inside. */
+/**
+ * The cap over the ball of a test point: three sides, open towards the ball, perhaps with the pin that lifts it inside; or
+ * an arch around the ball, in one stroke or more.
+ */
 final class Caps {
 
     /** The largest ball, in tolerances. */
@@ -22,6 +26,16 @@ final class Caps {
 
     /** From the ball's middle to the cap's closed side, in balls. */
     private static final double FARTHEST = 2.2;
+
+    /** From the ball's middle to an arch, in balls. */
+    private static final double LEAST_ARCH = 0.6;
+
+    private static final double MOST_ARCH = 1.4;
+
+    /** How much farther from the middle an arch's farthest point may be than its nearest. */
+    private static final double ROUND = 1.3;
+
+    private static final double LEAST_SPAN = Math.toRadians(120);
 
     private final Near<Stroke> near;
     private final double tolPt;
@@ -52,7 +66,34 @@ final class Caps {
                 return found;
             }
         }
-        return List.of();
+        List<Stroke> arch = near.touching(round.grow(MOST_ARCH * round.widthPt())).stream()
+                .filter(s -> isAround(s, round))
+                .toList();
+        return spanRad(arch, round.center()) > LEAST_SPAN ? arch : List.of();
+    }
+
+    /** A bend whose points all have one distance from the ball's middle. */
+    private static boolean isAround(Stroke s, Box ball) {
+        if (s.closed() || !s.curved() || !s.dash().solid()) {
+            return false;
+        }
+        DoubleSummaryStatistics far = s.points().stream()
+                .mapToDouble(p -> p.distancePt(ball.center()) / ball.widthPt())
+                .summaryStatistics();
+        return far.getMin() > LEAST_ARCH && far.getMax() < MOST_ARCH && far.getMax() < ROUND * far.getMin();
+    }
+
+    /** How far strokes reach around a point, all together. */
+    private static double spanRad(List<Stroke> arch, Point middle) {
+        double span = 0;
+        for (Stroke s : arch) {
+            for (int i = 1; i < s.points().size(); i++) {
+                Direction a = Direction.of(middle, s.points().get(i - 1));
+                Direction b = Direction.of(middle, s.points().get(i));
+                span += Math.acos(Math.max(-1, Math.min(1, a.along(b))));
+            }
+        }
+        return span;
     }
 
     private static boolean isOver(Stroke s, Box ball) {

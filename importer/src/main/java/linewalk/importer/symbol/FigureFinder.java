@@ -37,6 +37,7 @@ final class FigureFinder {
 
     private final List<Outline> outlines;
     private final List<Outline> flags;
+    private final List<Box> tankNames;
     private final List<Stroke> strokes;
     private final double tolPt;
     private final Set<Stroke> leaders;
@@ -48,17 +49,20 @@ final class FigureFinder {
 
     /**
      * @param tanks drawn as closed boxes
+     * @param tankNames words that only a reservoir holds
      * @param leaders of notes: strokes that may touch a figure and say nothing of where its own strokes lead
      */
     FigureFinder(
             List<Outline> outlines,
             List<Outline> tanks,
+            List<Box> tankNames,
             List<Outline> flags,
             List<Stroke> strokes,
             Set<Stroke> leaders,
             double tolPt) {
         this.outlines = outlines;
         tanks.forEach(t -> reservoirs.add(ReservoirFinder.closed(t)));
+        this.tankNames = tankNames;
         this.flags = flags;
         this.strokes = strokes;
         this.tolPt = tolPt;
@@ -75,7 +79,7 @@ final class FigureFinder {
                 .filter(s -> left.contains(s)
                         && outlines.stream().noneMatch(o -> o.box().contains(s.box())))
                 .toList();
-        reservoirs.addAll(new ReservoirFinder(open, flags, touch, tolPt).find());
+        reservoirs.addAll(new ReservoirFinder(open, tankNames, flags, touch, tolPt).find());
         reservoirs.forEach(tank -> tank.marks().forEach(left::remove));
         figures = new Near<>(bodies, Body::core);
         Caps caps = new Caps(strokes.stream().filter(left::contains).toList(), tolPt);

@@ -11,22 +11,25 @@ import linewalk.importer.page.Stroke;
 
 /**
  * Reservoirs are open at the top (ISO 1219-1): a level bottom and two sides whose upper ends touch nothing, as one stroke
- * or three. A closed box is one where its name stands in it and lines end inside.
+ * or more. A closed box is one where its name stands in it and lines end inside.
  */
 final class ReservoirFinder {
 
     private static final double LEAN = 0.7;
 
-    /** How deep a line ends inside a closed one at least, in its heights. */
+    /** How deep a line ends inside one at least, in its heights. */
     private static final double INSIDE = 0.1;
 
     private final List<Stroke> strokes;
+    private final List<Box> names;
     private final List<Outline> flags;
     private final StrokeTouch touch;
     private final double tolPt;
 
-    ReservoirFinder(List<Stroke> strokes, List<Outline> flags, StrokeTouch touch, double tolPt) {
+    /** @param names words that only a reservoir holds */
+    ReservoirFinder(List<Stroke> strokes, List<Box> names, List<Outline> flags, StrokeTouch touch, double tolPt) {
         this.strokes = strokes;
+        this.names = names;
         this.flags = flags;
         this.touch = touch;
         this.tolPt = tolPt;
@@ -59,13 +62,21 @@ final class ReservoirFinder {
     }
 
     /** A reservoir is drawn because a pipe ends in it; a line that goes down, across and up again holds nothing. */
-    private static boolean endsIn(Stroke s, Body b) {
+    private boolean endsIn(Stroke s, Body b) {
         if (b.marks().contains(s)) {
             return false;
         }
-        boolean first = b.box().contains(s.first());
-        boolean last = b.box().contains(s.last());
-        return first != last;
+        // about level with the rim is not inside
+        double rim = Math.max(2 * tolPt, INSIDE * b.box().heightPt());
+        Box inside = new Box(
+                b.box().x0Pt(), b.box().y0Pt() + rim, b.box().x1Pt(), b.box().y1Pt());
+        if (inside.contains(s.first()) == inside.contains(s.last())) {
+            return false;
+        }
+        Point end = inside.contains(s.first()) ? s.first() : s.last();
+        boolean goesThrough = b.box().y1Pt() - end.yPt() <= 2 * tolPt
+                && touch.at(end, s).stream().anyMatch(o -> !b.marks().contains(o));
+        return !goesThrough;
     }
 
     private List<Body> shaped() {
@@ -75,6 +86,8 @@ final class ReservoirFinder {
                 Body b = new Body(true);
                 b.add(s);
                 found.add(b);
+            } else if (s.points().size() == 3 && !s.closed()) {
+                ofTwo(s).ifPresent(found::add);
             } else if (s.points().size() == 2) {
                 ofThree(s).ifPresent(found::add);
             }
@@ -107,6 +120,27 @@ final class ReservoirFinder {
     private boolean free(Point end, Stroke s) {
         return touch.at(end, s).isEmpty()
                 && flags.stream().noneMatch(f -> f.box().distancePt(end) <= 2 * tolPt);
+    }
+
+    /** A bottom drawn with one of its sides, and the other side; lines meet so as well, but hold no name. */
+    private Optional<Body> ofTwo(Stroke s) {
+        Point corner = s.points().get(1);
+        boolean sideFirst = steep(s.first(), corner);
+        Point top = sideFirst ? s.first() : s.last();
+        Point end = sideFirst ? s.last() : s.first();
+        boolean isLeg = s.dash().solid()
+                && steep(top, corner)
+                && top.yPt() < corner.yPt()
+                && new Segment(corner, end).horizontal()
+                && free(top, s);
+        return (isLeg ? side(s, end) : Optional.<Stroke>empty())
+                .map(side -> {
+                    Body b = new Body(true);
+                    b.add(s);
+                    b.add(side);
+                    return b;
+                })
+                .filter(b -> names.stream().anyMatch(n -> b.box().contains(n)));
     }
 
     private Optional<Body> ofThree(Stroke bottom) {

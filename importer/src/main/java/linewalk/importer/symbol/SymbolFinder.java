@@ -114,8 +114,12 @@ public final class SymbolFinder {
         closed.addAll(new Hoses(inOrder(), labels, closed, balloons, dots, tolPt).find());
         left.removeAll(balloons.intoOutlines(closed, tolPt));
         List<Stroke> remaining = inOrder();
-        FigureFinder figures =
-                new FigureFinder(closed, tanks, flags, remaining, balloons.leaders(arrows.found(), tolPt), tolPt);
+        List<Box> tankNames = labels.stream()
+                .filter(l -> Designations.isReservoir(l.text()))
+                .map(Label::box)
+                .toList();
+        FigureFinder figures = new FigureFinder(
+                closed, tanks, tankNames, flags, remaining, balloons.leaders(arrows.found(), tolPt), tolPt);
         List<Body> bodies = figures.find();
         return new Symbols(
                 bodies,

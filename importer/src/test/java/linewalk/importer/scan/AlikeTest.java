@@ -53,6 +53,12 @@ class AlikeTest {
     }
 
     @Test
+    void othersSayWhatASignIsThatWasNotRead() {
+        assertThat(alike.overlooked(row(500), 1).text()).isEqualTo("E");
+        assertThat(alike.overlooked(row(600), 1)).isNull();
+    }
+
+    @Test
     void othersWeighWhatASignWasReadAs() {
         Glimpse one = row(500).glimpses().get(0);
 

@@ -55,6 +55,19 @@ class LettersTest {
         assertThat(texts(sketch)).contains("SHT 1 ZN B1", "2 FILL WITH OIL AND SEAL IT");
     }
 
+    /** Slim figures leave much white between them. */
+    @Test
+    void onesStandInOneWord() {
+        assertThat(texts(notes().text("V311", 400, 500, 40).text("V111", 700, 500, 40)))
+                .contains("V311", "V111");
+    }
+
+    @Test
+    void aBlankBehindABroadLetterIsSeen() {
+        assertThat(texts(notes().text("TO 3", 400, 500, 40).text("TO 4", 700, 500, 40)))
+                .contains("TO 3", "TO 4");
+    }
+
     /** As small as a speck, but level and at half the height of the capitals. */
     @Test
     void aShortHyphenIsNoSpeck() {

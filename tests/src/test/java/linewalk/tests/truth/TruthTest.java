@@ -60,6 +60,7 @@ class TruthTest {
                 "ore-hopper",
                 "scrap-press",
                 "segment-erector",
+                "drum-upender",
                 "sheet-calender",
                 "slipway"
             })
