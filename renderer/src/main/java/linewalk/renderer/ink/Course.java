@@ -26,7 +26,10 @@ record Course(List<Point2D> points, Predicate<Point2D> free) {
         }
     }
 
-    /** Evenly spaced places about {@code everyPt} apart, clear of corners, where they are free; at least one on the longest part. */
+    /**
+     * Evenly spaced places about {@code everyPt} apart, clear of corners, where they are free; at least one on the longest
+     * part, if it has room: a mark on a crossing would be a joint.
+     */
     List<Place> places(double everyPt) {
         List<Place> places = new ArrayList<>();
         for (int i = 1; i < points.size(); i++) {
@@ -39,11 +42,11 @@ record Course(List<Point2D> points, Predicate<Point2D> free) {
         places.removeIf(p -> !free.test(p.at(0, 0)));
         int longest = longest();
         if (places.isEmpty() && length(longest) > 0) {
-            places.add(DoubleStream.of(0.5, 0.25, 0.75, 0.15, 0.85)
+            DoubleStream.of(0.5, 0.25, 0.75, 0.15, 0.85)
                     .mapToObj(share -> place(longest, share * length(longest)))
                     .filter(p -> free.test(p.at(0, 0)))
                     .findFirst()
-                    .orElse(place(longest, length(longest) / 2)));
+                    .ifPresent(places::add);
         }
         return places;
     }
