@@ -151,9 +151,8 @@ final class ArrowheadFinder {
             if (b == a || b.points().size() != 2 || strokes.contains(b) || strokes.contains(a)) {
                 continue;
             }
-            Point other = b.first().distancePt(tip) < tolPt / 2
-                    ? b.last()
-                    : b.last().distancePt(tip) < tolPt / 2 ? b.first() : null;
+            Point other =
+                    b.first().distancePt(tip) < tolPt ? b.last() : b.last().distancePt(tip) < tolPt ? b.first() : null;
             if (other != null && isHead(tip, end, other, a, b)) {
                 found.add(head(tip, end, other));
                 strokes.add(a);
