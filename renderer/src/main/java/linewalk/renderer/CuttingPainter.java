@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import linewalk.drawing.Box;
 import linewalk.drawing.Component;
 import linewalk.drawing.Line;
@@ -43,6 +44,8 @@ final class CuttingPainter {
     private final Margins margins;
     private final Canvas c;
     private final CuttingWords words;
+    /** The print's own lines on the panel that is being painted. */
+    private List<List<Point2D>> lines = List.of();
 
     CuttingPainter(
             PrintJob job, CuttingDoubts doubts, SourcePages sources, Page page, Rectangle2D area, Margins margins) {
@@ -62,8 +65,8 @@ final class CuttingPainter {
         original(p, at);
         caption(p);
         List<Rectangle2D> lettering = lettering(p, at);
-        List<List<Point2D>> lines = overlay(p, at, lettering);
-        notes(p, at, lines, lettering, links);
+        lines = overlay(p, at, lettering);
+        notes(p, at, lettering, links);
         cuts.forEach(m -> mark(p, m, cuts));
     }
 
@@ -222,28 +225,26 @@ final class CuttingPainter {
         return ink;
     }
 
-    private void notes(
-            Panel p,
-            AffineTransform at,
-            List<List<Point2D>> lines,
-            List<Rectangle2D> lettering,
-            List<CuttingLinks.Mark> links) {
+    private void notes(Panel p, AffineTransform at, List<Rectangle2D> lettering, List<CuttingLinks.Mark> links) {
         Rectangle2D frame = at.createTransformedShape(p.part()).getBounds2D();
         List<Line2D> ink = ink(p, at);
         Notes notes = new Notes(frame, lettering, lines, ink, margins);
         Words names = new Words(job);
         Set<String> done = new LinkedHashSet<>();
-        for (Leg.Through t : p.view().stay.parts()) {
+        Stay stay = p.view().stay;
+        List<Leg.Through> all =
+                Stream.concat(stay.parts().stream(), stay.beside().stream()).toList();
+        for (Leg.Through t : all) {
             notes.keepOff(placed(p, at, Stay.anchor(t)));
         }
-        for (Leg.Through t : p.view().stay.parts()) {
+        for (Leg.Through t : all) {
             Rectangle2D outline = p.view().map(Stay.anchor(t));
             if (p.shows(ViewCuts.center(outline)) && done.add(t.component().id() + Stay.anchor(t))) {
                 Rectangle2D near = placed(p, at, Stay.anchor(t));
                 number(near, names.balloon(t.component()), words.of(t), notes, ink);
             }
         }
-        strays(p, at, notes);
+        strays(p, at, all, notes);
         links.forEach(m -> link(m, placed(p, at, m.reference().box()), notes));
         doubts.on(p).forEach(s -> doubt(p, at, s, notes));
     }
@@ -259,11 +260,10 @@ final class CuttingPainter {
     }
 
     /** Parts that do not belong to the print, where a line of it meets one of their ports. */
-    private void strays(Panel p, AffineTransform at, Notes notes) {
+    private void strays(Panel p, AffineTransform at, List<Leg.Through> told, Notes notes) {
         for (Component part : job.set().components()) {
             if (part.page().equals(p.view().stay.page())
-                    && p.view().stay.parts().stream()
-                            .noneMatch(t -> t.component().equals(part))) {
+                    && told.stream().noneMatch(t -> t.component().equals(part))) {
                 seen(p, part).map(box -> placed(p, at, box)).ifPresent(near -> stray(near, words.ofStray(part), notes));
             }
         }
@@ -298,11 +298,19 @@ final class CuttingPainter {
         }
     }
 
-    /** Words on white, so that no stroke of the original runs through them. */
+    private static boolean crosses(List<Point2D> line, Rectangle2D plate) {
+        return IntStream.range(1, line.size())
+                .anyMatch(i -> plate.intersectsLine(new Line2D.Double(line.get(i - 1), line.get(i))));
+    }
+
+    /** Words on white, so that no stroke of the original runs through them; but no line of the print is wiped out. */
     private void plate(TextStack words, double xPt, double middlePt) {
         if (!words.isEmpty()) {
             double y = middlePt - words.heightPt() / 2;
-            c.fill(Color.WHITE, new Rectangle2D.Double(xPt - 1, y, words.widthPt() + 1, words.heightPt()));
+            Rectangle2D plate = new Rectangle2D.Double(xPt - 1, y, words.widthPt() + 1, words.heightPt());
+            if (lines.stream().noneMatch(l -> crosses(l, plate))) {
+                c.fill(Color.WHITE, plate);
+            }
             words.paint(c, xPt, y);
         }
     }

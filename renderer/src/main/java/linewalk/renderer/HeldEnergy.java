@@ -31,8 +31,8 @@ final class HeldEnergy {
         if (!c.kind().isActuator() && c.kind() != Kind.BRAKE) {
             return Optional.empty();
         }
-        if (moment.state() != null) {
-            return isHeld(c) ? Optional.of("HELD: BLOCK LOAD") : Optional.empty();
+        if (isHeld(c)) {
+            return Optional.of("HELD: BLOCK LOAD");
         }
         return hasHoldingValve(c) ? Optional.of("MAY HOLD A LOAD") : Optional.empty();
     }

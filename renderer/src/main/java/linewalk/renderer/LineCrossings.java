@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import linewalk.renderer.scheme.Layout;
+import linewalk.renderer.scheme.Net;
 import linewalk.renderer.sheet.Canvas;
 import linewalk.renderer.sheet.Ink;
 
@@ -63,13 +64,18 @@ final class LineCrossings {
                 }
             }
         }
-        Map<Layout.Course, Double> shortest = new IdentityHashMap<>();
+        // lines of one net lie on one another: all of them come before another net's, or behind
+        Map<Net, Double> shortest = new IdentityHashMap<>();
         meetings.forEach(m -> {
-            shortest.merge(m.one, m.stubOfOnePt, Math::min);
-            shortest.merge(m.other, m.stubOfOtherPt, Math::min);
+            shortest.merge(m.one.net(), m.stubOfOnePt, Math::min);
+            shortest.merge(m.other.net(), m.stubOfOtherPt, Math::min);
         });
+        Map<Net, Integer> firsts = new IdentityHashMap<>();
+        courses.forEach(c -> firsts.putIfAbsent(c.net(), firsts.size()));
         order = courses.stream()
-                .sorted(Comparator.comparingDouble(c -> -shortest.getOrDefault(c, Double.MAX_VALUE)))
+                .sorted(Comparator.<Layout.Course>comparingDouble(
+                                c -> -shortest.getOrDefault(c.net(), Double.MAX_VALUE))
+                        .thenComparingInt(c -> firsts.get(c.net())))
                 .toList();
         Map<Layout.Course, Integer> ranks = new IdentityHashMap<>();
         order.forEach(c -> ranks.put(c, ranks.size()));

@@ -53,8 +53,7 @@ final class LineLegend {
             case INTENSIFIED -> "above pump pressure";
             case REDUCED -> "behind a reducing valve";
             case METERED -> "behind a throttle";
-            case HELD ->
-                "under load or gas, LOCKED IN unless an arrow shows it let down; block and release before work";
+            case HELD -> "under load or gas, LOCKED IN or being let down; block and release before work";
             case RETURN -> "on its way to the tank";
             case INTAKE -> "from the tank to a pump";
             case DRAIN -> "leak oil to the tank";

@@ -19,6 +19,8 @@ final class PlaceFrames {
 
     private static final double MARGIN_PT = 5;
 
+    private static final double BEYOND_PT = 3;
+
     private final List<Rectangle2D> frames = new ArrayList<>();
 
     PlaceFrames(Layout layout, SchemeBuilder.Built built, List<Enclosure> enclosures) {
@@ -82,11 +84,16 @@ final class PlaceFrames {
         return frames;
     }
 
-    /** @param field that no frame may leave */
+    /** @param field that frames leave by little at most: what they hold may stand at its very edge */
     void paint(Canvas c, Rectangle2D field) {
         c.pen(Ink.GREY, Ink.dashed(0.9, 12, 3, 2, 3));
+        Rectangle2D room = new Rectangle2D.Double(
+                field.getX() - BEYOND_PT,
+                field.getY() - BEYOND_PT,
+                field.getWidth() + 2 * BEYOND_PT,
+                field.getHeight() + 2 * BEYOND_PT);
         frames.stream()
-                .map(field::createIntersection)
+                .map(room::createIntersection)
                 .forEach(f -> c.rect(f.getX(), f.getY(), f.getWidth(), f.getHeight()));
     }
 }

@@ -19,6 +19,8 @@ import linewalk.renderer.sheet.TextBlock;
 /** What a print says beside its picture, in reading order. */
 final class Sections {
 
+    static final String CAUTIONS = "Before you open anything";
+
     private static final double SAMPLE_PT = 52;
 
     private final PrintJob job;
@@ -121,7 +123,7 @@ final class Sections {
         rows.add(Row.gap(4));
     }
 
-    /** Of a circuit, with the gauges and test points on its lines. */
+    /** Of a circuit, with the gauges and test points on its lines; cuttings show all that its lines lead to. */
     private Set<Component> components() {
         Set<Component> parts = new LinkedHashSet<>(job.subject().excerpt().parts());
         SetIndex index = new SetIndex(job.set());
@@ -131,7 +133,7 @@ final class Sections {
             line.ends().stream()
                     .filter(End.AtPort.class::isInstance)
                     .map(e -> index.part(((End.AtPort) e).component()))
-                    .filter(c -> c != null && SchemeDraft.isInstrument(c))
+                    .filter(c -> c != null && (job.form().look() == Look.CUTTINGS || SchemeDraft.isInstrument(c)))
                     .forEach(parts::add);
         }
         return parts;
@@ -162,7 +164,7 @@ final class Sections {
     }
 
     private void cautions() {
-        List<Row> all = new ArrayList<>(text.heading("Before you open anything"));
+        List<Row> all = new ArrayList<>(text.heading(CAUTIONS));
         Cautions.ALL.forEach(c -> all.addAll(text.paragraph("\u2022", 12, c)));
         rows.addAll(Row.together(all));
     }

@@ -17,10 +17,13 @@ final class TitleStrip {
 
     private final PrintJob job;
     private final int doubts;
+    private final String cautions;
 
-    TitleStrip(PrintJob job, int doubts) {
+    /** @param cautions where they are, in words; empty on their own page */
+    TitleStrip(PrintJob job, int doubts, String cautions) {
         this.job = job;
         this.doubts = doubts;
+        this.cautions = cautions;
     }
 
     void paint(Canvas c, double xPt, double yPt, double widthPt, int page, int pages) {
@@ -93,6 +96,10 @@ final class TitleStrip {
                         Words.capital(job.subject().title()) + doubtful()),
                 new Cell(0.23, STATE, new Words(job).condition()),
                 new Cell(0.16, "Source sheets", SheetRevisions.of(Sections.sheets(job))),
-                new Cell(0.16, "Page, date", step + "page " + page + " of " + pages + "; " + job.date()));
+                new Cell(
+                        0.16,
+                        "Page, date",
+                        step + "page " + page + " of " + pages + "; " + job.date()
+                                + (cautions.isEmpty() ? "" : "; " + cautions)));
     }
 }

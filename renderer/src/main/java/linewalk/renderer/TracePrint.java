@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import linewalk.renderer.sheet.Book;
 import linewalk.renderer.sheet.Column;
 import linewalk.renderer.sheet.Flow;
@@ -146,7 +147,12 @@ public final class TracePrint {
             }
             words.get(p).forEach(c -> paint(page, c));
             double stripY = MARGIN_PT + innerHeightPt + 10;
-            new TitleStrip(job, doubts).paint(page.canvas(), MARGIN_PT, stripY, innerWidthPt, p + 1, pages);
+            int cautions = IntStream.range(0, pages)
+                    .filter(i -> words.get(i).stream().anyMatch(w -> w.column().heads(Sections.CAUTIONS)))
+                    .findFirst()
+                    .orElse(p);
+            TitleStrip strip = new TitleStrip(job, doubts, cautions == p ? "" : "cautions on page " + (cautions + 1));
+            strip.paint(page.canvas(), MARGIN_PT, stripY, innerWidthPt, p + 1, pages);
             links.on(page);
             page.finish();
         }

@@ -54,12 +54,12 @@ class ShiftedCuttingsTest {
     }
 
     @Test
-    void soIsOneThatOnlyStandsAtTheEdge() {
+    void soIsOneThatStandsAtALinesEnd() {
         PrintJob job = job();
         Set<Component> others = new LinkedHashSet<>(job.subject().excerpt().parts());
         others.remove(valve(job));
         Excerpt without = new Excerpt("Lines", others, job.subject().excerpt().lines());
-        assertThat(text(job, Subject.of(without), shifted(job), "edge")).contains("1V1 drawn at rest; shifted: Y1A");
+        assertThat(text(job, Subject.of(without), shifted(job), "edge")).contains("3 drawn at rest; shifted: Y1A");
     }
 
     @Test

@@ -33,6 +33,10 @@ public record Column(List<Row> rows) {
         return places;
     }
 
+    public boolean heads(String heading) {
+        return rows.stream().anyMatch(r -> heading.equals(r.heading()));
+    }
+
     /** Bookmarks to the headings of a column painted at a height of a page. */
     public void bookmark(Page page, double yPt) {
         double y = yPt;
