@@ -4,6 +4,7 @@ import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import linewalk.drawing.Box;
 import linewalk.drawing.Point;
 
@@ -12,6 +13,8 @@ final class ViewCuts {
 
     /** Of a part or of the paper: less of it is shown where the rest is. */
     private static final double LEAST_SHARE = 0.25;
+
+    private static final int SYMBOL = 20;
 
     private final BrokenView view;
 
@@ -103,11 +106,19 @@ final class ViewCuts {
         return best;
     }
 
+    /** A symbol in two halves is worse than a designation or a bend apart from its line. */
     private long cutThrough(double at, boolean vertical) {
+        Stream<Rectangle2D> symbols = Stream.concat(view.stay.parts().stream(), view.stay.beside().stream())
+                .map(t -> view.map(Stay.anchor(t)));
         return view.keys.stream()
-                .map(view::map)
-                .filter(k -> at > (vertical ? k.getMinX() : k.getMinY()) && at < (vertical ? k.getMaxX() : k.getMaxY()))
-                .count();
+                        .map(view::map)
+                        .filter(k -> cuts(at, k, vertical))
+                        .count()
+                + SYMBOL * symbols.filter(k -> cuts(at, k, vertical)).count();
+    }
+
+    private static boolean cuts(double at, Rectangle2D k, boolean vertical) {
+        return at > (vertical ? k.getMinX() : k.getMinY()) && at < (vertical ? k.getMaxX() : k.getMaxY());
     }
 
     static Point2D center(Rectangle2D r) {
