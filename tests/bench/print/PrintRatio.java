@@ -43,21 +43,30 @@ final class PrintRatio {
                 .filter(p -> p.set().components().size() == PARTS)
                 .limit(CIRCUITS)
                 .toList();
+        for (RandomPlant plant : plants) {
+            new PrintRatio(plant, Paper.A0).run(WARM);
+        }
         double[] ratios = new double[plants.size()];
         for (Paper paper : List.of(Paper.A0, Paper.A3)) {
             for (int i = 0; i < plants.size(); i++) {
-                ratios[i] = new PrintRatio(plants.get(i), paper).measure(paper);
+                Times t = new PrintRatio(plants.get(i), paper).run(WARM + RUNS);
+                System.out.printf(
+                        "%s: kernel alone %.1f ms, print %.1f ms (%d bytes)%n",
+                        paper, median(t.kernelMs), median(t.printMs), t.bytes);
+                ratios[i] = median(t.printMs) / median(t.kernelMs);
             }
             Arrays.sort(ratios);
             System.out.printf("ratio %s %.2f%n", paper, ratios[ratios.length / 2]);
         }
     }
 
-    private double measure(Paper paper) throws IOException {
-        double[] kernel = new double[WARM + RUNS];
-        double[] print = new double[WARM + RUNS];
+    private record Times(double[] kernelMs, double[] printMs, int bytes) {}
+
+    private Times run(int times) throws IOException {
+        double[] kernel = new double[times];
+        double[] print = new double[times];
         int bytes = 0;
-        for (int i = 0; i < WARM + RUNS; i++) {
+        for (int i = 0; i < times; i++) {
             kernel[i] = KernelAlone.layOutMs(DrawnScheme.of(job).built().scheme());
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             long start = System.nanoTime();
@@ -65,11 +74,10 @@ final class PrintRatio {
             print[i] = (System.nanoTime() - start) / 1e6;
             bytes = out.size();
         }
-        System.out.printf(
-                "%s: kernel alone %.1f ms, print %.1f ms (%d bytes)%n", paper, median(kernel), median(print), bytes);
-        return median(print) / median(kernel);
+        return new Times(kernel, print, bytes);
     }
 
+    /** Of what came after the first runs. */
     private static double median(double[] ms) {
         double[] last = Arrays.copyOfRange(ms, WARM, ms.length);
         Arrays.sort(last);

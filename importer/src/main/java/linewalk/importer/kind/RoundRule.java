@@ -166,7 +166,8 @@ final class RoundRule {
     /** About half a circle around the ball, on the side away from its line. */
     private static boolean isArched(Arc a, Shape c, Direction away) {
         double r = a.bulge().distancePt(c.center()) / c.sizePt();
-        return r > LEAST_ARCH
+        return !a.sharp()
+                && r > LEAST_ARCH
                 && r < MOST_ARCH
                 && Direction.of(c.center(), a.bulge()).along(away) > 0.9
                 && a.chordPt() > c.sizePt()
