@@ -66,14 +66,18 @@ final class ReservoirFinder {
         if (b.marks().contains(s)) {
             return false;
         }
-        // about level with the rim is not inside
-        double rim = Math.max(2 * tolPt, INSIDE * b.box().heightPt());
-        Box inside = new Box(
-                b.box().x0Pt(), b.box().y0Pt() + rim, b.box().x1Pt(), b.box().y1Pt());
-        if (inside.contains(s.first()) == inside.contains(s.last())) {
+        if (b.box().contains(s.first()) == b.box().contains(s.last())) {
             return false;
         }
-        Point end = inside.contains(s.first()) ? s.first() : s.last();
+        boolean firstIsIn = b.box().contains(s.first());
+        Point end = firstIsIn ? s.first() : s.last();
+        Point from = firstIsIn ? s.last() : s.first();
+        // a pipe may end level with the rim, but not a line that comes up from below, nor the arm of an arrow head
+        double rim = Math.max(2 * tolPt, INSIDE * b.box().heightPt());
+        boolean atRim = end.yPt() < b.box().y0Pt() + rim;
+        if (atRim && (from.yPt() > b.box().y1Pt() || s.lengthPt() < 2 * rim)) {
+            return false;
+        }
         boolean goesThrough = b.box().y1Pt() - end.yPt() <= 2 * tolPt
                 && touch.at(end, s).stream().anyMatch(o -> !b.marks().contains(o));
         return !goesThrough;
