@@ -84,7 +84,8 @@ def by_tesseract(pdf, pages, folder):
 def demo_scans(launcher, jar, folder):
     for style, dpi, tone in DEMO:
         drawn, scan = folder / f"demo-{style}", folder / f"{style}-{dpi}-{tone}"
-        run_or_stop([launcher, "demo", "--style", style, drawn])
+        if not drawn.exists():
+            run_or_stop([launcher, "demo", "--style", style, drawn])
         pdf = next(drawn.glob("*.pdf"))
         run_or_stop(["java", "-cp", jar, "linewalk.samples.scan.ScanSet", pdf, drawn / "truth.json", scan, dpi, tone])
         yield scan / "scan.pdf", scan / "truth.json"
