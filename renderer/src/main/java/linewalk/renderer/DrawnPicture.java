@@ -24,13 +24,14 @@ final class DrawnPicture implements Picture {
     private final SchemeBuilder.Built built;
     private final List<Layout> layouts;
     private final boolean leavesRoom;
-    private final MatchMarks marks = new MatchMarks();
+    private final MatchMarks marks;
     private final FlowWays ways;
     private final DrilledLines drilled;
 
-    private DrawnPicture(PrintJob job, Doubts doubts, DrawnScheme scheme, PrintAreas areas) {
+    private DrawnPicture(PrintJob job, Doubts doubts, DrawnScheme scheme, PrintAreas areas, MatchMarks marks) {
         this.job = job;
         this.doubts = doubts;
+        this.marks = marks;
         this.scheme = scheme;
         built = scheme.built();
         ways = new FlowWays(job, built);
@@ -49,8 +50,8 @@ final class DrawnPicture implements Picture {
                 (net, here, pages, above) -> new MatchFigure(() -> marks.letter(net.name()), here, pages, above));
     }
 
-    static Picture layOut(PrintJob job, Doubts doubts, DrawnScheme scheme, PrintAreas areas) {
-        return new DrawnPicture(job, doubts, scheme, areas);
+    static Picture layOut(PrintJob job, Doubts doubts, DrawnScheme scheme, PrintAreas areas, MatchMarks marks) {
+        return new DrawnPicture(job, doubts, scheme, areas, marks);
     }
 
     @Override

@@ -34,11 +34,12 @@ public final class PrintBook {
         PrintJob first =
                 chapters.stream().flatMap(c -> c.jobs().stream()).findFirst().orElseThrow();
         PrintForm form = TracePrint.settled(first).form();
+        MatchMarks letters = new MatchMarks();
         return filled(first.in(form), medium, (book, sources) -> {
             for (Chapter c : chapters) {
                 book.bookmark(c.title(), !c.jobs().isEmpty());
                 for (PrintJob job : c.jobs()) {
-                    TracePrint.print(job.in(form), book, sources);
+                    TracePrint.print(job.in(form), book, sources, letters);
                 }
             }
         });

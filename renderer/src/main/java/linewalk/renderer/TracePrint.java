@@ -53,7 +53,7 @@ public final class TracePrint {
     /** All pages, ready to be written; the caller closes the book. */
     public static Book book(PrintJob job, Medium medium) throws IOException {
         TracePrint print = settled(job);
-        return PrintBook.filled(print.job, medium, print::print);
+        return PrintBook.filled(print.job, medium, (book, sources) -> print.print(book, sources, new MatchMarks()));
     }
 
     private static TracePrint of(PrintJob job) {
@@ -84,9 +84,13 @@ public final class TracePrint {
         return !scheme.onOnePage(whole).isEmpty();
     }
 
-    /** Adds the print's pages to a book. */
-    static void print(PrintJob job, Book book, SourcePages sources) throws IOException {
-        of(job).print(book, sources);
+    /**
+     * Adds the print's pages to a book.
+     *
+     * @param letters of the book: a line that a picture drawn anew divides has one letter in all its prints
+     */
+    static void print(PrintJob job, Book book, SourcePages sources, MatchMarks letters) throws IOException {
+        of(job).print(book, sources, letters);
     }
 
     /** The walk in plain words: a sentence for each part and each line with the crossing it leads to. */
@@ -94,17 +98,17 @@ public final class TracePrint {
         return Walk.sentences(job);
     }
 
-    private void print(Book book, SourcePages sources) throws IOException {
+    private void print(Book book, SourcePages sources, MatchMarks letters) throws IOException {
         Doubts doubts = Doubts.of(job);
         PrintAreas areas = new PrintAreas(beside, whole, Integer.MAX_VALUE);
-        Picture picture = picture(doubts, areas, sources);
+        Picture picture = picture(doubts, areas, sources, letters);
         List<Column> columns = columns(doubts, picture);
         if (!picture.leavesRoomForWords()) {
             areas = new PrintAreas(beside, whole, 0);
         } else if (picture.pages() > columns.size()) {
             // pages that have no words beside the picture give it their whole width
             areas = new PrintAreas(beside, whole, columns.size());
-            picture = picture(doubts, areas, sources);
+            picture = picture(doubts, areas, sources, letters);
             columns = columns(doubts, picture);
         }
         int first = book.pages();
@@ -114,9 +118,9 @@ public final class TracePrint {
         }
     }
 
-    private Picture picture(Doubts doubts, PrintAreas areas, SourcePages sources) {
+    private Picture picture(Doubts doubts, PrintAreas areas, SourcePages sources, MatchMarks letters) {
         return job.form().look() == Look.DRAWN
-                ? DrawnPicture.layOut(job, doubts, scheme, areas)
+                ? DrawnPicture.layOut(job, doubts, scheme, areas, letters)
                 : CuttingsPicture.layOut(job, doubts, areas, sources);
     }
 

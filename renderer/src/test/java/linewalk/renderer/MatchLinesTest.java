@@ -2,6 +2,13 @@ package linewalk.renderer;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import linewalk.drawing.Component;
 import linewalk.drawing.Kind;
@@ -41,6 +48,27 @@ class MatchLinesTest {
             // beside its symbol; the table has the item number before and a zone after
             assertThat(text.split("V" + i + " Check valve", -1)).hasSize(2);
         }
+    }
+
+    @Test
+    void oneLetterStandsForOneLineInAllPrintsOfABook() throws IOException {
+        // what is longer is cut elsewhere: at other lines
+        PrintJob shorter = chain(40).job();
+        PrintJob longer = chain(61).job();
+        ByteArrayOutputStream book = new ByteArrayOutputStream();
+        PrintBook.write(List.of(new PrintBook.Chapter("", List.of(shorter, longer))), book);
+
+        assertThat(letters(book.toByteArray()))
+                .containsAll(letters(Prints.print(longer, "chain-61")))
+                .hasSizeGreaterThan(letters(Prints.print(longer, "chain-61")).size());
+    }
+
+    private static Set<String> letters(byte[] pdf) {
+        return Pattern.compile("\\b[CDEFHJKNQUWZ]{1,2}\\b")
+                .matcher(Prints.text(pdf))
+                .results()
+                .map(MatchResult::group)
+                .collect(Collectors.toSet());
     }
 
     @Test
