@@ -34,6 +34,13 @@ final class CuttingPainter {
 
     private static final double OVERLAY_PT = 8;
 
+    /** How far marks of a line's pattern reach over it, both sides together. */
+    private static final double ACROSS_MARKS_PT = 15;
+
+    private static final double GAP_PT = 2.2;
+
+    private static final double DOT_PT = 5;
+
     private static final int BAND_ALPHA = 0x48;
 
     private final PrintJob job;
@@ -116,6 +123,7 @@ final class CuttingPainter {
         List<List<Point2D>> lines = new ArrayList<>();
         Map<Line, Line2D> changed = new LinkedHashMap<>();
         Stay stay = p.view().stay;
+        CuttingJoints joints = new CuttingJoints();
         stay.courses().forEach((leg, course) -> {
             LineLook look = LineLook.of(stay.lines().get(leg), job.moment());
             for (BrokenView.Stretch s : p.view().map(course)) {
@@ -123,6 +131,10 @@ final class CuttingPainter {
                     List<Point2D> placed =
                             piece.stream().map(q -> at.transform(q, null)).toList();
                     lines.add(placed);
+                    if (s.seen() && look.pressure() != null) {
+                        joints.cut(stay.lines().get(leg), placed, ACROSS_MARKS_PT, OVERLAY_PT + 2 * GAP_PT)
+                                .forEach(gap -> c.fill(Color.WHITE, gap));
+                    }
                     stretch(placed, look, s.seen(), lettering);
                     if (look.changed() && s.seen()) {
                         changed.merge(stay.lines().get(leg), longest(placed), CuttingPainter::longer);
@@ -130,8 +142,23 @@ final class CuttingPainter {
                 }
             }
         });
+        dots(p, at);
         changed.values().forEach(l -> change(l, lettering));
         return lines;
+    }
+
+    /** Where a band lies over those of the original. */
+    private void dots(Panel p, AffineTransform at) {
+        if (job.moment().state() == null) {
+            return;
+        }
+        for (Point joint : CuttingJoints.of(p.view().stay)) {
+            if (p.view().seen(joint) && p.shows(p.view().map(joint))) {
+                Point2D dot = at.transform(p.view().map(joint), null);
+                c.fill(Color.WHITE, Canvas.disc(dot.getX(), dot.getY(), DOT_PT + 1));
+                c.fill(Ink.BLACK, Canvas.disc(dot.getX(), dot.getY(), DOT_PT));
+            }
+        }
     }
 
     private static Line2D longest(List<Point2D> points) {

@@ -25,6 +25,7 @@ final class CuttingsLegend {
         marks.add(new Picture.Mark(
                 classified
                         ? "A band of the class's colour over the original" + arrows
+                                + ". Lines without one may be under pressure"
                         : "A band over the original" + arrows + ", as drawn at rest: lines may be under pressure",
                 (c, x, y) -> {
                     c.pen(Ink.BLACK, Ink.line(1.2));
