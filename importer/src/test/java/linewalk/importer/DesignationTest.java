@@ -60,6 +60,20 @@ class DesignationTest {
         assertThat(Said.tags(valve("Y3").read())).containsExactly("Y3");
     }
 
+    /** It stands nearer to the name than the valve does. */
+    @Test
+    void besideTheMarkOfARevision() {
+        SheetReading r = valve("1V2")
+                .polygon(376, 364, 392, 364, 384, 350)
+                .text(382, 362, "C")
+                .line(400, 420, 400, 500)
+                .read();
+        assertThat(r.components()).singleElement().satisfies(c -> {
+            assertThat(c.tag()).isEqualTo("1V2");
+            assertThat(c.ports()).hasSize(1);
+        });
+    }
+
     /** A frame drawn closely around the name is no part of its own. */
     @Test
     void inAFrameBesideItsPart() {

@@ -1,6 +1,7 @@
 package linewalk.importer;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import linewalk.drawing.Kind;
 import linewalk.drawing.SheetReading;
@@ -15,6 +16,34 @@ class DraftersHabitsTest {
                 .text(200, 274, "1V1")
                 .rect(600, 280, 640, 320)
                 .text(600, 274, "1V2");
+    }
+
+    /** Every side a stroke of its own; the head's pen is thinner, and it lies on a side of the square. */
+    @Test
+    void aThinHeadBesideSquaresOfThePipesPen() {
+        SheetReading r = Drawn.page()
+                .pen(1.3)
+                .line(200, 280, 240, 280)
+                .line(240, 280, 240, 320)
+                .line(240, 320, 200, 320)
+                .line(200, 280, 200, 320)
+                .line(240, 280, 280, 280)
+                .line(280, 280, 280, 320)
+                .line(280, 320, 240, 320)
+                .line(220, 320, 220, 400)
+                .pen(0.7)
+                .line(200, 300, 180, 300)
+                .line(180, 300, 180, 320)
+                .line(180, 320, 200, 320)
+                .line(200, 320, 200, 300)
+                .text(210, 274, "1V1")
+                .read();
+
+        assertThat(r.components()).singleElement().satisfies(c -> {
+            assertThat(c.tag()).isEqualTo("1V1");
+            assertThat(c.ports()).hasSize(1);
+            assertThat(c.box().x1Pt()).isCloseTo(280, within(1.0));
+        });
     }
 
     /** A line that hops over another beside the other's number is no hose. */

@@ -33,6 +33,9 @@ final class Loops {
     /** Larger loops are made by lines that meet again. */
     private static final double LARGEST = 0.07;
 
+    /** How much pens may differ that are one. */
+    private static final double ONE_PEN = 1.1;
+
     private static final int SIDES = 8;
     private static final int POINTS = 40;
 
@@ -143,10 +146,36 @@ final class Loops {
         return new Coordinate(c.xPt(), c.yPt());
     }
 
-    /** A line that leads around a part and back to it has another pen than the part. */
-    private static boolean onePen(List<Stroke> sides) {
-        double thinnest = sides.stream().mapToDouble(Stroke::widthPt).min().orElse(0);
-        return sides.stream().allMatch(s -> s.widthPt() <= 1.1 * thinnest);
+    /**
+     * The strokes of a loop that is drawn with one pen: a line that leads around a part and back to it has another than the
+     * part. Where figures of two pens lie on one another, each has strokes of its own there.
+     *
+     * @param sides the strokes along each side
+     * @return empty where there is no such pen
+     */
+    private static List<Stroke> inOnePen(List<List<Stroke>> sides) {
+        double[] pens = sides.stream()
+                .flatMap(List::stream)
+                .mapToDouble(Stroke::widthPt)
+                .sorted()
+                .distinct()
+                .toArray();
+        for (double pen : pens) {
+            List<Stroke> found = new ArrayList<>();
+            Set<Stroke> known = Collections.newSetFromMap(new IdentityHashMap<>());
+            boolean all = true;
+            for (List<Stroke> side : sides) {
+                List<Stroke> own = side.stream()
+                        .filter(s -> s.widthPt() >= pen && s.widthPt() <= ONE_PEN * pen)
+                        .toList();
+                all &= !own.isEmpty();
+                own.stream().filter(known::add).forEach(found::add);
+            }
+            if (all) {
+                return found;
+            }
+        }
+        return List.of();
     }
 
     private void closeLoop(Polygon p, Map<Coordinate, List<Stroke>> at, List<Stroke> closed, Set<Stroke> used) {
@@ -157,15 +186,15 @@ final class Loops {
             return;
         }
         List<Point> points = new ArrayList<>();
-        Set<Stroke> known = Collections.newSetFromMap(new IdentityHashMap<>());
-        List<Stroke> sides = new ArrayList<>();
+        List<List<Stroke>> along = new ArrayList<>();
         for (int i = 0; i + 1 < ring.length; i++) {
             points.add(new Point(ring[i].x, ring[i].y));
             List<Stroke> side = new ArrayList<>(at.get(ring[i]));
             side.retainAll(at.get(ring[i + 1]));
-            side.stream().filter(known::add).forEach(sides::add);
+            along.add(side);
         }
-        if (!sides.isEmpty() && (sides.size() <= SIDES || round(points)) && onePen(sides)) {
+        List<Stroke> sides = inOnePen(along);
+        if (!sides.isEmpty() && (sides.size() <= SIDES || round(points))) {
             Stroke like = sides.get(0);
             boolean curved = sides.stream().anyMatch(Stroke::curved);
             used.addAll(sides);

@@ -21,7 +21,7 @@ import linewalk.importer.page.Stroke;
  *
  * <p>Needs the page's marks, labels and frame. Leaves every stroke in one place: the figure of a part, a flag, an
  * enclosure, a table, the frame, or line work. Order: tables, enclosures and port marks, flags, figures of touching
- * outlines, reservoirs, then the small strokes that belong to figures. The clouds of revisions are left out.
+ * outlines, reservoirs, then the small strokes that belong to figures. The clouds and marks of revisions are left out.
  */
 public final class SymbolFinder {
 
@@ -92,6 +92,7 @@ public final class SymbolFinder {
                 .toList();
         take(closed, detail);
         take(closed, NamePlates.find(closed, labels, inOrder(), tolPt));
+        take(closed, RevisionMarks.find(closed, labels, inOrder(), tolPt));
         List<Outline> flags = flagTest.flags(closed, labels, strokes, tolPt);
         take(closed, flags);
         flags = outer(flags);
