@@ -120,6 +120,20 @@ class JoinTest {
         });
     }
 
+    /** Some programs cut lines where they cross. The drafter sets a dot where they join. */
+    @Test
+    void fourEndsWithoutADotPassWhereTheSheetsJointsHaveDots() {
+        Drawn d = fourEnds();
+        for (int i = 0; i < 3; i++) {
+            double x = 800 + 60 * i;
+            d.line(x, 300, x, 500).line(x, 400, x + 40, 400).dot(x, 400);
+        }
+        SheetReading r = d.read();
+
+        assertThat(Said.lines(r)).contains("1V1 - 1V2", "1V3 - 1V4");
+        assertThat(r.doubts()).isEmpty();
+    }
+
     /** Two ends on opposite sides of a line that runs through. */
     @Test
     void twoEndsThatMeetOnAThirdLineAreDoubtful() {

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import linewalk.drawing.Box;
@@ -24,7 +25,7 @@ import linewalk.importer.symbol.Symbols;
  *
  * <p>Needs figures and flags to have claimed their strokes. Ends that touch are joined, an end on another line's inside
  * joins it, lines that cross pass each other unless a dot is there; four ends that meet without a dot pass each other
- * two by two, in doubt. Leaves every run of line work in exactly one net.
+ * two by two where the sheet has dots at its joints, else they join in doubt. Leaves every run of line work in exactly one net.
  */
 public final class NetworkBuilder {
 
@@ -43,6 +44,7 @@ public final class NetworkBuilder {
     private final List<Piece> pieces = new ArrayList<>();
     private final List<Node> nodes = new ArrayList<>();
     private final Map<Piece, TreeMap<Double, Node>> onPiece = new IdentityHashMap<>();
+    private final Set<Node> dotted = Collections.newSetFromMap(new IdentityHashMap<>());
     private final Set<Node> doubtful = Collections.newSetFromMap(new IdentityHashMap<>());
     private Near<PieceSegment> segments;
 
@@ -78,6 +80,7 @@ public final class NetworkBuilder {
             endNode(p, false);
         }
         connectRuns();
+        CutCrossings.part(nodes, dotted, doubtful, tolPt);
         attach();
         new EndBars(references).drop(nodes);
         new GapBridge(nodes, texts, tolPt).bridge();
@@ -99,22 +102,23 @@ public final class NetworkBuilder {
     private void dots(List<Fill> fills) {
         for (Fill f : fills) {
             if (f.isDot(tolPt)) {
-                join(f.box().center(), f.box().widthPt() / 2 + tolPt / 2);
+                join(f.box().center(), f.box().widthPt() / 2 + tolPt / 2).ifPresent(dotted::add);
             }
         }
     }
 
     /** One node for everything that passes within the radius. */
-    private void join(Point center, double radiusPt) {
+    private Optional<Node> join(Point center, double radiusPt) {
         List<PieceSegment> hit = segments.within(center, radiusPt).stream()
                 .filter(s -> s.segment().distancePt(center) <= radiusPt)
                 .toList();
         if (hit.isEmpty()) {
-            return;
+            return Optional.empty();
         }
         Node node = new Node(center);
         nodes.add(node);
         hit.forEach(s -> put(s, center, node));
+        return Optional.of(node);
     }
 
     private static double position(PieceSegment s, Point p) {
