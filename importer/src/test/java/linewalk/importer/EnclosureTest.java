@@ -36,6 +36,30 @@ class EnclosureTest {
         assertThat(Said.tags(r)).containsExactly("1V1", "1V2", "1V3");
     }
 
+    /** A program wrote its dashes one by one; a short side has dashes at its corners alone, and dots between. */
+    @Test
+    void ofSingleDashes() {
+        Drawn d = Drawn.page().pen(0.7);
+        for (double[] leg : new double[][] {{180, 200, 300}, {284, 200, 300}}) {
+            d.line(leg[0], leg[1], leg[0], 228).line(leg[0], 232.5, leg[0], 239).line(leg[0], 243.5, leg[0], 250);
+            d.line(leg[0], 254.5, leg[0], 284);
+        }
+        for (double y : new double[] {200, 284}) {
+            d.line(180, y, 210, y).line(214.5, y, 221, y).line(225.5, y, 232, y).line(236.5, y, 267, y);
+            d.line(271.5, y, 278, y).line(282.5, y, 284, y);
+        }
+        SheetReading r = d.pen(1)
+                .rect(200, 222, 240, 262)
+                .text(200, 218, "1V1")
+                .rect(400, 222, 440, 262)
+                .text(400, 216, "1V2")
+                .line(240, 242, 400, 242)
+                .read();
+
+        assertThat(r.enclosures()).hasSize(1);
+        assertThat(Said.lines(r)).containsExactly("1V1 - 1V2");
+    }
+
     @Test
     void aroundOnePartToo() {
         SheetReading r = Drawn.page()

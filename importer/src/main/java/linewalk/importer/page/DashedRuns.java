@@ -20,7 +20,7 @@ final class DashedRuns {
     /** So few are enough where longer rows of the page show the same dashes: a short leg between two corners. */
     private static final int KNOWN_PIECES = 2;
 
-    private static final double LONGEST_TOL = 30;
+    private static final double LONGEST_TOL = 45;
     private static final double TOUCH_TOL = 0.1;
     private static final double CUT_ALIKE = 0.85;
     private static final double EVEN = 0.35;
@@ -28,6 +28,12 @@ final class DashedRuns {
 
     /** How long one dash alone is at most where programs fit dashes to the leg, in those of the next leg. */
     private static final double LAST_LEG = 2;
+
+    /** Dashes of a chain line are this much longer than its dots. */
+    private static final double CHAIN = 1.8;
+
+    /** Gaps of a chain line, in its dots. */
+    private static final double TIGHT = 0.9;
 
     /** Cosine of the sharpest turn from piece to piece of a circle. */
     private static final double GENTLY = 0.64;
@@ -321,12 +327,16 @@ final class DashedRuns {
                 .mapToDouble(Piece::length)
                 .sorted()
                 .toArray();
-        double longest = lengths[lengths.length - 1];
-        boolean chain = longest > 1.8 * lengths[0];
+        double end = Math.max(run.get(0).length(), run.get(run.size() - 1).length());
+        double gap = run.get(1).from() - run.get(0).to();
+        // ends are cut short; one longer than all between makes these the dots of a short chain line, not teeth of a
+        // comb
+        boolean dots = end > CHAIN * lengths[0] && gap < TIGHT * lengths[0];
+        double longest = Math.max(lengths[lengths.length - 1], dots ? end : 0);
+        boolean chain = longest > CHAIN * lengths[0];
         Stroke like = run.get(0).stroke();
         Point start = end(run.get(0), true);
         Point stop = end(run.get(run.size() - 1), false);
-        double gap = run.get(1).from() - run.get(0).to();
         Stroke whole = new Stroke(List.of(start, stop), false, false, like.widthPt(), new Dash(longest, chain), false);
         return new Found(whole, gap, List.copyOf(run));
     }

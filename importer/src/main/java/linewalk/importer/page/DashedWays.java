@@ -183,9 +183,10 @@ final class DashedWays {
         double longest = solid.stream().mapToDouble(DashedWays::onPt).max().orElse(0);
         double least = w.gaps.stream().mapToDouble(g -> g).min().orElse(0);
         double most = w.gaps.stream().mapToDouble(g -> g).max().orElse(0);
-        boolean several = dash > 0
-                ? !solid.isEmpty() && longest < 1.15 * dash
-                : solid.size() >= (goesOnFromDashed(w, longest) ? LEG : PIECES);
+        // between the long pieces of a chain line, its dots are rows of their own
+        boolean several = dash > 0 && longest < 1.15 * dash
+                ? !solid.isEmpty()
+                : solid.size() >= (dash == 0 && goesOnFromDashed(w, longest) ? LEG : PIECES);
         return several && most - least < EVEN * most + 0.1 * tolPt;
     }
 
