@@ -24,6 +24,9 @@ final class Lines {
     /** In widths: a piece this short says nothing of its width. */
     private static final double BLIND = 2.5;
 
+    /** A line so many times wider is of another pen, however little is known: pens of a drawing differ by 2 (ISO 128). */
+    private static final double TWO_PENS = 1.55;
+
     private final Gauge gauge;
     private final Upright upright;
     private final Map<Piece, Line> lineOf = new LinkedHashMap<>();
@@ -143,7 +146,8 @@ final class Lines {
         double known = branch && shorter < 8 * Math.max(wp, wq) ? 1.2 : 0.3;
         // that of a piece hardly longer than wide is not known at all: the ink of a corner may lie across it
         boolean unknown = branch && shorter < BLIND * Math.min(wp, wq);
-        boolean samePen = unknown || Math.abs(wp - wq) < 0.2 * Math.max(wp, wq) + known;
+        boolean alike = Math.max(wp, wq) < TWO_PENS * Math.min(wp, wq) + 0.5;
+        boolean samePen = unknown || alike && Math.abs(wp - wq) < 0.2 * Math.max(wp, wq) + known;
         Piece longer = p.length() >= q.length() ? p : q;
         Piece other = longer == p ? q : p;
         double apart = longer.straight.aside(other.xs[other.count() / 2], other.ys[other.count() / 2]);

@@ -31,6 +31,9 @@ final class ScanLettering {
     /** A letter alone has no neighbours to bear it out. */
     private static final double ALONE = 0.55;
 
+    /** Nothing but a letter stands there. */
+    private static final double IN_HALF = 0.15;
+
     /** What is as tall as a capital is no speck. */
     private static final double READ_TALL = 0.88;
 
@@ -195,7 +198,8 @@ final class ScanLettering {
                 Seen seen = Seen.of(r, grey, page, 0);
                 List<ReadLetter> known = alike.known(seen);
                 ReadRow one = ReadRow.of(seen, known == null ? seen.look(reader) : known);
-                if (isLetter(one) && (usual || one.likelihood() > SURE)) {
+                boolean half = read.stream().anyMatch(x -> Halves.apart(b, x.row(), ink));
+                if (isLetter(one, half ? IN_HALF : ALONE) && (usual || one.likelihood() > SURE)) {
                     out.add(wellFormed.of(one));
                 }
             }
@@ -218,11 +222,11 @@ final class ScanLettering {
         return sizes.isEmpty() || sizes.stream().anyMatch(s -> Math.abs(s - size) < 0.15 * s + 1);
     }
 
-    private static boolean isLetter(ReadRow r) {
+    private static boolean isLetter(ReadRow r, double least) {
         Blob b = r.row().blobs().get(0);
         boolean circle = r.text().matches("[oO0Qe@]") && Math.abs(b.width() - b.height()) <= 0.1 * b.longer() + 1;
         // a line's end and a corner, which stand alone more often than these letters
         boolean plain = r.text().matches("[rIl]");
-        return r.letters().size() == 1 && r.words() == 1 && r.likelihood() > ALONE && !circle && !plain;
+        return r.letters().size() == 1 && r.words() == 1 && r.likelihood() > least && !circle && !plain;
     }
 }

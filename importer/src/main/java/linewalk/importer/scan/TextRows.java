@@ -120,7 +120,8 @@ final class TextRows {
         List<TextRow> found = joined(withSmall(rows, marks), taken);
         taken.addAll(set(found));
         List<TextRow> alone = left.stream()
-                .filter(b -> !taken.contains(b) && b.longer() < MOST_MM * pxPerMm && !bar(b) && !b.oneStroke())
+                .filter(b -> !taken.contains(b) && b.longer() < MOST_MM * pxPerMm)
+                .filter(b -> !bar(b) && !b.oneStroke() || found.stream().anyMatch(r -> Halves.apart(b, r, ink)))
                 .map(b -> new TextRow(List.of(b), b.height() >= 0.6 * b.width(), Cell.NONE))
                 .toList();
         found.addAll(

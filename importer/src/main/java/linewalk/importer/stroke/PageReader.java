@@ -49,7 +49,9 @@ final class PageReader {
         }
         SingleTest test = new SingleTest(page);
         for (Row r : page.singles()) {
-            ShapeClass c = book.find(Shape.of(r.signs().get(0), r));
+            Shape shape = Shape.of(r.signs().get(0), r);
+            ShapeClass known = book.find(shape);
+            ShapeClass c = known == null && test.lettering(r) ? book.nearest(shape) : known;
             if (c != null
                     && !c.candidates().isEmpty()
                     && test.letter(r, c.candidates().get(0))) {

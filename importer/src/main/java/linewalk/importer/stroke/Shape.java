@@ -77,11 +77,21 @@ final class Shape {
         return painted == o.painted && Math.abs(width - o.width) < 2.5 / STEPS && covers(o) && o.covers(this);
     }
 
+    /** Share of both shapes' ink that lies beside the other's; 1 where one is clearly wider. */
+    double strangeness(Shape o) {
+        boolean comparable = painted == o.painted && Math.abs(width - o.width) < 2.5 / STEPS;
+        return comparable ? (double) (stray(o) + o.stray(this)) / (count + o.count) : 1;
+    }
+
     private boolean covers(Shape o) {
+        return stray(o) <= STRAY * o.count;
+    }
+
+    private int stray(Shape o) {
         int stray = 0;
         for (int y = 0; y < ROWS; y++) {
             stray += Long.bitCount(o.ink[y] & ~wide[y]);
         }
-        return stray <= STRAY * o.count;
+        return stray;
     }
 }

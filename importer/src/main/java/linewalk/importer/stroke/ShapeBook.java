@@ -11,6 +11,11 @@ final class ShapeBook {
     /** Votes that make a letter a shape's own. */
     private static final double SURE = 0.6;
 
+    /** How strange a shape may be that passes for another, and how much stranger to any other letter's. */
+    private static final double NEAR = 0.07;
+
+    private static final double CLEAR = 2;
+
     /** More votes than a letter reader will ever cast against it. */
     private static final double CERTAIN = 50;
 
@@ -50,6 +55,28 @@ final class ShapeBook {
             }
         }
         return null;
+    }
+
+    /** The shape of a sure letter that this one all but is, and no other letter's nearly as much; or null. */
+    ShapeClass nearest(Shape shape) {
+        ShapeClass nearest = null;
+        double least = NEAR;
+        for (ShapeClass c : classes) {
+            double off = shape.strangeness(c.shape);
+            if (c.best() != null && c.share(c.best()) > SURE && off < least) {
+                nearest = c;
+                least = off;
+            }
+        }
+        String text = nearest == null ? null : nearest.best();
+        double limit = CLEAR * least;
+        return text != null
+                        && classes.stream()
+                                .noneMatch(c -> c.best() != null
+                                        && !c.best().equals(text)
+                                        && shape.strangeness(c.shape) < limit)
+                ? nearest
+                : null;
     }
 
     /** The shape that is this letter most surely, or null. */
