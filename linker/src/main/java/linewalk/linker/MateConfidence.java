@@ -11,8 +11,11 @@ import linewalk.linker.Facts.Way;
  */
 final class MateConfidence {
 
-    /** Nothing rivals a pair that leads by this much; a label that tells two neighbours apart leads by more. */
-    private static final double CLEAR_LEAD = 2.4;
+    /**
+     * Nothing rivals a pair that leads by this much. A label that tells two neighbours apart leads by more, and a name that
+     * is printed at one end alone takes nothing from a pair that both ends point at.
+     */
+    private static final double CLEAR_LEAD = 2.1;
 
     private MateConfidence() {}
 

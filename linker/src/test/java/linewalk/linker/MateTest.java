@@ -29,6 +29,23 @@ class MateTest {
         assertThat(findings(set)).isEmpty();
     }
 
+    /** The neighbours' zones are next to each other, but each names its own; a name at one end takes nothing from that. */
+    @Test
+    void aNameThatIsPrintedAtOneEndAloneRaisesNoDoubt() {
+        DrawingSet set = Drawn.of("""
+                        sheet 2
+                        ref a B2 > 3/B4
+                        ref b A2 > 3/B4 T3
+                        sheet 3
+                        ref c B4 > 2/B2 P3
+                        ref d B4 > 2/A2
+                        """).link();
+        assertThat(mates(set, "a")).containsExactly("c");
+        assertThat(mates(set, "b")).containsExactly("d");
+        assertThat(ref(set, "a").mateConfidence()).isGreaterThan(0.9);
+        assertThat(ref(set, "b").mateConfidence()).isGreaterThan(0.9);
+    }
+
     @Test
     void oneHeaderMayGoOnToTwoSheets() {
         DrawingSet set = Drawn.of("""
