@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import linewalk.samples.DemoSet;
 import linewalk.samples.style.DraftingStyle;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -54,6 +55,7 @@ class TruthTest {
                 "flood-door",
                 "harbour-lock",
                 "hatch-cover",
+                "ice-harvester",
                 "loader-crane",
                 "lock-gate",
                 "log-stacker",
@@ -66,6 +68,12 @@ class TruthTest {
             })
     void drawnWithoutSightOfTheImporter(String set) {
         holds(set, Sets.own(set).resolve("set.pdf"), Sets.own(set).resolve("truth.json"));
+    }
+
+    @Test
+    void plottedWithoutSightOfTheImporter() {
+        Path folder = Sets.own("ice-harvester");
+        holds("ice-harvester-plot", folder.resolve("plot.pdf"), folder.resolve("truth.json"));
     }
 
     @ParameterizedTest
