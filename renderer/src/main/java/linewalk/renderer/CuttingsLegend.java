@@ -25,8 +25,8 @@ final class CuttingsLegend {
         marks.add(new Picture.Mark(
                 classified
                         ? "A band of the class's colour over the original" + arrows
-                                + ". Lines without one may be under pressure"
-                        : "A band over the original" + arrows + ", as drawn at rest: lines may be under pressure",
+                                + ". Lines without a band may be under pressure"
+                        : "A band over the original" + arrows + ", as drawn at rest: all lines may be under pressure",
                 (c, x, y) -> {
                     c.pen(Ink.BLACK, Ink.line(1.2));
                     c.line(x, y + 10, x + 44, y + 10);
