@@ -128,6 +128,17 @@ class ReferenceGrammarTest {
         assertThat(targets(grammar.parse(text).orElseThrow(), 0)).isEqualTo("2/B4");
     }
 
+    /** The set's sheets decide whether it is folio 3 or a sheet that is called F3. */
+    @Test
+    void lettersBeforeASheetsNumberMayBeTheWordForIt() {
+        Parsed p = grammar.parse("F3-H2").orElseThrow();
+
+        assertThat(targets(p, 0)).isEqualTo("F3/H2");
+        assertThat(targets(p, 1)).isEqualTo("3/H2");
+        assertThat(p.readings().get(0).likelihood())
+                .isGreaterThan(p.readings().get(1).likelihood());
+    }
+
     @Test
     void whereBothOrdersFitBothAreOffered() {
         Parsed p = grammar.parse("B4/C2").orElseThrow();

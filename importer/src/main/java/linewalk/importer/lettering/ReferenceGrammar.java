@@ -56,6 +56,11 @@ public final class ReferenceGrammar {
 
     private static final Pattern SHEET_ZONE =
             Pattern.compile("(" + SHEET + ")(?: ?[./:] ?| - | ?, ?|-)[(\\[]?(" + ZONE + ")[)\\]]?");
+    private static final Pattern LETTERED_NUMBER = Pattern.compile("[A-Z]{1,3}(\\d{1,3})");
+
+    /** How likely letters before a number are no part of the sheet's name; the set's sheets decide. */
+    private static final double ABBREVIATED = 0.2;
+
     private static final Pattern BLANK_BETWEEN = Pattern.compile("(\\d{1,3}) (" + ZONE + ")");
     private static final Pattern SHEET_BRACKETED =
             Pattern.compile("[(\\[](" + SHEET + ")[)\\]] ?[./-]? ?(" + ZONE + ")");
@@ -225,7 +230,20 @@ public final class ReferenceGrammar {
         }
         // both orders fit: the sheet first is the commoner one
         targets.replaceAll((t, l) -> targets.size() == 1 ? 1.0 : 0.5);
-        return Optional.of(parsed(text, targets, false));
+        return Optional.of(parsed(text, targets.size() == 1 ? orAbbreviated(targets) : targets, false));
+    }
+
+    /** Letters before a sheet's number may be the word for it, cut short: {@code F3} is sheet 3, a folio. */
+    private static Map<Target, Double> orAbbreviated(Map<Target, Double> one) {
+        Target t = one.keySet().iterator().next();
+        Matcher m = LETTERED_NUMBER.matcher(t.sheet());
+        if (!m.matches()) {
+            return one;
+        }
+        Map<Target, Double> both = new LinkedHashMap<>();
+        both.put(t, 1 - ABBREVIATED);
+        both.put(new Target(m.group(1), t.zone()), ABBREVIATED);
+        return both;
     }
 
     /** Separated by a sign, by the word that leads each, or, where each is a single word, by blanks. */
