@@ -185,6 +185,7 @@ final class SheetReader implements AutoCloseable {
         taken.addAll(numbers.used());
         Map<Body, Named> named = Designations.assign(symbols.bodies(), labels, taken, symbols);
         Map<Body, Body> partOf = new IdentityHashMap<>();
+        Bypasses.nameDiamonds(lines, named);
         lines = Bypasses.merge(lines, named.keySet(), partOf);
         lines = Probes.without(Couplings.merge(lines, named, partOf), named);
 

@@ -36,6 +36,37 @@ class BypassTest {
         assertThat(Said.component(r, "1V5").ports()).hasSize(2);
     }
 
+    /** Between the same two dots; the name stands nearer to the indicator than to the filter. */
+    @Test
+    void aFilterWithAWayAroundItAndAnIndicator() {
+        SheetReading r = Drawn.page()
+                .rect(180, 380, 220, 420)
+                .text(190, 374, "1V1")
+                .rect(580, 380, 620, 420)
+                .text(590, 374, "1V2")
+                .line(220, 400, 374, 400)
+                .line(426, 400, 580, 400)
+                .polygon(374, 400, 400, 374, 426, 400, 400, 426)
+                .dot(360, 400)
+                .dot(440, 400)
+                .line(360, 400, 360, 360, 392, 360)
+                .circle(400, 360, 5)
+                .line(402, 350, 392, 360, 402, 370)
+                .line(405, 360, 440, 360, 440, 400)
+                .line(360, 400, 360, 442, 390, 442)
+                .circle(400, 442, 10)
+                .line(394, 448, 406, 436)
+                .line(410, 442, 440, 442, 440, 400)
+                .pen(1, 4, 2.5)
+                .line(400, 374, 400, 426)
+                .text(392, 468, "1Z1")
+                .read();
+
+        assertThat(Said.lines(r)).containsExactly("1V1 - 1Z1", "1V2 - 1Z1");
+        assertThat(Said.component(r, "1Z1").kind()).isEqualTo(Kind.FILTER);
+        assertThat(Said.tags(r)).containsExactlyInAnyOrder("1V1", "1V2", "1Z1");
+    }
+
     /** The arms of the check's seat stand between both figures: they hold the ball that they are nearer to. */
     @Test
     void aFilterAndTheSprungCheckBesideIt() {

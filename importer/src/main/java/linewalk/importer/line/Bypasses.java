@@ -40,8 +40,49 @@ public final class Bypasses {
     private Bypasses(List<Net> nets, Set<Body> named) {
         this.nets = new ArrayList<>(nets);
         this.named = named;
+        index();
+    }
+
+    private void index() {
+        at.clear();
         nets.forEach(n -> n.contacts().forEach(c -> at.computeIfAbsent(c.body(), b -> new ArrayList<>())
                 .add(n)));
+    }
+
+    /**
+     * The name beside a filter or a cooler may stand nearer to its indicator or its bypass: what lies side by side with a
+     * nameless diamond, between the same two places of the line, gives its name to that.
+     *
+     * @param named is changed
+     */
+    public static <N> void nameDiamonds(List<Net> nets, Map<Body, N> named) {
+        Bypasses b = new Bypasses(nets, named.keySet());
+        for (Body body : List.copyOf(named.keySet())) {
+            if (!isDiamond(body) && b.at.getOrDefault(body, List.of()).size() == 2) {
+                b.others(body)
+                        .filter(o -> isDiamond(o) && b.forks(body, o).size() == 2)
+                        .findFirst()
+                        .ifPresent(o -> named.put(o, named.remove(body)));
+            }
+        }
+    }
+
+    /** A square on its corner (ISO 1219-1: conditioners of the oil). */
+    private static boolean isDiamond(Body o) {
+        return o.outlines().stream()
+                .filter(x -> x.stroke().points().size() == 4)
+                .anyMatch(x -> x.stroke().points().stream()
+                        .allMatch(p -> Math.abs(p.xPt() - x.box().center().xPt())
+                                        < ALIKE * x.box().widthPt()
+                                || Math.abs(p.yPt() - x.box().center().yPt())
+                                        < ALIKE * x.box().heightPt()));
+    }
+
+    /** Nameless figures that a figure's lines lead to, near it. */
+    private Stream<Body> others(Body body) {
+        Set<Body> others = new LinkedHashSet<>();
+        at.getOrDefault(body, List.of()).forEach(n -> n.contacts().forEach(c -> others.add(c.body())));
+        return others.stream().filter(o -> !named.contains(o) && !o.reservoir() && isNear(body, o));
     }
 
     /**
@@ -51,32 +92,34 @@ public final class Bypasses {
      */
     public static List<Net> merge(List<Net> nets, Set<Body> named, Map<Body, Body> partOf) {
         Bypasses b = new Bypasses(nets, named);
-        b.at.keySet().stream().filter(named::contains).forEach(body -> b.beside(body, partOf));
+        for (Body body : b.at.keySet().stream().filter(named::contains).toList()) {
+            b.beside(body, partOf);
+            b.index();
+            // one that has a way around it may have another, with an indicator in it
+            b.beside(body, partOf);
+            b.index();
+        }
         return b.nets;
     }
 
     private void beside(Body body, Map<Body, Body> partOf) {
-        Set<Body> others = new LinkedHashSet<>();
-        at.get(body).forEach(n -> n.contacts().forEach(c -> others.add(c.body())));
-        others.stream()
-                .filter(o -> !named.contains(o) && !o.reservoir() && !partOf.containsKey(o) && isNear(body, o))
-                .forEach(o -> {
-                    List<Fork> forks = forks(body, o);
-                    Set<Body> own = Set.of(body, o);
-                    List<Net> hanging = Stream.concat(at.get(o).stream(), at.get(body).stream())
-                            .filter(n -> forks.stream().noneMatch(f -> f.net() == n))
-                            .filter(n -> hanging(n, own).isPresent())
-                            .toList();
-                    boolean isPart = isSquare(o)
-                            || at.get(o).stream()
-                                    .allMatch(n -> forks.stream().anyMatch(f -> f.net() == n) || hanging.contains(n));
-                    if (forks.size() == 2 && isPart) {
-                        hanging.forEach(n -> partOf.put(hanging(n, own).orElseThrow(), body));
-                        nets.removeAll(hanging);
-                        forks.forEach(f -> close(f, body));
-                        partOf.put(o, body);
-                    }
-                });
+        others(body).filter(o -> !partOf.containsKey(o)).forEach(o -> {
+            List<Fork> forks = forks(body, o);
+            Set<Body> own = Set.of(body, o);
+            List<Net> hanging = Stream.concat(at.get(o).stream(), at.get(body).stream())
+                    .filter(n -> forks.stream().noneMatch(f -> f.net() == n))
+                    .filter(n -> hanging(n, own).isPresent())
+                    .toList();
+            boolean isPart = isSquare(o)
+                    || at.get(o).stream()
+                            .allMatch(n -> forks.stream().anyMatch(f -> f.net() == n) || hanging.contains(n));
+            if (forks.size() == 2 && isPart) {
+                hanging.forEach(n -> partOf.put(hanging(n, own).orElseThrow(), body));
+                nets.removeAll(hanging);
+                forks.forEach(f -> close(f, body));
+                partOf.put(o, body);
+            }
+        });
     }
 
     /** The nameless figure at the end of a net between two, which only these are joined to: a filter's indicator. */
@@ -125,7 +168,8 @@ public final class Bypasses {
         }
         Way a = own.size() == 1 ? way(own.get(0)) : joined(own.get(0), own.get(1));
         Way b = way(its.get(0));
-        if (a == null || a.to != b.to || a.to.runs().size() != 3 || a.to.body() != null) {
+        boolean merged = a != null && a.to.body() == body;
+        if (a == null || a.to != b.to || !merged && (a.to.runs().size() < 3 || a.to.body() != null)) {
             return Optional.empty();
         }
         a.runs.addAll(b.runs);
