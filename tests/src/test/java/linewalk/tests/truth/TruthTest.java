@@ -50,6 +50,7 @@ class TruthTest {
     @ValueSource(
             strings = {
                 "baling-press",
+                "block-splitter",
                 "barge-crane",
                 "cutter-dredger",
                 "flood-door",
