@@ -93,17 +93,16 @@ public final class Bypasses {
     public static List<Net> merge(List<Net> nets, Set<Body> named, Map<Body, Body> partOf) {
         Bypasses b = new Bypasses(nets, named);
         for (Body body : b.at.keySet().stream().filter(named::contains).toList()) {
-            b.beside(body, partOf);
-            b.index();
-            // one that has a way around it may have another, with an indicator in it
-            b.beside(body, partOf);
-            b.index();
+            while (b.mergeOne(body, partOf)) {
+                b.index();
+            }
         }
         return b.nets;
     }
 
-    private void beside(Body body, Map<Body, Body> partOf) {
-        others(body).filter(o -> !partOf.containsKey(o)).forEach(o -> {
+    /** One more way around a figure becomes part of it. */
+    private boolean mergeOne(Body body, Map<Body, Body> partOf) {
+        for (Body o : others(body).filter(o -> !partOf.containsKey(o)).toList()) {
             List<Fork> forks = forks(body, o);
             Set<Body> own = Set.of(body, o);
             List<Net> hanging = Stream.concat(at.get(o).stream(), at.get(body).stream())
@@ -118,8 +117,10 @@ public final class Bypasses {
                 nets.removeAll(hanging);
                 forks.forEach(f -> close(f, body));
                 partOf.put(o, body);
+                return true;
             }
-        });
+        }
+        return false;
     }
 
     /** The nameless figure at the end of a net between two, which only these are joined to: a filter's indicator. */

@@ -10,6 +10,9 @@ public record Dash(double onPt, boolean chain) {
 
     public static final Dash SOLID = new Dash(0, false);
 
+    /** Dashes of a chain line are this much longer than its dots. */
+    private static final double CHAIN = 1.8;
+
     private static final double ALIKE = 0.25;
 
     private static final double SAME = 0.05;
@@ -32,7 +35,12 @@ public record Dash(double onPt, boolean chain) {
         if (n == 0 || gaps <= 0 || longest <= 0) {
             return SOLID;
         }
-        return new Dash(longest, longest > 1.8 * shortest);
+        return new Dash(longest, alternate(longest, shortest));
+    }
+
+    /** Dashes and dots, not dashes of which some are cut short. */
+    static boolean alternate(double longestPt, double shortestPt) {
+        return longestPt > CHAIN * shortestPt;
     }
 
     /** Drawn with the same pattern, as far as single dashes tell: a short leg may show none of a chain line's dots. */

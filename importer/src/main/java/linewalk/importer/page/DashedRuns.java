@@ -29,9 +29,6 @@ final class DashedRuns {
     /** How long one dash alone is at most where programs fit dashes to the leg, in those of the next leg. */
     private static final double LAST_LEG = 2;
 
-    /** Dashes of a chain line are this much longer than its dots. */
-    private static final double CHAIN = 1.8;
-
     /** Gaps of a chain line, in its dots. */
     private static final double TIGHT = 0.9;
 
@@ -331,9 +328,9 @@ final class DashedRuns {
         double gap = run.get(1).from() - run.get(0).to();
         // ends are cut short; one longer than all between makes these the dots of a short chain line, not teeth of a
         // comb
-        boolean dots = end > CHAIN * lengths[0] && gap < TIGHT * lengths[0];
+        boolean dots = Dash.alternate(end, lengths[0]) && gap < TIGHT * lengths[0];
         double longest = Math.max(lengths[lengths.length - 1], dots ? end : 0);
-        boolean chain = longest > CHAIN * lengths[0];
+        boolean chain = Dash.alternate(longest, lengths[0]);
         Stroke like = run.get(0).stroke();
         Point start = end(run.get(0), true);
         Point stop = end(run.get(run.size() - 1), false);

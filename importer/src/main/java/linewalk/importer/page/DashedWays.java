@@ -27,9 +27,6 @@ final class DashedWays {
     /** Programs fit dashes to the leg: they differ this much around a corner. */
     private static final double ABOUT = 1.5;
 
-    /** Dashes of a chain line are this much longer than its dots. */
-    private static final double CHAIN = 1.8;
-
     private record End(Stroke stroke, boolean first) {
 
         Point place() {
@@ -224,7 +221,7 @@ final class DashedWays {
                 .toArray();
         double longest =
                 w.entered.stream().mapToDouble(e -> onPt(e.stroke)).max().orElse(0);
-        boolean alternate = lengths.length > 2 && lengths[lengths.length - 1] > CHAIN * lengths[0];
+        boolean alternate = lengths.length > 2 && Dash.alternate(lengths[lengths.length - 1], lengths[0]);
         return new Dash(longest, chain || alternate);
     }
 

@@ -1,5 +1,7 @@
 package linewalk.importer.scan;
 
+import java.util.stream.IntStream;
+
 /**
  * The halves of a circle or a box that a line divides: what stands alone in the one, over the middle of a row in the other,
  * is a letter or a figure, whatever else it may look like.
@@ -17,43 +19,17 @@ final class Halves {
 
     /** @param ink of the page, line work too */
     static boolean apart(Blob b, TextRow row, Bits ink) {
-        return row.along()
-                ? apart(
-                        b.middleX(),
-                        b.y0(),
-                        b.y1(),
-                        (row.x0() + row.x1()) / 2,
-                        row.y0(),
-                        row.y1(),
-                        row.capPx(),
-                        ink,
-                        true)
-                : apart(
-                        b.middleY(),
-                        b.x0(),
-                        b.x1(),
-                        (row.y0() + row.y1()) / 2,
-                        row.x0(),
-                        row.x1(),
-                        row.capPx(),
-                        ink,
-                        false);
-    }
-
-    private static boolean apart(
-            double middle, int b0, int b1, int at, int row0, int row1, double cap, Bits ink, boolean down) {
-        int from = Math.min(b1, row1);
-        int to = Math.max(b0, row0);
-        double high = b1 - b0;
-        boolean beside = to > from && to - from < OFF * cap && Math.abs(middle - at) < ASIDE * cap;
-        if (!beside || Math.min(high, cap) < SAME_HEIGHT * Math.max(high, cap)) {
+        boolean along = row.along();
+        double cap = row.capPx();
+        double high = along ? b.height() : b.width();
+        int middle = along ? (row.x0() + row.x1()) / 2 : (row.y0() + row.y1()) / 2;
+        double aside = Math.abs((along ? b.middleX() : b.middleY()) - middle);
+        int from = along ? Math.min(b.y1(), row.y1()) : Math.min(b.x1(), row.x1());
+        int to = along ? Math.max(b.y0(), row.y0()) : Math.max(b.x0(), row.x0());
+        boolean alike = Math.min(high, cap) >= SAME_HEIGHT * Math.max(high, cap);
+        if (!alike || aside >= ASIDE * cap || to - from >= OFF * cap) {
             return false;
         }
-        for (int i = from; i < to; i++) {
-            if (down ? ink.get(at, i) : ink.get(i, at)) {
-                return true;
-            }
-        }
-        return false;
+        return IntStream.range(from, to).anyMatch(i -> along ? ink.get(middle, i) : ink.get(i, middle));
     }
 }

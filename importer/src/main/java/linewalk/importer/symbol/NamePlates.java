@@ -20,8 +20,7 @@ final class NamePlates {
         return closed.stream()
                 .filter(o -> o.rectangle() && o.stroke().dash().solid())
                 .filter(o -> isAroundName(o.box(), names.touching(o.box())))
-                .filter(o -> near.touching(o.box().grow(tolPt)).stream()
-                        .noneMatch(s -> s != o.stroke() && meets(s, o.box(), tolPt)))
+                .filter(o -> isFree(o, near, tolPt))
                 .toList();
     }
 
@@ -34,7 +33,10 @@ final class NamePlates {
                                 && b.heightPt() - l.box().heightPt() < ROOM * l.sizePt());
     }
 
-    private static boolean meets(Stroke s, Box b, double tolPt) {
-        return s.points().stream().anyMatch(b.grow(tolPt)::contains);
+    /** No stroke bends or ends at it. */
+    static boolean isFree(Outline o, Near<Stroke> strokes, double tolPt) {
+        Box around = o.box().grow(tolPt);
+        return strokes.touching(around).stream()
+                .noneMatch(s -> s != o.stroke() && s.points().stream().anyMatch(around::contains));
     }
 }

@@ -2,7 +2,6 @@ package linewalk.importer.symbol;
 
 import java.util.List;
 import java.util.regex.Pattern;
-import linewalk.drawing.Box;
 import linewalk.importer.lettering.Label;
 import linewalk.importer.page.Near;
 import linewalk.importer.page.Stroke;
@@ -27,12 +26,7 @@ final class RevisionMarks {
                         && !o.stroke().filled())
                 .filter(o -> revisions.touching(o.box()).stream()
                         .anyMatch(l -> o.covers(l.center()) && o.box().contains(l.box())))
-                .filter(o -> near.touching(o.box().grow(tolPt)).stream()
-                        .noneMatch(s -> s != o.stroke() && meets(s, o.box(), tolPt)))
+                .filter(o -> NamePlates.isFree(o, near, tolPt))
                 .toList();
-    }
-
-    private static boolean meets(Stroke s, Box b, double tolPt) {
-        return s.points().stream().anyMatch(b.grow(tolPt)::contains);
     }
 }
