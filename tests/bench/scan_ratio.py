@@ -74,9 +74,9 @@ def by_tesseract(pdf, pages, folder):
     """(CPU seconds, text by page)"""
     cpu_s, text = 0.0, defaultdict(str)
     for page in sorted(pages):
-        run_or_stop(["pdftoppm", "-r", DPI, "-gray", "-png", "-singlefile", "-f", page, "-l", page, pdf, folder / "page"])
+        run_or_stop(["pdftoppm", "-r", DPI, "-gray", "-singlefile", "-f", page, "-l", page, pdf, folder / "page"])
         with open(folder / "page.txt", "wb") as out:
-            cpu_s += run_or_stop(["tesseract", folder / "page.png", "-", "--psm", "11"], out=out).cpu_s
+            cpu_s += run_or_stop(["tesseract", folder / "page.pgm", "-", "--psm", "11", "--dpi", DPI], out=out).cpu_s
         text[page] = (folder / "page.txt").read_text(encoding="utf-8", errors="replace")
     return cpu_s, text
 
