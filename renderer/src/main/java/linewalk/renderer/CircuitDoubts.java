@@ -44,7 +44,7 @@ final class CircuitDoubts {
             }
         }
         shown.addAll(references.keySet());
-        for (SchemeDraft.Strand s : new SchemeDraft(job, new SetIndex(job.set())).strands) {
+        for (SchemeDraft.Strand s : new SchemeDraft(job, new SetIndex(job.set()), new HeldEnergy(job)).strands) {
             s.away().stream()
                     .map(Beyond.Away::reference)
                     .filter(Objects::nonNull)

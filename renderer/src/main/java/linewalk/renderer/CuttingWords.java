@@ -19,7 +19,7 @@ final class CuttingWords {
         this.job = job;
         this.sources = sources;
         stands = new Stands(job);
-        energy = new HeldEnergy(job.moment(), new SetIndex(job.set()));
+        energy = new HeldEnergy(job);
     }
 
     /** No rows where there is nothing to say. */

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import linewalk.drawing.Component;
 import linewalk.drawing.Line;
 import linewalk.renderer.scheme.Layout;
@@ -42,12 +43,16 @@ final class DrawnPicture implements Picture {
     }
 
     private List<Layout> pages(Rectangle2D area) {
+        HeldEnergy energy = new HeldEnergy(job);
+        Map<String, Optional<String>> cautions = new HashMap<>();
+        built.strands().forEach((net, strand) -> cautions.put(net, energy.caution(strand.line())));
         return Paging.of(
                 built.scheme(),
                 scheme.pieces(),
                 area.getWidth(),
                 area.getHeight(),
-                (net, here, pages, above) -> new MatchFigure(() -> marks.letter(net.name()), here, pages, above));
+                (net, here, pages, above) ->
+                        new MatchFigure(() -> marks.letter(net.name()), here, pages, above, cautions.get(net.name())));
     }
 
     static Picture layOut(PrintJob job, Doubts doubts, DrawnScheme scheme, PrintAreas areas, MatchMarks marks) {

@@ -1,71 +1,110 @@
 package linewalk.renderer;
 
-import java.util.ArrayList;
+import java.util.Collection;
 import java.util.EnumSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import linewalk.drawing.Component;
-import linewalk.drawing.End;
 import linewalk.drawing.Kind;
 import linewalk.drawing.Line;
+import linewalk.linker.Excerpt;
+import linewalk.linker.Neighbourhood;
 import linewalk.linker.step.PressureClass;
 
-/** What to beware of at a part itself: a charge stored in it, or oil that holds its load. */
+/** What to beware of at a part or in a line: a charge stored there, or oil that holds a load. */
 final class HeldEnergy {
 
+    private static final String STORED = "STORED PRESSURE";
+    private static final String HELD = "HELD: BLOCK LOAD";
+    private static final String MAY_HOLD = "MAY HOLD A LOAD";
+
     private static final Set<Kind> HOLDING = EnumSet.of(Kind.COUNTERBALANCE_VALVE, Kind.PILOT_CHECK_VALVE);
+    /** What stands on one side of it stands on the other. */
+    private static final Set<Kind> OPEN = EnumSet.of(
+            Kind.FILTER,
+            Kind.STRAINER,
+            Kind.COOLER,
+            Kind.HEATER,
+            Kind.HOSE,
+            Kind.SWIVEL,
+            Kind.TEST_POINT,
+            Kind.ORIFICE);
 
     private final Moment moment;
-    private final SetIndex index;
+    private final Neighbourhood network;
 
-    HeldEnergy(Moment moment, SetIndex index) {
-        this.moment = moment;
-        this.index = index;
+    HeldEnergy(PrintJob job) {
+        moment = job.moment();
+        network = new Neighbourhood(job.set());
     }
 
+    /** A brake may hold whatever its spring or its oil does: common practice, no source. */
     Optional<String> caution(Component c) {
         if (c.kind() == Kind.ACCUMULATOR) {
-            return Optional.of("STORED PRESSURE");
+            return Optional.of(STORED);
         }
-        if (!c.kind().isActuator() && c.kind() != Kind.BRAKE) {
+        if (!isLoaded(c)) {
             return Optional.empty();
         }
-        if (isHeld(c)) {
-            return Optional.of("HELD: BLOCK LOAD");
+        Set<Line> lines = network.linesAt(c);
+        if (lines.stream().anyMatch(this::isHeld)) {
+            return Optional.of(HELD);
         }
-        return hasHoldingValve(c) ? Optional.of("MAY HOLD A LOAD") : Optional.empty();
+        return c.kind() == Kind.BRAKE || hasHoldingValve(beside(lines)) ? Optional.of(MAY_HOLD) : Optional.empty();
     }
 
-    private boolean isHeld(Component c) {
-        return c.ports().stream()
-                .flatMap(p -> index.atPort(p.id()).stream())
-                .anyMatch(l -> moment.classOf(l) == PressureClass.HELD);
+    /** Of a line itself, wherever on it one stands: what is joined to it over sheets and open parts. */
+    Optional<String> caution(Line line) {
+        if (isHeld(line)) {
+            return Optional.of(HELD);
+        }
+        Set<Component> near = beside(List.of(line));
+        if (near.stream().anyMatch(HeldEnergy::isLoaded) && hasHoldingValve(near)) {
+            return Optional.of(MAY_HOLD);
+        }
+        boolean drained =
+                reached(List.of(line), c -> OPEN.contains(c.kind())).stream().anyMatch(c -> c.kind() == Kind.TANK);
+        boolean stored = reached(List.of(line), c -> OPEN.contains(c.kind()) || isOpenShutOff(c)).stream()
+                .anyMatch(c -> c.kind() == Kind.ACCUMULATOR);
+        return stored && !drained ? Optional.of(STORED) : Optional.empty();
     }
 
-    /** On its own lines, over sheets, stands a valve that is there to hold a load. */
-    private boolean hasHoldingValve(Component c) {
-        List<Line> lines = new ArrayList<>();
-        c.ports().forEach(p -> index.atPort(p.id()).forEach(l -> add(l, lines)));
-        for (int i = 0; i < lines.size(); i++) {
-            for (End e : lines.get(i).ends()) {
-                if (e instanceof End.AtPort p
-                        && index.part(p.component()) != null
-                        && HOLDING.contains(index.part(p.component()).kind())) {
-                    return true;
-                }
-                if (e instanceof End.AtReference r && index.reference(r.reference()) != null) {
-                    index.crossing(index.reference(r.reference()))
-                            .forEach(x -> index.atReference(x.id()).forEach(l -> add(l, lines)));
-                }
-            }
-        }
-        return false;
+    /** Accumulators from which oil could come to what is shown, however its valves stand, but for shut-offs told closed. */
+    List<Component> accumulators(Excerpt shown) {
+        Set<Line> lines = new LinkedHashSet<>(shown.lines());
+        shown.parts().stream().filter(c -> c.kind() != Kind.TANK).forEach(c -> lines.addAll(network.linesAt(c)));
+        return reached(lines, c -> c.kind() != Kind.TANK && (c.kind() != Kind.SHUT_OFF_VALVE || isOpenShutOff(c)))
+                .stream()
+                .filter(c -> c.kind() == Kind.ACCUMULATOR)
+                .toList();
     }
 
-    private static void add(Line line, List<Line> lines) {
-        if (!lines.contains(line)) {
-            lines.add(line);
-        }
+    private static boolean isLoaded(Component c) {
+        return c.kind().isActuator() || c.kind() == Kind.BRAKE;
+    }
+
+    private boolean isHeld(Line line) {
+        return moment.classOf(line) == PressureClass.HELD;
+    }
+
+    private static boolean hasHoldingValve(Collection<Component> parts) {
+        return parts.stream().anyMatch(c -> HOLDING.contains(c.kind()));
+    }
+
+    private boolean isOpenShutOff(Component c) {
+        return c.kind() == Kind.SHUT_OFF_VALVE
+                && !(moment.state() == null
+                        ? c.normallyClosed()
+                        : moment.state().isShut(c));
+    }
+
+    private Set<Component> beside(Collection<Line> lines) {
+        return reached(lines, c -> false);
+    }
+
+    private Set<Component> reached(Collection<Line> lines, java.util.function.Predicate<Component> passed) {
+        return network.from(lines, passed).parts();
     }
 }

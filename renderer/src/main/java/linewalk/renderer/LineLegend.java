@@ -49,7 +49,7 @@ final class LineLegend {
 
     static String meaning(PressureClass p) {
         return switch (p) {
-            case SUPPLY -> "pump pressure";
+            case SUPPLY -> "pressure of a pump or an accumulator";
             case INTENSIFIED -> "above pump pressure";
             case REDUCED -> "behind a reducing valve";
             case METERED -> "behind a throttle";

@@ -97,9 +97,7 @@ final class LineSigns {
     static LineSigns of(
             Layout layout, Ways ways, Function<Layout.Course, LineStyle> styles, Predicate<Layout.Course> changed) {
         LineSigns signs = new LineSigns(layout, ways);
-        layout.courses()
-                .forEach(c -> signs.arrows(
-                        c, ARROW_PT + ARROW_PER_WIDTH * styles.apply(c).widthPt()));
+        layout.courses().forEach(c -> signs.arrows(c, styles.apply(c)));
         Map<String, List<Layout.Course>> nets = new TreeMap<>();
         layout.courses().stream().filter(changed).forEach(c -> nets.computeIfAbsent(
                         c.net().name(), k -> new ArrayList<>())
@@ -130,11 +128,13 @@ final class LineSigns {
                 .toList();
     }
 
-    /** On the longest stretch on which a way is known, and on all other long ones. */
-    private void arrows(Layout.Course course, double sizePt) {
+    /** On the longest stretch on which a way is known, and on all other long ones. No arrow hides that oil is held. */
+    private void arrows(Layout.Course course, LineStyle style) {
+        double sizePt = ARROW_PT + ARROW_PER_WIDTH * style.widthPt();
+        double least = style.pattern() == LinePattern.BARS ? LEAST_PATTERN_PT : sizePt + ENDS_PT;
         boolean shown = false;
         for (Stretch s : stretches(course)) {
-            if (s.lengthPt() > (shown ? ANOTHER_PT : sizePt + ENDS_PT)) {
+            if (s.lengthPt() > (shown ? ANOTHER_PT : least)) {
                 shown |= arrow(s, sizePt);
             }
             if (s.lengthPt() > LONG_PT) {

@@ -1,6 +1,7 @@
 package linewalk.renderer;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 import linewalk.renderer.iso.PortPlace;
 import linewalk.renderer.iso.Side;
@@ -15,28 +16,33 @@ final class MatchFigure implements Figure {
     private static final double DISC_PT = Lettering.widthPt("WW", Lettering.TEXT_PT) + 6;
     /** The word stands above the numbers: nearly all marks are of one size, whichever pages they name. */
     private static final double WORDS_PT = Lettering.widthPt("page", Lettering.TEXT_PT) + 1;
+    /** A caution takes two rows. */
+    private static final double LOUD_PT = Lettering.widthPt("PRESSURE", Lettering.TEXT_PT) + 1;
 
     /** The last row needs no leading below it. */
     private static final double BELOW_PT = Lettering.LEADING_PT - Lettering.TEXT_PT;
 
     private final Supplier<String> letter;
-    private final TextStack words = new TextStack(WORDS_PT);
+    private final TextStack words;
     private final boolean above;
 
     /**
      * @param here how many times it goes on on the same page
      * @param pages others where it goes on, counted from 0
      * @param above the mark stands above its line
+     * @param caution what to beware of in the line, if anything
      */
-    MatchFigure(Supplier<String> letter, int here, List<Integer> pages, boolean above) {
+    MatchFigure(Supplier<String> letter, int here, List<Integer> pages, boolean above, Optional<String> caution) {
         this.letter = letter;
+        words = new TextStack(caution.isPresent() ? LOUD_PT : WORDS_PT);
         words.plain(MatchMarks.where(here, pages));
+        caution.ifPresent(words::loud);
         this.above = above;
     }
 
     @Override
     public double widthPt() {
-        return DISC_PT + 3 + WORDS_PT + 2;
+        return DISC_PT + 3 + Math.max(WORDS_PT, words.widthPt()) + 2;
     }
 
     @Override

@@ -19,12 +19,12 @@ final class PartWords {
     private final Stands stands;
     private final HeldEnergy energy;
 
-    PartWords(PrintJob job, Doubts doubts, Stands stands, SetIndex index) {
+    PartWords(PrintJob job, Doubts doubts, Stands stands, HeldEnergy energy) {
         this.job = job;
         this.words = new Words(job);
         this.doubts = doubts;
         this.stands = stands;
-        energy = new HeldEnergy(job.moment(), index);
+        this.energy = energy;
     }
 
     TextStack of(Component c) {

@@ -69,12 +69,12 @@ final class SchemeBuilder {
     private SchemeBuilder(PrintJob job, Doubts doubts) {
         this.job = job;
         this.doubts = doubts;
-        SetIndex index = new SetIndex(job.set());
-        draft = new SchemeDraft(job, index);
+        HeldEnergy energy = new HeldEnergy(job);
+        draft = new SchemeDraft(job, new SetIndex(job.set()), energy);
         heights = draft.heights();
         stands = new Stands(job);
         pumpEnds = new PumpEnds(job);
-        partWords = new PartWords(job, doubts, stands, index);
+        partWords = new PartWords(job, doubts, stands, energy);
         words = new Words(job);
     }
 

@@ -47,11 +47,11 @@ final class SchemeDraft {
     private final Set<String> shownLines = new TreeSet<>();
     private final Set<String> shownTanks = new TreeSet<>();
 
-    SchemeDraft(PrintJob job, SetIndex index) {
+    SchemeDraft(PrintJob job, SetIndex index, HeldEnergy energy) {
         this.job = job;
         this.index = index;
         this.words = new Words(job);
-        energy = new HeldEnergy(job.moment(), index);
+        this.energy = energy;
         for (Component c : job.subject().excerpt().parts()) {
             if (c.kind() == Kind.TANK) {
                 shownTanks.add(c.id());

@@ -5,11 +5,15 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import linewalk.drawing.Component;
 import linewalk.drawing.End;
 import linewalk.drawing.Line;
+import linewalk.drawing.Origin;
 import linewalk.drawing.PageKey;
+import linewalk.drawing.Reference;
 import linewalk.drawing.Sheet;
+import linewalk.drawing.Target;
 import linewalk.linker.Leg;
 import linewalk.renderer.sheet.Ink;
 import linewalk.renderer.sheet.Lettering;
@@ -94,7 +98,28 @@ final class Sections {
                     "Which way these let oil through was not read: " + String.join(", ", unread())
                             + ". The path takes it to be along its arrows: look at their symbols on the drawing."));
         }
+        corrected().forEach(r -> rows.addAll(text.paragraph("!", 26, r)));
         picture.remarks().forEach(r -> rows.addAll(text.paragraph("!", 26, r)));
+    }
+
+    /** Where the drawing itself still says something else. */
+    private Set<String> corrected() {
+        Set<String> remarks = new LinkedHashSet<>();
+        SetIndex index = new SetIndex(job.set());
+        for (Line line : job.subject().excerpt().lines()) {
+            for (End e : line.ends()) {
+                Reference r = e instanceof End.AtReference at ? index.reference(at.reference()) : null;
+                if (r == null || r.origin() != Origin.HAND) {
+                    continue;
+                }
+                String targets = r.targets().stream().map(Target::toString).collect(Collectors.joining(", "));
+                if (!targets.isEmpty() && !targets.equals(r.text())) {
+                    remarks.add(Words.capital(words.address(r)) + ": the drawing says " + r.text() + "; corrected to "
+                            + targets + " by hand.");
+                }
+            }
+        }
+        return remarks;
     }
 
     private Set<String> unread() {
@@ -165,6 +190,18 @@ final class Sections {
 
     private void cautions() {
         List<Row> all = new ArrayList<>(text.heading(CAUTIONS));
+        List<String> stored = new HeldEnergy(job)
+                .accumulators(job.subject().excerpt()).stream()
+                        .map(words::placed)
+                        .distinct()
+                        .toList();
+        if (!stored.isEmpty()) {
+            String last = stored.size() > 1 ? " are" : " is";
+            all.addAll(text.paragraph(
+                    "\u2022",
+                    12,
+                    Words.capital(String.join(", ", stored)) + last + " joined to what this print shows."));
+        }
         Cautions.ALL.forEach(c -> all.addAll(text.paragraph("\u2022", 12, c)));
         rows.addAll(Row.together(all));
     }

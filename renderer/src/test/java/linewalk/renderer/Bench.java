@@ -30,6 +30,7 @@ import linewalk.drawing.Port;
 import linewalk.drawing.Position;
 import linewalk.drawing.Reference;
 import linewalk.drawing.Sheet;
+import linewalk.drawing.Target;
 import linewalk.drawing.Zone;
 import linewalk.drawing.ZoneGrid;
 import linewalk.linker.Leg;
@@ -135,6 +136,22 @@ final class Bench {
                 positions));
     }
 
+    Component set(Component c, String setting) {
+        components.remove(c);
+        return add(new Component(
+                c.id(),
+                c.tag(),
+                c.page(),
+                c.place(),
+                c.box(),
+                c.kind(),
+                setting,
+                c.origin(),
+                c.confidence(),
+                c.ports(),
+                c.positions()));
+    }
+
     private Component add(Component c) {
         components.add(c);
         items.putIfAbsent(c.tag(), items.size() + 1);
@@ -160,6 +177,32 @@ final class Bench {
                 mateConfidence);
         references.add(r);
         return r;
+    }
+
+    /** As if a hand tag had told where a reference leads, whatever its text says. */
+    void correct(String id, Target to) {
+        references.replaceAll(r -> corrected(r, id, to));
+        legs.replaceAll(l ->
+                l instanceof Leg.Across a ? new Leg.Across(corrected(a.from(), id, to), corrected(a.to(), id, to)) : l);
+    }
+
+    private static Reference corrected(Reference r, String id, Target to) {
+        return !r.id().equals(id)
+                ? r
+                : new Reference(
+                        r.id(),
+                        r.page(),
+                        r.place(),
+                        r.box(),
+                        r.zone(),
+                        r.text(),
+                        List.of(to),
+                        r.label(),
+                        r.flow(),
+                        Origin.HAND,
+                        1,
+                        r.mates(),
+                        r.mateConfidence());
     }
 
     /** From here to there, drawn straight through the points given; with none the line was joined by hand. */

@@ -3,9 +3,11 @@ package linewalk.renderer;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import linewalk.drawing.Component;
 import linewalk.drawing.CycleChart;
 import linewalk.drawing.Kind;
+import linewalk.drawing.Line;
 import linewalk.linker.step.PressureClass;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -73,5 +75,70 @@ class HeldEnergyTest {
         holding("L-2");
         cards.bench.drawnTo(folder.resolve("bench.pdf"), 0).look = Look.CUTTINGS;
         assertThat(Prints.text(Prints.print(cards.job(), "energy-path"))).contains("HELD: BLOCK LOAD");
+    }
+
+    @Test
+    void aBrakeMayHoldALoadWhateverStandsAtIt() {
+        cards.join("1A1:A", cards.bench.part(3, "4A1", Kind.BRAKE, 600, 200, "P@600,225"), "P");
+        assertThat(caution("B-1")).isEmpty();
+        assertThat(picture(Look.DRAWN, "brake")).contains("MAY HOLD A LOAD");
+    }
+
+    /** The accumulator and its line B-1 from the pump, with a part on the way to the other line, B-2. */
+    private void accumulatorBehind(Kind kind, String setting) {
+        Component between = cards.bench.part(1, "0V8", kind, 300, 200, "A@300,225", "B@300,175");
+        if (setting != null) {
+            between = cards.bench.set(between, setting);
+        }
+        cards.join("0P1:P", between, "A");
+        cards.join("0V8:B", cards.bench.part(1, "0Z6", Kind.ACCUMULATOR, 400, 200, "P@400,225"), "P");
+    }
+
+    private Optional<String> caution(String label) {
+        PrintJob job = cards.job();
+        Line line = job.set().lines().stream()
+                .filter(l -> label.equals(l.label()))
+                .findFirst()
+                .orElseThrow();
+        return new HeldEnergy(job).caution(line);
+    }
+
+    @ParameterizedTest
+    @EnumSource(names = {"FILTER", "HOSE", "SHUT_OFF_VALVE"})
+    void aLineIsUnderPressureFromBehindAnOpenPart(Kind kind) {
+        accumulatorBehind(kind, null);
+        assertThat(caution("B-2")).contains("STORED PRESSURE");
+        assertThat(caution("B-1")).contains("STORED PRESSURE");
+    }
+
+    @Test
+    void notFromBehindACheck() {
+        accumulatorBehind(Kind.CHECK_VALVE, null);
+        assertThat(caution("B-2")).contains("STORED PRESSURE");
+        assertThat(caution("B-1")).isEmpty();
+    }
+
+    @Test
+    void notFromBehindAShutOffThatIsClosed() {
+        accumulatorBehind(Kind.SHUT_OFF_VALVE, "NORMALLY CLOSED");
+        assertThat(caution("B-2")).contains("STORED PRESSURE");
+        assertThat(caution("B-1")).isEmpty();
+    }
+
+    @Test
+    void aLineThatStandsOpenToTheTankHoldsNothing() {
+        Component discharge = cards.bench.part(1, "0V9", Kind.SHUT_OFF_VALVE, 300, 200, "A@300,225", "B@300,175");
+        cards.join("TANK:R", discharge, "A");
+        cards.join("0V9:B", cards.bench.part(1, "0Z6", Kind.ACCUMULATOR, 400, 200, "P@400,225"), "P");
+        assertThat(caution("B-1")).isEmpty();
+        assertThat(caution("B-2")).contains("STORED PRESSURE");
+    }
+
+    @Test
+    void theCautionsNameAccumulatorsBehindValves() {
+        accumulatorBehind(Kind.CHECK_VALVE, null);
+        assertThat(Prints.text(Prints.print(cards.job(), "energy-named")))
+                .contains("Accumulator 0Z6 (item ")
+                .contains("is joined to what this print shows");
     }
 }

@@ -72,6 +72,13 @@ class LineSignsTest {
     }
 
     @Test
+    void whatIsHeldIsSaidBeforeTheWay() {
+        LineStyle held = new LineStyle(Color.RED, 4, LinePattern.BARS);
+        assertThat(signs(held, line("L", 0, 0, 30, 0)).arrows()).isEmpty();
+        assertThat(signs(held, line("L", 0, 0, 60, 0)).arrows()).hasSize(1);
+    }
+
+    @Test
     void aShortLineThatHasNotChangedKeepsItsArrowWithin() {
         Layout layout = new Layout(300, 300, Map.of(), List.of(line("L", 0, 0, 20, 0)), List.of());
         LineSigns signs = LineSigns.of(layout, (n, t, p) -> new Point2D.Double(-1, 0), c -> STYLE, c -> false);

@@ -32,6 +32,12 @@ public record StepState(
         unsettled = List.copyOf(unsettled);
     }
 
+    /** Of a shut-off valve: as the chart says, else as drawn or listed. */
+    public boolean isShut(Component shutOff) {
+        Boolean is = open.get(Words.plain(shutOff.tag()));
+        return is == null ? shutOff.normallyClosed() : !is;
+    }
+
     /** Null where it is not known. */
     public Position position(Component c) {
         return positions.get(c.id());
