@@ -25,7 +25,7 @@ final class DrawnLegend {
             PrintJob job,
             SchemeBuilder.Built built,
             Doubts doubts,
-            boolean cut,
+            List<MatchFigure> cuts,
             boolean drilled,
             boolean framed,
             boolean aside) {
@@ -52,7 +52,12 @@ final class DrawnLegend {
             legend.add("Line between walls: drilled in a block, cannot be touched", DrawnLegend::drilled);
         }
         legend.figures(framed);
-        legend.marks.addAll(shared(doubts, cut));
+        legend.marks.addAll(shared(doubts, !cuts.isEmpty()));
+        if (cuts.stream().anyMatch(MatchFigure::warns)) {
+            legend.add(
+                    "Letter in a square: STORED PRESSURE or a LOAD in that line",
+                    (c, x, y) -> MatchMarks.warn(c, "C", x + 22, y + 10));
+        }
         return legend.marks;
     }
 

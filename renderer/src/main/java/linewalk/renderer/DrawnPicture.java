@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import linewalk.drawing.Component;
 import linewalk.drawing.Line;
 import linewalk.renderer.scheme.Layout;
@@ -43,16 +42,17 @@ final class DrawnPicture implements Picture {
     }
 
     private List<Layout> pages(Rectangle2D area) {
-        HeldEnergy energy = new HeldEnergy(job);
-        Map<String, Optional<String>> cautions = new HashMap<>();
-        built.strands().forEach((net, strand) -> cautions.put(net, energy.caution(strand.line())));
         return Paging.of(
                 built.scheme(),
                 scheme.pieces(),
                 area.getWidth(),
                 area.getHeight(),
-                (net, here, pages, above) ->
-                        new MatchFigure(() -> marks.letter(net.name()), here, pages, above, cautions.get(net.name())));
+                (net, here, pages, above) -> new MatchFigure(
+                        () -> marks.letter(net.name()),
+                        here,
+                        pages,
+                        above,
+                        built.cautions().containsKey(net.name())));
     }
 
     static Picture layOut(PrintJob job, Doubts doubts, DrawnScheme scheme, PrintAreas areas, MatchMarks marks) {
@@ -124,13 +124,15 @@ final class DrawnPicture implements Picture {
         boolean framed = layouts.stream()
                 .anyMatch(l -> !new PlaceFrames(l, built, job.set().enclosures()).isEmpty());
         boolean aside = layouts.stream().anyMatch(l -> !new SideLines(l).isEmpty());
-        return DrawnLegend.of(job, built, doubts, hasMatchMarks(), !drilled.isEmpty(), framed, aside);
+        return DrawnLegend.of(job, built, doubts, matchMarks(), !drilled.isEmpty(), framed, aside);
     }
 
-    private boolean hasMatchMarks() {
+    private List<MatchFigure> matchMarks() {
         return layouts.stream()
                 .flatMap(l -> l.places().keySet().stream())
-                .anyMatch(n -> n.figure() instanceof MatchFigure);
+                .filter(n -> n.figure() instanceof MatchFigure)
+                .map(n -> (MatchFigure) n.figure())
+                .toList();
     }
 
     @Override

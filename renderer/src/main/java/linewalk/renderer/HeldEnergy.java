@@ -55,7 +55,7 @@ final class HeldEnergy {
         return c.kind() == Kind.BRAKE || hasHoldingValve(beside(lines)) ? Optional.of(MAY_HOLD) : Optional.empty();
     }
 
-    /** Of a line itself, wherever on it one stands: what is joined to it over sheets and open parts. */
+    /** Of a line itself, wherever on it one stands: by what is joined to it over sheets and open parts. */
     Optional<String> caution(Line line) {
         if (isHeld(line)) {
             return Optional.of(HELD);

@@ -26,6 +26,7 @@ final class LineLabels {
     private final SetIndex index;
     private final List<Rectangle2D> frames;
     private final List<Rectangle2D> taken = new ArrayList<>();
+    private final Set<String> cautioned = new HashSet<>();
 
     /** @param frames whose outlines the labels keep off */
     LineLabels(Layout layout, SchemeBuilder.Built built, SetIndex index, List<Rectangle2D> frames) {
@@ -45,6 +46,7 @@ final class LineLabels {
     }
 
     void paint(Canvas c) {
+        layout.courses().forEach(course -> caution(c, course));
         Set<String> told = new HashSet<>();
         for (Layout.Course course : layout.courses()) {
             String label = index.number(built.strands().get(course.net().name()).line());
@@ -57,6 +59,21 @@ final class LineLabels {
                     c.text(label, room.getX(), room.getCenterY() + 3.6, Lettering.TEXT_PT);
                 }
             }
+        }
+    }
+
+    /** Where a line leaves the page and there is room, in words too. */
+    private void caution(Canvas c, Layout.Course course) {
+        String words = built.cautions().get(course.net().name());
+        boolean leaves = course.net().meetings().stream().anyMatch(m -> m.node().figure() instanceof MatchFigure);
+        if (words == null || !leaves || cautioned.contains(course.net().name())) {
+            return;
+        }
+        Rectangle2D room = room(course.points(), TextStack.loudWidthPt(words));
+        if (room != null) {
+            cautioned.add(course.net().name());
+            taken.add(room);
+            TextStack.loud(c, words, room.getX(), room.getY());
         }
     }
 

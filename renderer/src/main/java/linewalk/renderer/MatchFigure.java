@@ -1,7 +1,6 @@
 package linewalk.renderer;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Supplier;
 import linewalk.renderer.iso.PortPlace;
 import linewalk.renderer.iso.Side;
@@ -16,33 +15,35 @@ final class MatchFigure implements Figure {
     private static final double DISC_PT = Lettering.widthPt("WW", Lettering.TEXT_PT) + 6;
     /** The word stands above the numbers: nearly all marks are of one size, whichever pages they name. */
     private static final double WORDS_PT = Lettering.widthPt("page", Lettering.TEXT_PT) + 1;
-    /** A caution takes two rows. */
-    private static final double LOUD_PT = Lettering.widthPt("PRESSURE", Lettering.TEXT_PT) + 1;
 
     /** The last row needs no leading below it. */
     private static final double BELOW_PT = Lettering.LEADING_PT - Lettering.TEXT_PT;
 
     private final Supplier<String> letter;
-    private final TextStack words;
+    private final TextStack words = new TextStack(WORDS_PT);
     private final boolean above;
+    private final boolean warns;
 
     /**
      * @param here how many times it goes on on the same page
      * @param pages others where it goes on, counted from 0
      * @param above the mark stands above its line
-     * @param caution what to beware of in the line, if anything
+     * @param warns of what is stored in it
      */
-    MatchFigure(Supplier<String> letter, int here, List<Integer> pages, boolean above, Optional<String> caution) {
+    MatchFigure(Supplier<String> letter, int here, List<Integer> pages, boolean above, boolean warns) {
+        this.warns = warns;
         this.letter = letter;
-        words = new TextStack(caution.isPresent() ? LOUD_PT : WORDS_PT);
         words.plain(MatchMarks.where(here, pages));
-        caution.ifPresent(words::loud);
         this.above = above;
+    }
+
+    boolean warns() {
+        return warns;
     }
 
     @Override
     public double widthPt() {
-        return DISC_PT + 3 + Math.max(WORDS_PT, words.widthPt()) + 2;
+        return DISC_PT + 3 + WORDS_PT + 2;
     }
 
     @Override
@@ -59,7 +60,12 @@ final class MatchFigure implements Figure {
     @Override
     public void paint(Canvas c, double xPt, double yPt) {
         double r = DISC_PT / 2;
-        MatchMarks.paint(c, letter.get(), xPt + r, above ? yPt + heightPt() - r : yPt + r, "", false);
+        double y = above ? yPt + heightPt() - r : yPt + r;
+        if (warns) {
+            MatchMarks.warn(c, letter.get(), xPt + r, y);
+        } else {
+            MatchMarks.paint(c, letter.get(), xPt + r, y, "", false);
+        }
         words.paint(c, xPt + DISC_PT + 3, yPt + (heightPt() - words.heightPt() + BELOW_PT) / 2);
     }
 }

@@ -67,6 +67,15 @@ final class MatchMarks {
         }
     }
 
+    /** The same in a square: its line stands under stored pressure or a load. */
+    static void warn(Canvas c, String letter, double xPt, double yPt) {
+        double r = radiusPt(letter);
+        c.fill(Ink.BLACK, new Rectangle2D.Double(xPt - r, yPt - r, 2 * r, 2 * r));
+        c.pen(java.awt.Color.WHITE, Ink.line(1));
+        c.textAround(letter, xPt, yPt, Lettering.TEXT_PT);
+        c.pen(Ink.BLACK, Ink.line(1));
+    }
+
     static double radiusPt(String letter) {
         return Math.max(RADIUS_PT, Lettering.widthPt(letter, Lettering.TEXT_PT) / 2 + 3);
     }

@@ -35,13 +35,15 @@ final class SchemeBuilder {
      *
      * @param branches the line of each node that says where a line leads
      * @param marked doubts that have their mark somewhere
+     * @param cautions what to beware of in a net's line, by the net's name; only where there is something
      */
     record Built(
             Scheme scheme,
             Map<String, SchemeDraft.Strand> strands,
             Map<Node, Component> parts,
             Map<Node, SchemeDraft.Strand> branches,
-            Set<Doubts.Doubt> marked) {
+            Set<Doubts.Doubt> marked,
+            Map<String, String> cautions) {
 
         List<Node> nodesOf(Kind kind) {
             return scheme.nodes().stream()
@@ -52,6 +54,7 @@ final class SchemeBuilder {
 
     private final PrintJob job;
     private final Doubts doubts;
+    private final HeldEnergy energy;
     private final SchemeDraft draft;
     private final Heights heights;
     private final Stands stands;
@@ -65,11 +68,12 @@ final class SchemeBuilder {
     private final List<Net> nets = new ArrayList<>();
     private final Set<Doubts.Doubt> marked = new HashSet<>();
     private final Map<String, SchemeDraft.Strand> strands = new LinkedHashMap<>();
+    private final Map<String, String> cautions = new LinkedHashMap<>();
 
     private SchemeBuilder(PrintJob job, Doubts doubts) {
         this.job = job;
         this.doubts = doubts;
-        HeldEnergy energy = new HeldEnergy(job);
+        energy = new HeldEnergy(job);
         draft = new SchemeDraft(job, new SetIndex(job.set()), energy);
         heights = draft.heights();
         stands = new Stands(job);
@@ -86,8 +90,9 @@ final class SchemeBuilder {
         for (int i = 0; i < b.draft.strands.size(); i++) {
             b.net(i);
         }
+        b.strands.forEach((net, s) -> b.energy.caution(s.line()).ifPresent(c -> b.cautions.put(net, c)));
         b.parts.values().forEach(p -> b.marked.addAll(doubts.about(p.id())));
-        return new Built(new Scheme(b.nodes, b.nets), b.strands, b.parts, b.branches, b.marked);
+        return new Built(new Scheme(b.nodes, b.nets), b.strands, b.parts, b.branches, b.marked, b.cautions);
     }
 
     private Palette palette() {

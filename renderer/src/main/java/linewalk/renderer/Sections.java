@@ -98,7 +98,10 @@ final class Sections {
                     "Which way these let oil through was not read: " + String.join(", ", unread())
                             + ". The path takes it to be along its arrows: look at their symbols on the drawing."));
         }
-        corrected().forEach(r -> rows.addAll(text.paragraph("!", 26, r)));
+        if (!corrected().isEmpty()) {
+            rows.addAll(text.paragraph(
+                    "!", 26, "The drawing says otherwise; corrected by hand: " + String.join("; ", corrected()) + "."));
+        }
         picture.remarks().forEach(r -> rows.addAll(text.paragraph("!", 26, r)));
     }
 
@@ -114,8 +117,7 @@ final class Sections {
                 }
                 String targets = r.targets().stream().map(Target::toString).collect(Collectors.joining(", "));
                 if (!targets.isEmpty() && !targets.equals(r.text())) {
-                    remarks.add(Words.capital(words.address(r)) + ": the drawing says " + r.text() + "; corrected to "
-                            + targets + " by hand.");
+                    remarks.add(words.address(r) + ", " + r.text() + " to " + targets);
                 }
             }
         }
@@ -190,19 +192,12 @@ final class Sections {
 
     private void cautions() {
         List<Row> all = new ArrayList<>(text.heading(CAUTIONS));
-        List<String> stored = new HeldEnergy(job)
+        String stored = new HeldEnergy(job)
                 .accumulators(job.subject().excerpt()).stream()
-                        .map(words::placed)
+                        .map(c -> c.tag() + ": " + words.address(c))
                         .distinct()
-                        .toList();
-        if (!stored.isEmpty()) {
-            String last = stored.size() > 1 ? " are" : " is";
-            all.addAll(text.paragraph(
-                    "\u2022",
-                    12,
-                    Words.capital(String.join(", ", stored)) + last + " joined to what this print shows."));
-        }
-        Cautions.ALL.forEach(c -> all.addAll(text.paragraph("\u2022", 12, c)));
+                        .collect(Collectors.joining("; "));
+        Cautions.all(stored).forEach(c -> all.addAll(text.paragraph("\u2022", 12, c)));
         rows.addAll(Row.together(all));
     }
 

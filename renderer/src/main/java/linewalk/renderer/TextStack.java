@@ -122,14 +122,23 @@ final class TextStack {
     private static void row(Canvas c, Row r, double x, double y) {
         double base = y + Lettering.TEXT_PT - 0.5;
         if (r.weight == Weight.LOUD) {
-            double w = Lettering.widthPt(r.text, Lettering.TEXT_PT) + 6;
-            c.polygon(Ink.BLACK, x, y, x + w, y, x + w, y + Lettering.LEADING_PT, x, y + Lettering.LEADING_PT);
-            c.pen(java.awt.Color.WHITE, Ink.line(1));
-            c.text(r.text, x + 3, base, Lettering.TEXT_PT);
-            c.pen(Ink.BLACK, Ink.line(1));
+            loud(c, r.text, x, y);
             return;
         }
         c.pen(Ink.BLACK, Ink.line(1));
         c.text(r.text, x, base, Lettering.TEXT_PT);
+    }
+
+    static double loudWidthPt(String text) {
+        return Lettering.widthPt(text, Lettering.TEXT_PT) + 6;
+    }
+
+    /** A row that must not be overlooked, with its upper left corner at a point. */
+    static void loud(Canvas c, String text, double x, double y) {
+        double w = loudWidthPt(text);
+        c.polygon(Ink.BLACK, x, y, x + w, y, x + w, y + Lettering.LEADING_PT, x, y + Lettering.LEADING_PT);
+        c.pen(java.awt.Color.WHITE, Ink.line(1));
+        c.text(text, x + 3, y + Lettering.TEXT_PT - 0.5, Lettering.TEXT_PT);
+        c.pen(Ink.BLACK, Ink.line(1));
     }
 }

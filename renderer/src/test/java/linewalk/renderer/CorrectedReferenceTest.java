@@ -17,6 +17,6 @@ class CorrectedReferenceTest {
         bench.look = look;
         bench.correct("2.C1@1", new Target("2", new Zone("A", "4")));
         assertThat(Prints.text(Prints.print(bench.job(), "corrected-" + look)))
-                .containsOnlyOnce("the drawing says 2.C1; corrected to 2/A4 by hand");
+                .containsOnlyOnce("corrected by hand: sheet 1, A4, 2.C1 to 2/A4.");
     }
 }

@@ -138,7 +138,6 @@ class HeldEnergyTest {
     void theCautionsNameAccumulatorsBehindValves() {
         accumulatorBehind(Kind.CHECK_VALVE, null);
         assertThat(Prints.text(Prints.print(cards.job(), "energy-named")))
-                .contains("Accumulator 0Z6 (item ")
-                .contains("is joined to what this print shows");
+                .contains("Discharge accumulators (0Z6: sheet 1, B2), prove zero pressure");
     }
 }
