@@ -60,6 +60,27 @@ class LineNumberTest {
         assertThat(r.lines()).allMatch(l -> l.label() == null);
     }
 
+    /** Nearer to a line than to the box that it names. */
+    @Test
+    void aSolenoidsNameBetweenItsBoxAndALineIsNoNumber() {
+        SheetReading r = Drawn.page()
+                .rect(180, 180, 220, 220)
+                .text(180, 236, "1V1")
+                .text(180, 170, "Y31a")
+                .line(200, 180, 200, 175)
+                .line(100, 160, 300, 160, 300, 380)
+                .rect(280, 380, 320, 420)
+                .text(330, 404, "1V2")
+                .rect(580, 180, 620, 220)
+                .text(580, 236, "1V3")
+                .text(580, 170, "Y31b")
+                .line(500, 160, 700, 160, 700, 380)
+                .rect(680, 380, 720, 420)
+                .text(730, 404, "1V4")
+                .read();
+        assertThat(r.lines()).isNotEmpty().allMatch(l -> l.label() == null);
+    }
+
     @Test
     void notWithOtherLetters() {
         assertThat(numbers(page().text(404, 550, "TP-102").read())).containsEntry("1V3 - 1V4", "none");

@@ -40,7 +40,7 @@ import linewalk.drawing.ZoneGrid;
  * <pre>
  * sheet 1                           also: sheet 1|UER-77 (two names), sheet ? (none), of=11, nogrid, from=2 (first column)
  * ref a B4 > 2/C1 L-101 out         also: two targets 3/H1,6/K1; p=0.6; or=2/C7:0.3 another reading; form=AN:N; ocr
- * part P1 pump B2 P S               a port -x has the id x and no name
+ * part P1 pump B2 P S               a port -x has the id x and no name, x@-20,0 stands beside the part's middle
  * pos V1 Y1A P-A B>T                 by, then passages in the notation of hand tags
  * line P1:P a                       also: drain, pilot, p=0.5, size=DN25, L-101 first; open@B2 a loose end
  * </pre>
@@ -149,8 +149,12 @@ final class Drawn {
         if (plus < 0) {
             return center;
         }
-        String[] by = word.substring(plus + 1).split(",");
-        return center.plus(Double.parseDouble(by[0]), Double.parseDouble(by[1]));
+        return beside(center, word.substring(plus + 1));
+    }
+
+    private static Point beside(Point p, String word) {
+        String[] by = word.split(",");
+        return p.plus(Double.parseDouble(by[0]), Double.parseDouble(by[1]));
     }
 
     private void ref(List<String> words) {
@@ -194,10 +198,13 @@ final class Drawn {
         String setting = option(words, "set");
         Point place = place(words.get(2));
         List<Port> ports = new ArrayList<>();
-        for (String name : words.subList(3, words.size())) {
+        for (String word : words.subList(3, words.size())) {
+            int at = word.indexOf('@');
+            String name = at < 0 ? word : word.substring(0, at);
             boolean unnamed = name.startsWith("-");
             String plain = unnamed ? name.substring(1) : name;
-            ports.add(new Port(tag + "." + plain, unnamed ? null : plain, place.plus(ports.size() * 10, 0)));
+            Point on = at < 0 ? place.plus(ports.size() * 10, 0) : beside(place, word.substring(at + 1));
+            ports.add(new Port(tag + "." + plain, unnamed ? null : plain, on));
         }
         page().components
                 .put(

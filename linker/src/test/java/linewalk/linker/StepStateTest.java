@@ -163,4 +163,29 @@ class StepStateTest {
                         .map(f -> f.rule().word() + " " + String.join(" ", f.components()))
                         .toList();
     }
+
+    /** The main stage's pilots have no names: each moves the square beside it, in whichever order its lines come. */
+    @Test
+    void aPilotStageShiftsTheMainStageToTheSideOfItsLine() {
+        Drawn drawn = Drawn.of(PUMP.replace("P T A B", "P T A B -b@40,0 -a@-40,0") + LINES + """
+                part V2 directional-valve B3 P T A B
+                line P1:P V2:P
+                line V2:T T1:R
+                line pilot V2:A V1:a
+                line pilot V2:B V1:b
+                pos V1 pilot P-A B-T
+                pos V1 rest A-T B-T
+                pos V1 pilot P-B A-T
+                pos V2 Y1 P-A B-T
+                pos V2 rest A-T B-T
+                pos V2 Y2 P-B A-T
+                """)
+                .step("rest")
+                .step("left", "Y1")
+                .step("right", "Y2");
+        assertThat(at(drawn, "rest", "V1.A")).isEqualTo("idle");
+        assertThat(at(drawn, "left", "V1.A")).isEqualTo("supply");
+        assertThat(at(drawn, "left", "V1.B")).isEqualTo("return");
+        assertThat(at(drawn, "right", "V1.B")).isEqualTo("supply");
+    }
 }

@@ -208,13 +208,14 @@ public final class LineLabels {
 
     /**
      * What could be a designation names the figure that it stands closer to than to the line; one beside it, where no number
-     * at a flag has such letters.
+     * at a flag has such letters, or where it is a solenoid's.
      */
     private boolean nearerToFigure(On o, Near<Body> figures) {
-        boolean strange = !atFlags.isEmpty()
-                && atFlags.values().stream().noneMatch(l -> letters(l).equals(letters(o.label())));
+        boolean flagged = atFlags.values().stream().anyMatch(l -> letters(l).equals(letters(o.label())));
+        boolean coil = Designations.isCoil(o.label().text());
+        boolean strange = !flagged && (coil || !atFlags.isEmpty());
         double reach = strange ? FIGURE * o.label().sizePt() : o.gap();
-        return Designations.looksLike(o.label().text())
+        return (coil || Designations.looksLike(o.label().text()))
                 && figures.touching(o.label().box().grow(reach)).stream()
                         .anyMatch(b ->
                                 !b.reservoir() && b.box().distancePt(o.label().box()) < reach);

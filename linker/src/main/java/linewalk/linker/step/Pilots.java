@@ -2,7 +2,10 @@ package linewalk.linker.step;
 
 import java.util.ArrayList;
 import java.util.List;
+import linewalk.drawing.Box;
+import linewalk.drawing.Component;
 import linewalk.drawing.Passage;
+import linewalk.drawing.Point;
 import linewalk.drawing.Port;
 import linewalk.drawing.Position;
 
@@ -18,7 +21,7 @@ final class Pilots {
                 x.how() == Position.How.SOLENOID || x.how() == Position.How.LEVER || x.how() == Position.How.SPRING;
         for (String by : other ? List.<String>of() : x.by()) {
             if (by.equalsIgnoreCase("pilot")) {
-                found.addAll(unnamed(p));
+                found.addAll(atEnd(p, x));
             } else if (p.named(by) >= 0) {
                 found.add(p.named(by));
             }
@@ -26,16 +29,54 @@ final class Pilots {
         return found;
     }
 
-    /** Ports named for it, else those that no passage uses and that are no drain. */
+    /**
+     * Where pilots without names stand at both ends, a pilot moves the square beside it (ISO 1219-1): positions are listed
+     * as their squares stand, from left to right or from above.
+     */
+    private static List<Integer> atEnd(Part p, Position x) {
+        List<Integer> ports = ports(p);
+        Component c = p.component();
+        long piloted = c.positions().stream().filter(o -> o.by().equals(x.by())).count();
+        if (piloted == 2 && ports.size() > 1) {
+            boolean first = c.positions().stream()
+                    .filter(o -> o.by().equals(x.by()))
+                    .findFirst()
+                    .orElseThrow()
+                    .equals(x);
+            Box around =
+                    Box.around(ports.stream().map(i -> c.ports().get(i).place()).toList());
+            List<Integer> near = ports.stream()
+                    .filter(i -> {
+                        Point port = c.ports().get(i).place();
+                        double off = around.widthPt() > around.heightPt()
+                                ? port.xPt() - c.place().xPt()
+                                : port.yPt() - c.place().yPt();
+                        return first ? off < 0 : off > 0;
+                    })
+                    .toList();
+            ports = near.isEmpty() ? ports : near;
+        }
+        return volumes(p, ports);
+    }
+
+    /** Volumes at ports named for it, else at those that no passage uses and that are no drain. */
     static List<Integer> unnamed(Part p) {
+        return volumes(p, ports(p));
+    }
+
+    private static List<Integer> volumes(Part p, List<Integer> ports) {
+        return ports.stream().map(i -> p.volumes()[i]).toList();
+    }
+
+    private static List<Integer> ports(Part p) {
         List<Integer> named = new ArrayList<>();
         List<Integer> unused = new ArrayList<>();
         for (int i = 0; i < p.volumes().length; i++) {
             Port port = p.component().ports().get(i);
             if (p.lined()[i] && Words.pilot(port)) {
-                named.add(p.volumes()[i]);
+                named.add(i);
             } else if (p.lined()[i] && !Words.aside(port) && !passed(p, port)) {
-                unused.add(p.volumes()[i]);
+                unused.add(i);
             }
         }
         return named.isEmpty() ? unused : named;
