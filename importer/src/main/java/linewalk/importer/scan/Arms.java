@@ -73,7 +73,8 @@ final class Arms {
                 .toList();
         out.removeIf(s -> mirrored.stream().anyMatch(a -> a.covers(s)));
         arms.addAll(mirrored);
-        List<Stretch> seats = arms.stream().map(a -> ended(a, arms, lines)).toList();
+        List<Stretch> seats =
+                straight(arms.stream().map(a -> ended(a, arms, lines)).toList(), lines);
         out.replaceAll(l -> bothWays(l)
                 .map(t -> endedAt(t, seats))
                 .filter(t -> t != null)
@@ -81,6 +82,24 @@ final class Arms {
                 .orElse(l));
         out.addAll(seats);
         return out;
+    }
+
+    /** Without arms that a short end led astray: the ball's own seat is the one that a line leads to. */
+    private List<Stretch> straight(List<Stretch> seats, List<Stretch> lines) {
+        List<Stretch> led = seats.stream()
+                .filter(s -> seats.stream().anyMatch(o -> o != s && sameTip(o, s))
+                        && lines.stream().flatMap(Arms::bothWays).anyMatch(l -> leadsTo(l, s)))
+                .toList();
+        return seats.stream()
+                .filter(s -> led.contains(s)
+                        || balls.stream()
+                                .noneMatch(b -> bothWays(s).anyMatch(t -> touches(t, b))
+                                        && led.stream().anyMatch(o -> touches(o, b))))
+                .toList();
+    }
+
+    private static boolean sameTip(Stretch a, Stretch b) {
+        return a.x1() == b.x1() && a.y1() == b.y1();
     }
 
     private static Stream<Stretch> bothWays(Stretch s) {
@@ -110,8 +129,7 @@ final class Arms {
     /** A line that leads to a seat ends there; null for others. */
     private static Stretch endedAt(Stretch l, List<Stretch> seats) {
         return seats.stream()
-                .filter(s ->
-                        leadsTo(l, s) && seats.stream().anyMatch(o -> o != s && o.x1() == s.x1() && o.y1() == s.y1()))
+                .filter(s -> leadsTo(l, s) && seats.stream().anyMatch(o -> o != s && sameTip(o, s)))
                 .findFirst()
                 .map(s -> new Stretch(l.x0(), l.y0(), s.x1(), s.y1(), l.widthPx()))
                 .orElse(null);

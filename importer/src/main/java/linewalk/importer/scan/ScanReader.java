@@ -83,6 +83,10 @@ public final class ScanReader {
         if (blobs.size() > MOST_BLOBS) {
             throw new Unreadable("its image is noise or a photograph, no drawing");
         }
+        if (Bubbles.part(ink, blobs, pxPerPt / MM_PER_PT)) {
+            blobs.clear();
+            blobs.addAll(Blobs.of(ink));
+        }
         blobs.removeIf(b -> b.longer() < SPECK * thickness.thinPx());
         List<Solids.Found> solid = new Solids(ink, registered, thickness).find();
         Set<Blob> dashes = Dashes.of(blobs, thickness, ink);
