@@ -9,12 +9,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import linewalk.drawing.Affine;
 import linewalk.drawing.Finding;
 import linewalk.drawing.PageKey;
 import linewalk.drawing.Rule;
 import linewalk.drawing.SetSettings;
 import linewalk.drawing.SheetReading;
+import linewalk.drawing.UserError;
 import linewalk.importer.frame.Frame;
 import linewalk.importer.frame.FrameFinder;
 import linewalk.importer.frame.TitleBlock;
@@ -84,6 +86,12 @@ final class SheetReader implements AutoCloseable {
             return unread(geometry, key, e.getMessage());
         } catch (MarkCollector.TooDense | ScanReader.Unreadable e) {
             return unread(geometry, key, e.getMessage());
+        } catch (UserError e) {
+            throw e;
+        } catch (RuntimeException e) {
+            // no page stops the others
+            whole = false;
+            return unread(geometry, key, "an error of the program itself; please report it: " + where(e));
         }
     }
 
@@ -131,6 +139,16 @@ final class SheetReader implements AutoCloseable {
                     "read it on another machine, or tag it by hand");
             return new Lettered(painted, List.of(doubt));
         }
+    }
+
+    /** What went wrong, and where: "java.lang.NullPointerException at linewalk.importer.Ids.of(Ids.java:12)". */
+    private static String where(RuntimeException e) {
+        return e
+                + Stream.of(e.getStackTrace())
+                        .filter(f -> f.getClassName().startsWith("linewalk"))
+                        .findFirst()
+                        .map(f -> " at " + f)
+                        .orElse("");
     }
 
     /** An empty sheet and the reason; part of a page would be taken for all of it. */
@@ -185,7 +203,7 @@ final class SheetReader implements AutoCloseable {
         taken.addAll(numbers.used());
         Map<Body, Named> named = Designations.assign(symbols.bodies(), labels, taken, symbols);
         Map<Body, Body> partOf = new IdentityHashMap<>();
-        Bypasses.nameDiamonds(lines, named);
+        Bypasses.nameMain(lines, named);
         lines = Bypasses.merge(lines, named.keySet(), partOf);
         lines = Probes.without(Couplings.merge(lines, named, partOf), named);
 

@@ -124,6 +124,69 @@ class BypassTest {
         assertThat(Said.component(r, "1V5").kind()).isEqualTo(Kind.REDUCING_VALVE);
     }
 
+    /** Its name stands nearer to the check; the dashes of its own pilot line were fitted to short legs, one by one. */
+    @Test
+    void aReliefThatIsNamedBesideItsCheck() {
+        SheetReading r = Drawn.page()
+                .rect(380, 180, 420, 220)
+                .text(340, 203, "1V1")
+                .rect(380, 580, 420, 620)
+                .text(340, 603, "1V2")
+                .line(400, 220, 400, 386)
+                .rect(386, 386, 414, 414)
+                .line(400, 414, 400, 580)
+                .line(405, 387, 405, 408)
+                .filled(405, 413, 407, 408, 403, 408)
+                .line(386, 400, 384.5, 396, 381.5, 404, 378.5, 396, 375.5, 404, 372.5, 396, 370, 400)
+                .line(400, 362, 350, 362, 350, 394.5)
+                .line(350, 404, 350, 438, 400, 438)
+                .line(350, 404, 343, 397)
+                .line(350, 404, 357, 397)
+                .circle(350, 400, 4)
+                .pen(0.7)
+                .line(400, 376, 404, 376)
+                .line(407, 376, 411, 376)
+                .line(414, 376, 418, 376)
+                .line(421, 376, 425, 376, 425, 383)
+                .line(425, 386, 425, 393)
+                .line(425, 393, 421, 393)
+                .line(418, 393, 414, 393)
+                .text(318, 403, "1V5")
+                .read();
+
+        assertThat(Said.lines(r)).containsExactly("1V1 - 1V5", "1V2 - 1V5");
+        assertThat(Said.component(r, "1V5").ports()).hasSize(2);
+        assertThat(Said.component(r, "1V5").kind()).isNotEqualTo(Kind.CHECK_VALVE);
+    }
+
+    /** Ways on both sides meet the line at one place: four ends, and no doubt that they join. */
+    @Test
+    void aFilterWithWaysOnBothItsSides() {
+        SheetReading r = Drawn.page()
+                .rect(380, 180, 420, 220)
+                .text(340, 203, "1V1")
+                .rect(380, 580, 420, 620)
+                .text(340, 603, "1V2")
+                .line(400, 220, 400, 374)
+                .line(400, 426, 400, 580)
+                .polygon(400, 374, 426, 400, 400, 426, 374, 400)
+                .line(400, 362, 442, 362, 442, 394)
+                .circle(442, 399, 5)
+                .line(434, 397, 442, 406, 450, 397)
+                .line(442, 406, 442, 438, 400, 438)
+                .line(400, 362, 358, 362, 358, 392)
+                .circle(358, 400, 8)
+                .line(353, 405, 363, 395)
+                .line(358, 408, 358, 438, 400, 438)
+                .pen(1, 4, 2.5)
+                .line(374, 400, 426, 400)
+                .text(460, 403, "1Z1")
+                .read();
+
+        assertThat(Said.lines(r)).containsExactly("1V1 - 1Z1", "1V2 - 1Z1");
+        assertThat(r.lines()).allMatch(l -> l.confidence() > 0.9);
+    }
+
     @Test
     void eachWithItsOwnDesignationTheyAreTwo() {
         SheetReading r = throttle().text(440, 403, "1V5").text(365, 403, "1V4").read();

@@ -133,6 +133,17 @@ class ReferenceTest {
     }
 
     @Test
+    void aLetterInACircleWithSheetAndZoneInTwoRowsBesideIt() {
+        joined(
+                lineTo(500)
+                        .circle(510, 300, 10)
+                        .text(507, 303, "C")
+                        .text(526, 298, "A HOJA 4")
+                        .text(526, 309, "ZONA B2"),
+                "4/B2 C");
+    }
+
+    @Test
     void aNumberedFlagBesideADrawingNumber() {
         joined(lineTo(500).flag(500, 290, 540, 310).text(508, 303, "12").text(545, 303, "HX-40017"), "HX-40017 12");
     }

@@ -6,8 +6,11 @@ import static org.assertj.core.api.Assertions.within;
 import linewalk.drawing.Box;
 import linewalk.drawing.Component;
 import linewalk.drawing.End;
+import linewalk.drawing.Kind;
 import linewalk.drawing.SheetReading;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Outlines and motifs to parts: what belongs to a symbol is no line work, and lines meet it at its ports. */
 class SymbolTest {
@@ -193,6 +196,55 @@ class SymbolTest {
                 .read();
 
         assertThat(Said.lines(r)).containsExactly("1V1 - 1V2");
+    }
+
+    /** In three strokes of two pens, open towards the ball or away from it: no reservoir, though a line ends in it. */
+    @ParameterizedTest
+    @ValueSource(booleans = {true, false})
+    void aGaugeOnTheCapOfItsTestPoint(boolean towards) {
+        double rim = towards ? 303 : 293;
+        SheetReading r = Drawn.page()
+                .rect(380, 480, 420, 520)
+                .text(430, 503, "1V1")
+                .line(400, 480, 400, 316)
+                .line(393, 309, 400, 316, 407, 309)
+                .circle(400, 308, 4.5)
+                .text(415, 310, "1Z9")
+                .pen(1.4)
+                .line(392, 299, 408, 299)
+                .pen(1)
+                .line(392, 299, 392, rim)
+                .line(408, 299, 408, rim)
+                .line(400, 299, 400, 255)
+                .circle(400, 240, 15)
+                .line(390, 250, 408, 232)
+                .filled(410, 230, 407, 236, 404, 233)
+                .text(422, 243, "1Z10")
+                .read();
+
+        assertThat(Said.lines(r)).containsExactlyInAnyOrder("1V1 - 1Z9", "1Z10 - 1Z9");
+        assertThat(Said.component(r, "1Z9").kind()).isEqualTo(Kind.TEST_POINT);
+        assertThat(Said.component(r, "1Z10").kind()).isEqualTo(Kind.GAUGE);
+    }
+
+    /** A program's own pieces: the lines that end on the ring do not part it. */
+    @Test
+    void aRingOfShortPiecesOnWhichLinesEnd() {
+        Drawn d = Drawn.page();
+        for (int i = 0; i < 48; i++) {
+            double a = Math.PI * i / 24;
+            double b = Math.PI * (i + 1) / 24;
+            d.line(400 + 24 * Math.cos(a), 300 + 24 * Math.sin(a), 400 + 24 * Math.cos(b), 300 + 24 * Math.sin(b));
+        }
+        SheetReading r = d.filled(400, 276, 392, 289, 408, 289)
+                .line(400, 276, 400, 200)
+                .line(400, 324, 400, 400)
+                .line(300, 297, 376.2, 297)
+                .line(300, 303, 376.2, 303)
+                .text(430, 303, "P1")
+                .read();
+
+        assertThat(Said.component(r, "P1").kind()).isEqualTo(Kind.PUMP);
     }
 
     /** The coupling under a gauge hangs on a short stub and has no name of its own. */

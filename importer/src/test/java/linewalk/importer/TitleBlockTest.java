@@ -22,6 +22,9 @@ class TitleBlockTest {
         "SH. 4 OF 9,      4,   9",
         "Page 2/6,        2,   6",
         "Blatt 5 von 7,   5,   7",
+        "Hoja 5 de 7,     5,   7",
+        "Foglio 5 di 7,   5,   7",
+        "Folio 5 sur 7,   5,   7",
         "SHEET: H3 OF 12, H3,  12",
         "SHEET NO. 7,     7,",
     })

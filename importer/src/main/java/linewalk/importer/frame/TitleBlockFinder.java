@@ -13,6 +13,7 @@ import java.util.stream.IntStream;
 import linewalk.drawing.Box;
 import linewalk.drawing.SheetReading.Name;
 import linewalk.importer.lettering.Label;
+import linewalk.importer.lettering.SheetWords;
 import linewalk.importer.page.Segment;
 
 /**
@@ -21,14 +22,14 @@ import linewalk.importer.page.Segment;
  */
 public final class TitleBlockFinder {
 
-    private static final String SHEET_WORD = "(?:SHEET|SHT|SH|PAGE|PG|BLATT|FOLIO)";
-    private static final List<String> LONG_WORDS = List.of("SHEET", "BLATT", "FOLIO");
+    private static final String SHEET_WORD = SheetWords.TITLED;
+    private static final String OF = SheetWords.OF;
     private static final String NAME = "([A-Z]{0,4}-?\\d{1,4}[A-Z]?(?:-\\d{1,3})?)";
     private static final Pattern NUMBERED = Pattern.compile("(?:^|.*[\\s:;,-])" + SHEET_WORD
-            + "\\.?\\s*(?:NO\\.?|NUMBER)?\\s*[:#]?\\s*" + NAME + "(?:\\s*(?:OF|/|VON|DE)\\s*(\\d{1,4}))?");
+            + "\\.?\\s*(?:NO\\.?|NUMBER)?\\s*[:#]?\\s*" + NAME + "(?:\\s*(?:" + OF + "|/)\\s*(\\d{1,4}))?");
     private static final Pattern SHEET_CAPTION = Pattern.compile(
-            SHEET_WORD + "\\s*(?:NO\\.?|NUMBER|NR\\.?)?\\s*(?:/?\\s*(?:OF|VON|DE|SHEETS)\\s*){0,2}[.:]?");
-    private static final Pattern SHEET_VALUE = Pattern.compile(NAME + "(?:\\s*(?:OF|/|VON|DE)\\s*(\\d{1,4}))?");
+            SHEET_WORD + "\\s*(?:NO\\.?|NUMBER|NR\\.?)?\\s*(?:/?\\s*(?:" + OF + "|SHEETS)\\s*){0,2}[.:]?");
+    private static final Pattern SHEET_VALUE = Pattern.compile(NAME + "(?:\\s*(?:" + OF + "|/)\\s*(\\d{1,4}))?");
     private static final Pattern DRAWING_CAPTION =
             Pattern.compile("(?:DRAWING|DWG|DRG|DOCUMENT|DOC|IDENTIFICATION)[ .-]*(?:NO|NUMBER|NR|NUM|ID)\\.?\\s*:?");
     private static final Pattern DRAWING_INLINE =
@@ -42,7 +43,7 @@ public final class TitleBlockFinder {
 
     private static final Pattern TITLE_CAPTION = Pattern.compile("(?:(?:DRAWING|DWG\\.?|SHEET)\\s*)?TITLE\\s*:?");
 
-    private static final Pattern OF_ALL = Pattern.compile(SHEET_WORD + "\\.? ?\\d{1,4} (?:OF|VON|DE) \\d{1,4}");
+    private static final Pattern OF_ALL = Pattern.compile(SHEET_WORD + "\\.? ?\\d{1,4} " + OF + " \\d{1,4}");
 
     /** The text numbers the sheet among all: {@code SHEET 3 OF 12}. */
     public static boolean numbers(String text) {
@@ -124,7 +125,7 @@ public final class TitleBlockFinder {
     private static boolean almost(Label caption) {
         String letters = upper(caption).replaceAll("[^A-Z]", "");
         return caption.drawn()
-                && LONG_WORDS.stream().anyMatch(w -> IntStream.range(0, w.length())
+                && SheetWords.WHOLE.stream().anyMatch(w -> IntStream.range(0, w.length())
                         .anyMatch(i -> letters.equals(w.substring(0, i) + w.substring(i + 1))));
     }
 

@@ -139,7 +139,7 @@ final class ValveRule {
         boolean aside = p.contacts().stream().anyMatch(x -> x.dashed() && !inLine(c, x));
         boolean pilot = aside || !p.pilots().isEmpty() || inner && p.contacts().size() > 2;
         if (!pilot) {
-            if (p.contacts().size() == 1 && isCapped(c)) {
+            if (p.contacts().size() <= 2 && isCapped(c)) {
                 return Optional.of(Verdict.of(Kind.TEST_POINT, 0.9, "a ball on a seat under a cap")
                         .or(Kind.CHECK_VALVE, 0.1));
             }

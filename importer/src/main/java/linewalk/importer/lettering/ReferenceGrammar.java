@@ -42,12 +42,16 @@ public final class ReferenceGrammar {
     private static final String DIGITS_FIRST = "\\d{1,2}-?[A-Z]";
     private static final String ZONE = "(?:" + LETTERS_FIRST + "|" + DIGITS_FIRST + ")";
     private static final String SHEET = "(?:\\d{1,4}[A-Z]?|[A-Z]{1,3}-?\\d{1,4}|[A-Z0-9]{1,6}(?:-[A-Z0-9]{1,6}){1,3})";
-    private static final String SHEET_WORD = "(?:SHEET|SHT|SH|PAGE|PG|DWG|DRG|BLATT|BL|FOLIO|FOL)(?:\\.|(?![A-Z]))";
-    private static final String ZONE_WORD = "(?:ZONE|ZN|Z|AT)\\.?";
-    private static final String ONWARD = "TO|ZU|NACH|VERS|HACIA";
-    private static final String HITHER = "FROM|FR|FRM|VON|AUS|DEPUIS|DESDE";
-    private static final Pattern LEAD = Pattern.compile("^(?:(?:SEE|SIEHE|VOIR|VER|" + ONWARD + "|" + HITHER
-            + "|CONT(?:INUE|INUED|D|'D)?\\.?|GOES|COMES|ON|AT)\\b[ :.]*)+");
+    private static final String SHEET_WORD = SheetWords.REFERRED;
+    private static final String ZONE_WORD = "(?:ZONE|ZONA|ZN|Z|FELD|STREFA|P[OÓ]LE|AT)\\.?";
+    /** Words that are letters or syllables too: they lead where the word for a sheet follows. */
+    private static final String ONWARD =
+            "TO|ZU|NACH|VERS|HACIA|PARA|NAAR|TILL|(?:A|AL|ALLA|DO|NA)(?= ?" + SHEET_WORD + ")";
+
+    private static final String HITHER =
+            "FROM|FR|FRM|VON|AUS|DEPUIS|DESDE|FR[AÅ]N|(?:DE|DA|DAL|DALLA|VAN|Z)(?= ?" + SHEET_WORD + ")";
+    private static final Pattern LEAD = Pattern.compile("^(?:(?:SEE|SIEHE|VOIR|VER|VEDI|ZIE|VIZ|SE|" + ONWARD + "|"
+            + HITHER + "|CONT(?:INUE|INUED|D|'D)?\\.?|GOES|COMES|ON|AT)\\b[ :.]*)+");
     private static final Pattern LEADS_ON = Pattern.compile("^(?:" + ONWARD + ") .*");
     private static final Pattern COMES_FROM = Pattern.compile("^(?:" + HITHER + ") .*");
     private static final Pattern ARROWS =

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import linewalk.drawing.Box;
+import linewalk.drawing.Point;
 import linewalk.importer.symbol.Body;
 
 /**
@@ -50,21 +51,25 @@ public final class Bypasses {
     }
 
     /**
-     * The name beside a filter or a cooler may stand nearer to its indicator or its bypass: what lies side by side with a
-     * nameless diamond, between the same two places of the line, gives its name to that.
+     * The name beside a filter, a cooler or a valve may stand nearer to its indicator or its bypass: what lies side by side
+     * with a nameless diamond or square, between the same two places of the line, gives its name to that.
      *
      * @param named is changed
      */
-    public static <N> void nameDiamonds(List<Net> nets, Map<Body, N> named) {
+    public static <N> void nameMain(List<Net> nets, Map<Body, N> named) {
         Bypasses b = new Bypasses(nets, named.keySet());
         for (Body body : List.copyOf(named.keySet())) {
-            if (!isDiamond(body) && b.at.getOrDefault(body, List.of()).size() == 2) {
+            if (!isMain(body) && b.at.getOrDefault(body, List.of()).size() == 2) {
                 b.others(body)
-                        .filter(o -> isDiamond(o) && b.forks(body, o).size() == 2)
+                        .filter(o -> isMain(o) && b.forks(body, o).size() == 2)
                         .findFirst()
                         .ifPresent(o -> named.put(o, named.remove(body)));
             }
         }
+    }
+
+    private static boolean isMain(Body o) {
+        return isDiamond(o) || isSquare(o);
     }
 
     /** A square on its corner (ISO 1219-1: conditioners of the oil). */
@@ -164,17 +169,21 @@ public final class Bypasses {
     private static Optional<Fork> fork(Net n, Body body, Body other) {
         List<Node> own = n.contacts().stream().filter(c -> c.body() == body).toList();
         List<Node> its = n.contacts().stream().filter(c -> c.body() == other).toList();
-        if (own.isEmpty() || own.size() > 2 || its.size() != 1) {
+        if (own.isEmpty() || own.size() > 2 || its.isEmpty() || its.size() > 2) {
             return Optional.empty();
         }
-        Way a = own.size() == 1 ? way(own.get(0)) : joined(own.get(0), own.get(1));
-        Way b = way(its.get(0));
+        Way a = onward(own);
+        Way b = onward(its);
         boolean merged = a != null && a.to.body() == body;
-        if (a == null || a.to != b.to || !merged && (a.to.runs().size() < 3 || a.to.body() != null)) {
+        if (a == null || b == null || a.to != b.to || !merged && (a.to.runs().size() < 3 || a.to.body() != null)) {
             return Optional.empty();
         }
         a.runs.addAll(b.runs);
         return Optional.of(new Fork(n, a.to, a.runs));
+    }
+
+    private static Way onward(List<Node> contacts) {
+        return contacts.size() == 1 ? way(contacts.get(0)) : joined(contacts.get(0), contacts.get(1));
     }
 
     /** To where the line from a contact first meets anything. */
@@ -217,12 +226,16 @@ public final class Bypasses {
             r.to().runs().remove(r);
         });
         f.meeting.body(body);
+        // what the four ends that met there do is told
+        List<Point> doubts =
+                now.doubts().stream().filter(d -> !d.equals(f.meeting.place())).toList();
+        boolean settled = doubts.isEmpty() && !now.doubts().isEmpty();
         nets.set(
                 nets.indexOf(now),
                 new Net(
                         now.nodes().stream().filter(x -> !x.runs().isEmpty()).toList(),
                         now.runs().stream().filter(r -> !f.ways.contains(r)).toList(),
-                        now.confidence(),
-                        now.doubts()));
+                        settled ? Net.SURE : now.confidence(),
+                        doubts));
     }
 }

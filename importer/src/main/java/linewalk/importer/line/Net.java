@@ -19,7 +19,7 @@ import linewalk.drawing.Point;
  */
 public record Net(List<Node> nodes, List<Run> runs, double confidence, List<Point> doubts) {
 
-    private static final double SURE = 0.98;
+    static final double SURE = 0.98;
     private static final double FOUR_WAY = 0.6;
 
     public Net {

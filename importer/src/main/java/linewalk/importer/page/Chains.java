@@ -21,6 +21,12 @@ final class Chains {
 
     private static final double LEAST_STEP = 0.64;
 
+    /** The same where other lines end at the corner: 25 degrees at most. */
+    private static final double GENTLE_STEP = 0.906;
+
+    /** How many times longer than the next a piece of a curve is at most. */
+    private static final double ALIKE = 2;
+
     /** Lines between parts are longer than this, in tolerances. */
     private static final double CUT_TOL = 8;
 
@@ -143,22 +149,50 @@ final class Chains {
 
     private Stroke next(Stroke current, Point at) {
         List<Stroke> there = ends.getOrDefault(at, List.of());
-        if (there.size() != 2) {
+        if (there.size() > 2) {
+            return onCurve(current, at, there);
+        } else if (there.size() < 2) {
             return null;
         }
         Stroke other = there.get(0) == current ? there.get(1) : there.get(0);
-        boolean samePen = other.dash().like(current.dash())
-                && Math.abs(other.widthPt() - current.widthPt()) <= SAME_PEN * current.widthPt();
         boolean dot = dots.within(at, tolPt / 2).stream()
                 .anyMatch(f -> f.box().center().distancePt(at) < tolPt);
-        boolean ends = other == current || other.curved() || used.contains(other) || !samePen || dot;
+        boolean ends = other == current || other.curved() || used.contains(other) || !samePen(other, current) || dot;
         return ends || passed(at, current, other) && !curves(at, current, other) ? null : other;
+    }
+
+    private static boolean samePen(Stroke a, Stroke b) {
+        return a.dash().like(b.dash()) && Math.abs(a.widthPt() - b.widthPt()) <= SAME_PEN * b.widthPt();
+    }
+
+    /** The one piece that goes on in the same curve where lines end on it, such as those at the ring of a pump; else null. */
+    private Stroke onCurve(Stroke current, Point at, List<Stroke> there) {
+        List<Stroke> others = there.stream()
+                .filter(o -> o != current && !o.curved() && !used.contains(o) && samePen(o, current))
+                .filter(o -> isGentle(at, current, o))
+                .toList();
+        return others.size() == 1 ? others.get(0) : null;
+    }
+
+    private boolean isGentle(Point at, Stroke a, Stroke b) {
+        double one = lastPiece(a, at);
+        double other = lastPiece(b, at);
+        return curves(at, a, b)
+                && inward(a, at).along(inward(b, at)) < -GENTLE_STEP
+                && Math.max(one, other) < ALIKE * Math.min(one, other);
     }
 
     /** Two pieces of one curve: no lines meet so. */
     private boolean curves(Point at, Stroke a, Stroke b) {
         double along = inward(a, at).along(inward(b, at));
         return along < -LEAST_STEP && along > -MOST_STEP;
+    }
+
+    private double lastPiece(Stroke s, Point at) {
+        List<Point> p = s.points();
+        return corners.at(s.first()).equals(at)
+                ? p.get(0).distancePt(p.get(1))
+                : p.get(p.size() - 1).distancePt(p.get(p.size() - 2));
     }
 
     /** From the corner into the stroke. */

@@ -24,9 +24,6 @@ final class DashedWays {
     private static final double LONGEST_TOL = 45;
     private static final double EVEN = 0.35;
 
-    /** Programs fit dashes to the leg: they differ this much around a corner. */
-    private static final double ABOUT = 1.5;
-
     private record End(Stroke stroke, boolean first) {
 
         Point place() {
@@ -180,8 +177,8 @@ final class DashedWays {
         double longest = solid.stream().mapToDouble(DashedWays::onPt).max().orElse(0);
         double least = w.gaps.stream().mapToDouble(g -> g).min().orElse(0);
         double most = w.gaps.stream().mapToDouble(g -> g).max().orElse(0);
-        // between the long pieces of a chain line, its dots are rows of their own
-        boolean several = dash > 0 && longest < 1.15 * dash
+        // programs fit dashes to the leg; but between the long pieces of a chain line, its dots are rows of their own
+        boolean several = dash > 0 && !Dash.alternate(longest, dash)
                 ? !solid.isEmpty()
                 : solid.size() >= (dash == 0 && goesOnFromDashed(w, longest) ? LEG : PIECES);
         return several && most - least < EVEN * most + 0.1 * tolPt;
@@ -193,7 +190,7 @@ final class DashedWays {
         End last = w.entered.get(w.entered.size() - 1).other();
         return !w.ring
                 && List.of(first, last).stream().anyMatch(e -> ends.within(e.place(), tolPt).stream()
-                        .anyMatch(o -> longest < ABOUT * o.stroke.dash().onPt()
+                        .anyMatch(o -> !Dash.alternate(longest, o.stroke.dash().onPt())
                                 && samePen(o.stroke, e.stroke)
                                 && o.place().distancePt(e.place()) <= tolPt));
     }

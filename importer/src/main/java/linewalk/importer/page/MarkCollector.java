@@ -62,7 +62,7 @@ public final class MarkCollector extends PDFGraphicsStreamEngine {
         MarkCollector c = new MarkCollector(page, geometry);
         c.processPage(page);
         List<Stroke> seen = c.masks.seen(c.strokes, geometry.widthPt(), geometry.heightPt());
-        return new Marks(geometry.widthPt(), geometry.heightPt(), seen, c.fills, c.glyphs, c.pictures);
+        return Hatching.filled(new Marks(geometry.widthPt(), geometry.heightPt(), seen, c.fills, c.glyphs, c.pictures));
     }
 
     @Override

@@ -24,6 +24,7 @@ import linewalk.importer.lettering.Label;
 import linewalk.importer.lettering.ReferenceGrammar;
 import linewalk.importer.lettering.ReferenceGrammar.Parsed;
 import linewalk.importer.lettering.SaidReadings;
+import linewalk.importer.lettering.TextBlocks;
 import linewalk.importer.line.Net;
 import linewalk.importer.line.Node;
 import linewalk.importer.page.Direction;
@@ -171,15 +172,15 @@ public final class ReferenceFinder {
         Label text = Label.joined(inside);
         Optional<Parsed> parsed = FlagTest.parse(grammar, flag, inside);
         boolean letter = inside.size() == 1 && MATCH_LETTER.matcher(text.text()).matches();
-        Optional<Label> said =
-                letter ? FlagTest.said(grammar, flag, FlagTest.outside(labels, symbols.flags())) : Optional.empty();
+        List<Label> said =
+                letter ? FlagTest.said(grammar, flag, FlagTest.outside(labels, symbols.flags()), blocks) : List.of();
         Optional<Label> zone = FlagTest.zoneBeside(flag, inside, labels);
         if (parsed.isPresent() && endAt(flag).isEmpty() && isDetail(flag, inside, parsed.get())) {
             used.addAll(inside);
         } else if (parsed.isPresent()) {
             addFlag(flag, inside, text, parsed.get());
-        } else if (said.isPresent()) {
-            addLetter(flag, inside.get(0), said.get());
+        } else if (!said.isEmpty()) {
+            addLetter(flag, inside.get(0), said);
         } else if (zone.isPresent()) {
             addZoned(flag, inside.get(0), zone.get());
         }
@@ -228,7 +229,8 @@ public final class ReferenceFinder {
                 .forEach(used::add);
     }
 
-    private void addLetter(Outline flag, Label letter, Label said) {
+    private void addLetter(Outline flag, Label letter, List<Label> rows) {
+        Label said = Label.joined(rows);
         Parsed parsed =
                 SaidReadings.of(said, t -> FlagTest.saysSheet(grammar, t)).orElseThrow();
         Label text = Label.joined(List.of(letter, said));
@@ -243,7 +245,7 @@ public final class ReferenceFinder {
                 flag,
                 evidence);
         used.add(letter);
-        used.add(said);
+        used.addAll(rows);
     }
 
     private void atLineEnds() {

@@ -1,6 +1,5 @@
 package linewalk.importer.symbol;
 
-import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
@@ -11,13 +10,13 @@ import linewalk.importer.page.Near;
 import linewalk.importer.page.Stroke;
 
 /**
- * The cap over the ball of a test point: three sides, open towards the ball, perhaps with the pin that lifts it inside; or
- * an arch around the ball, in one stroke or more.
+ * The cap over the ball of a test point: three sides, open towards the ball, perhaps with the pin that lifts it inside, or
+ * open away from it, as the socket for a gauge; or an arch around the ball. In one stroke or more.
  */
 final class Caps {
 
     /** The largest ball, in tolerances. */
-    private static final double BALL_TOL = 10;
+    private static final double BALL_TOL = 14;
 
     /** Breadth of the cap in balls. */
     private static final double NARROWEST = 1.1;
@@ -56,14 +55,12 @@ final class Caps {
         }
         Box round = ball.get().box();
         for (Stroke s : near.touching(round.grow(FARTHEST * round.widthPt()))) {
-            if (isOver(s, round)) {
-                List<Stroke> found = new ArrayList<>();
-                for (Stroke pin : near.touching(s.box())) {
-                    if (s.box().union(round).grow(tolPt).contains(pin.box())) {
-                        found.add(pin);
-                    }
-                }
-                return found;
+            List<Point> sides = sides(s);
+            if (isOver(sides, round)) {
+                Box cap = Box.around(sides);
+                return near.touching(cap).stream()
+                        .filter(pin -> cap.union(round).grow(tolPt).contains(pin.box()))
+                        .toList();
             }
         }
         List<Stroke> arch = near.touching(round.grow(MOST_ARCH * round.widthPt())).stream()
@@ -96,9 +93,31 @@ final class Caps {
         return span;
     }
 
-    private static boolean isOver(Stroke s, Box ball) {
-        List<Point> p = s.points();
-        if (s.closed() || s.curved() || !s.dash().solid() || p.size() != 4) {
+    /** The corners of a stroke of three sides, or of a straight one with two that stand on its ends; else none. */
+    private List<Point> sides(Stroke s) {
+        if (s.closed() || s.curved() || !s.dash().solid()) {
+            return List.of();
+        } else if (s.points().size() == 4) {
+            return s.points();
+        }
+        Optional<Point> one = s.points().size() == 2 ? side(s, s.first()) : Optional.empty();
+        Optional<Point> other = s.points().size() == 2 ? side(s, s.last()) : Optional.empty();
+        return one.isPresent() && other.isPresent() ? List.of(one.get(), s.first(), s.last(), other.get()) : List.of();
+    }
+
+    /** The far end of what stands upright on a corner. */
+    private Optional<Point> side(Stroke base, Point corner) {
+        Direction across = Direction.of(base.first(), base.last());
+        return near.within(corner, tolPt).stream()
+                .filter(s -> s != base && s.points().size() == 2 && s.dash().solid())
+                .filter(s -> Math.abs(Direction.of(s.first(), s.last()).along(across)) < 0.1)
+                .filter(s -> Math.min(s.first().distancePt(corner), s.last().distancePt(corner)) <= tolPt)
+                .map(s -> s.first().distancePt(corner) <= tolPt ? s.last() : s.first())
+                .findFirst();
+    }
+
+    private static boolean isOver(List<Point> p, Box ball) {
+        if (p.isEmpty()) {
             return false;
         }
         Direction across = Direction.of(p.get(1), p.get(2));
@@ -109,13 +128,14 @@ final class Caps {
                 (p.get(1).yPt() + p.get(2).yPt()) / 2);
         double size = ball.widthPt();
         double broad = p.get(1).distancePt(p.get(2));
-        double far = one.ahead(middle, ball.center());
+        double far = Math.abs(one.ahead(middle, ball.center()));
         return Math.abs(one.along(across)) < 0.1
                 && one.along(other) > 0.95
                 && broad > NARROWEST * size
                 && broad < BROADEST * size
                 && far > size / 2
                 && far < FARTHEST * size
+                && p.get(0).distancePt(p.get(1)) < broad
                 && one.aside(middle, ball.center()) < size / 4;
     }
 }

@@ -29,6 +29,11 @@ public final class Designations {
             "(?:CYL(?:INDER)?|PU?MP|MO?TO?R|VALVE|VLV|V|ACC|FI?LTE?R?|COOLER|CLR|HX|[RCPS]V|PRV|HM|EM|TP|PG)\\.? \\d{1,3}[A-Z]?");
 
     private static final Pattern RESERVOIR = Pattern.compile("(?:(?:OIL |HEADER )?TANK|RESERVOIR)(?:[ -]?\\d{1,2})?");
+    /** No designation, but it tells what it stands in: other languages too, and how much that holds. */
+    private static final Pattern RESERVOIR_WORDS = Pattern.compile(
+            "(?i)(?:\\p{L}+ )?(?:TANK|RESERVOIR|DEP[OÓ]SITO|TANQUE|BEH[AÄ]LTER|R[EÉ]SERVOIR|B[AÂ]CHE|SERBATOIO|ZBIORNIK|N[AÁ]DR[ZŽ])"
+                    + "(?:[ -]?\\d{1,2})?(?:[ ,:=-]*\\d{1,5}(?:[.,]\\d{1,3})? ?(?:LT?|LTR|LIT(?:ER|RE)S?|GAL(?:LONS?)?|DM3)\\.?)?");
+
     private static final Pattern SOLENOID = Pattern.compile(
             "-MB\\d{1,3}|-?(?:(?:\\d{1,2}-(?=\\d))?\\d{0,3}YV?\\d{1,3}[A-Za-z]?|\\d?YA?\\d{1,2}[AB]?|\\d?YA|S(?:OL)?[ -]?\\d{1,3}[A-Z]?|SOL[A-Z])");
     private static final Pattern PORT = Pattern.compile("[ABPTXYLMRS]\\d?");
@@ -61,7 +66,7 @@ public final class Designations {
     private Designations() {}
 
     static boolean isReservoir(String text) {
-        return RESERVOIR.matcher(text).matches();
+        return RESERVOIR_WORDS.matcher(text).matches();
     }
 
     public static boolean looksLike(String text) {

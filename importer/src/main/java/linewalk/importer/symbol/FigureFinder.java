@@ -75,17 +75,17 @@ final class FigureFinder {
     List<Body> find() {
         outlines.forEach(o -> left.remove(o.stroke()));
         groupOutlines();
+        figures = new Near<>(bodies, Body::core);
+        Caps caps = new Caps(strokes.stream().filter(left::contains).toList(), tolPt);
+        for (Body b : bodies) {
+            caps.over(b).forEach(s -> take(b, s));
+        }
         List<Stroke> open = strokes.stream()
                 .filter(s -> left.contains(s)
                         && outlines.stream().noneMatch(o -> o.box().contains(s.box())))
                 .toList();
         reservoirs.addAll(new ReservoirFinder(open, tankNames, flags, touch, tolPt).find());
         reservoirs.forEach(tank -> tank.marks().forEach(left::remove));
-        figures = new Near<>(bodies, Body::core);
-        Caps caps = new Caps(strokes.stream().filter(left::contains).toList(), tolPt);
-        for (Body b : bodies) {
-            caps.over(b).forEach(s -> take(b, s));
-        }
         for (Body b : bodies) {
             takeSurelyOwn(b);
         }

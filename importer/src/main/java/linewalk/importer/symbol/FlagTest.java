@@ -6,12 +6,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import linewalk.drawing.Box;
 import linewalk.drawing.Zone;
 import linewalk.importer.lettering.Label;
 import linewalk.importer.lettering.ReferenceGrammar;
 import linewalk.importer.lettering.ReferenceGrammar.Parsed;
 import linewalk.importer.lettering.SaidReadings;
+import linewalk.importer.lettering.TextBlocks;
 import linewalk.importer.page.Glyph;
 import linewalk.importer.page.Near;
 import linewalk.importer.page.Stroke;
@@ -52,7 +54,8 @@ public final class FlagTest {
             }
         }
         List<Label> free = outside(labels, flags);
-        lettered.stream().filter(o -> said(grammar, o, free).isPresent()).forEach(flags::add);
+        TextBlocks blocks = new TextBlocks(free);
+        lettered.stream().filter(o -> !said(grammar, o, free, blocks).isEmpty()).forEach(flags::add);
         return flags;
     }
 
@@ -161,13 +164,25 @@ public final class FlagTest {
                 .min(Comparator.comparingDouble(l -> l.box().distancePt(o.box())));
     }
 
-    /** What stands beside an outline around a letter or number: "SH 4", or the number of a drawing. */
-    public static Optional<Label> said(ReferenceGrammar grammar, Outline o, List<Label> labels) {
+    /**
+     * What stands beside an outline around a letter or number, in one row or two: "SH 4", "TO SHEET 4" above "ZONE B2", or
+     * the number of a drawing. Empty where nothing does.
+     */
+    public static List<Label> said(ReferenceGrammar grammar, Outline o, List<Label> labels, TextBlocks blocks) {
         return labels.stream()
                 .filter(l -> !o.box().contains(l.center()))
                 .filter(l -> l.box().distancePt(o.box()) < BESIDE * l.sizePt())
-                .filter(l -> saysSheet(grammar, l.text()).isPresent())
-                .min(Comparator.comparingDouble(l -> l.box().distancePt(o.box())));
+                .flatMap(l -> Stream.concat(
+                        Stream.of(List.of(l)), blocks.below(l).stream().map(next -> List.of(l, next))))
+                .filter(rows -> says(grammar, rows).isPresent())
+                .min(Comparator.comparing((List<Label> rows) ->
+                                !says(grammar, rows).orElseThrow().zoned())
+                        .thenComparing(rows -> rows.get(0).box().distancePt(o.box())))
+                .orElse(List.of());
+    }
+
+    private static Optional<Parsed> says(ReferenceGrammar grammar, List<Label> rows) {
+        return saysSheet(grammar, Label.joined(rows).text());
     }
 
     public static Optional<Parsed> saysSheet(ReferenceGrammar grammar, String text) {

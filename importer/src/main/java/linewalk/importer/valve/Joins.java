@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import linewalk.drawing.Point;
 import linewalk.importer.page.Direction;
 import linewalk.importer.page.Segment;
@@ -86,7 +87,7 @@ final class Joins {
         }
         boolean dotted = dots.stream().anyMatch(d -> d.box().center().distancePt(at) <= d.sizePt() / 2 + tolPt);
         List<Leg> legs = dotted || there.isEmpty() ? List.of() : legs(at);
-        if (legs.size() == 4 && partner(legs, 0) > 0 && partner(legs, partner(legs, 0) == 1 ? 2 : 1) > 0) {
+        if (isCrossing(legs)) {
             for (int k = 0; k < 4; k++) {
                 join(legs.get(k).ink, legs.get(partner(legs, k)).ink);
             }
@@ -127,6 +128,12 @@ final class Joins {
                 return;
             }
         }
+    }
+
+    /** Two lines go straight on, each past the other. */
+    private static boolean isCrossing(List<Leg> legs) {
+        return legs.size() == 4
+                && IntStream.range(0, 4).allMatch(k -> partner(legs, k) >= 0 && partner(legs, partner(legs, k)) == k);
     }
 
     /** The leg that goes straight on, or -1. */

@@ -12,7 +12,6 @@ import java.util.Map;
 import java.util.stream.Stream;
 import linewalk.samples.DemoSet;
 import linewalk.samples.style.DraftingStyle;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -52,6 +51,7 @@ class TruthTest {
                 "baling-press",
                 "block-splitter",
                 "barge-crane",
+                "cork-saw",
                 "cutter-dredger",
                 "flood-door",
                 "harbour-lock",
@@ -71,10 +71,10 @@ class TruthTest {
         holds(set, Sets.own(set).resolve("set.pdf"), Sets.own(set).resolve("truth.json"));
     }
 
-    @Test
-    void plottedWithoutSightOfTheImporter() {
-        Path folder = Sets.own("ice-harvester");
-        holds("ice-harvester-plot", folder.resolve("plot.pdf"), folder.resolve("truth.json"));
+    @ParameterizedTest
+    @ValueSource(strings = {"cork-saw", "ice-harvester"})
+    void plottedWithoutSightOfTheImporter(String set) {
+        holds(set + "-plot", Sets.own(set).resolve("plot.pdf"), Sets.own(set).resolve("truth.json"));
     }
 
     @ParameterizedTest

@@ -1,27 +1,26 @@
-package linewalk.importer.reference;
+package linewalk.importer.lettering;
 
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import linewalk.drawing.Box;
-import linewalk.importer.lettering.Label;
 import linewalk.importer.page.Direction;
 import linewalk.importer.page.Near;
 
 /** Lines of text that stand close above one another in one direction. */
-final class TextBlocks {
+public final class TextBlocks {
 
     /** From baseline to baseline, in text sizes. */
     private static final double SPACING = 1.9;
 
     private final Near<Label> near;
 
-    TextBlocks(List<Label> labels) {
+    public TextBlocks(List<Label> labels) {
         near = new Near<>(labels, Label::box);
     }
 
     /** The line of text right below, as the text reads. */
-    Optional<Label> below(Label l) {
+    public Optional<Label> below(Label l) {
         Direction down = Direction.ofAngle(l.angleDeg() + 90);
         return near.touching(l.box().grow(SPACING * l.sizePt())).stream()
                 .filter(o -> o != l && Math.abs(o.angleDeg() - l.angleDeg()) < 5)
