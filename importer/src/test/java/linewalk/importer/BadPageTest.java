@@ -2,6 +2,7 @@ package linewalk.importer;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import linewalk.drawing.SetSettings;
 import linewalk.drawing.SheetReading;
 import org.junit.jupiter.api.Test;
 
@@ -98,5 +99,21 @@ class BadPageTest {
                 .line(220, 320, 220, 700);
 
         assertThat(d.read()).isEqualTo(d.read());
+    }
+
+    /** The other pages of the set are read all the same. */
+    @Test
+    void aPageThatTheProgramFailsAtSaysSo() {
+        Drawn d = Drawn.page();
+        for (double x = 300; x < 360; x += 6) {
+            d.line(x, 300, x, 305).line(x + 3, 300, x + 3, 305).line(x, 302.5, x + 3, 302.5);
+        }
+        SheetReading r = d.read(new SetSettings(null, null, null), () -> {
+            throw new IllegalStateException("no such shape");
+        });
+
+        assertThat(r.lines()).isEmpty();
+        assertThat(r.doubts()).singleElement().satisfies(f -> assertThat(f.message())
+                .contains("this page was not read", "an error of the program itself", "no such shape"));
     }
 }

@@ -6,6 +6,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import linewalk.drawing.PageKey;
 import linewalk.drawing.Point;
 import linewalk.drawing.SetSettings;
@@ -13,6 +14,7 @@ import linewalk.drawing.SheetReading;
 import linewalk.importer.page.MarkCollector;
 import linewalk.importer.page.Marks;
 import linewalk.importer.page.PageGeometry;
+import linewalk.importer.stroke.LetterBook;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSFloat;
 import org.apache.pdfbox.cos.COSName;
@@ -228,8 +230,12 @@ final class Drawn {
     }
 
     SheetReading read(SetSettings settings) {
+        return read(settings, Drawn::noBook);
+    }
+
+    SheetReading read(SetSettings settings, Supplier<LetterBook> book) {
         return onPage((document, page) -> {
-            try (SheetReader reader = new SheetReader(settings, Drawn::noBook)) {
+            try (SheetReader reader = new SheetReader(settings, book)) {
                 return reader.read(document, 0, new PageKey("case.pdf", 1));
             }
         });
@@ -360,7 +366,7 @@ final class Drawn {
                 (float) a.xPt(), (float) a.yPt(), (float) b.xPt(), (float) b.yPt(), (float) c.xPt(), (float) c.yPt());
     }
 
-    private static linewalk.importer.stroke.LetterBook noBook() {
+    private static LetterBook noBook() {
         throw new AssertionError("nothing here is lettered in strokes");
     }
 }
