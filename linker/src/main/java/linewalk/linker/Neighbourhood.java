@@ -5,8 +5,10 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Collection;
 import java.util.Deque;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
 import linewalk.drawing.Component;
@@ -24,9 +26,15 @@ public final class Neighbourhood {
     public record Reached(Set<Component> parts, Set<Line> lines) {}
 
     private final Circuit circuit;
+    /** Of lines by their ids, in the order of the set. */
+    private final Map<String, List<Integer>> numbers = new HashMap<>();
 
     public Neighbourhood(DrawingSet set) {
         circuit = new Circuit(set);
+        for (int i = 0; i < circuit.lines.size(); i++) {
+            numbers.computeIfAbsent(circuit.lines.get(i).id(), k -> new ArrayList<>(1))
+                    .add(i);
+        }
     }
 
     /** The lines at a part. */
@@ -60,12 +68,11 @@ public final class Neighbourhood {
         }
 
         Reached over(Collection<Line> from) {
-            Set<Line> wanted = Set.copyOf(from);
-            for (int i = 0; i < circuit.lines.size(); i++) {
-                if (wanted.contains(circuit.lines.get(i))) {
-                    reach(i);
-                }
-            }
+            from.stream()
+                    .flatMap(l -> numbers.getOrDefault(l.id(), List.of()).stream()
+                            .filter(i -> circuit.lines.get(i).equals(l)))
+                    .sorted()
+                    .forEach(this::reach);
             while (!open.isEmpty()) {
                 for (Circuit.Spot s : circuit.ends(open.removeFirst())) {
                     circuit.reference(s.end()).ifPresent(r -> circuit.mates(r)

@@ -52,7 +52,7 @@ final class DrawnPicture implements Picture {
                         here,
                         pages,
                         above,
-                        built.cautions().containsKey(net.name())));
+                        built.caution(net).isPresent()));
     }
 
     static Picture layOut(PrintJob job, Doubts doubts, DrawnScheme scheme, PrintAreas areas, MatchMarks marks) {

@@ -4,8 +4,11 @@ import java.util.Collection;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Predicate;
 import linewalk.drawing.Component;
 import linewalk.drawing.Kind;
 import linewalk.drawing.Line;
@@ -34,6 +37,8 @@ final class HeldEnergy {
 
     private final Moment moment;
     private final Neighbourhood network;
+    /** By lines' ids; pages are laid out side by side. */
+    private final Map<String, Optional<String>> cautions = new ConcurrentHashMap<>();
 
     HeldEnergy(PrintJob job) {
         moment = job.moment();
@@ -57,6 +62,10 @@ final class HeldEnergy {
 
     /** Of a line itself, wherever on it one stands: by what is joined to it over sheets and open parts. */
     Optional<String> caution(Line line) {
+        return cautions.computeIfAbsent(line.id(), k -> found(line));
+    }
+
+    private Optional<String> found(Line line) {
         if (isHeld(line)) {
             return Optional.of(HELD);
         }
@@ -104,7 +113,7 @@ final class HeldEnergy {
         return reached(lines, c -> false);
     }
 
-    private Set<Component> reached(Collection<Line> lines, java.util.function.Predicate<Component> passed) {
+    private Set<Component> reached(Collection<Line> lines, Predicate<Component> passed) {
         return network.from(lines, passed).parts();
     }
 }

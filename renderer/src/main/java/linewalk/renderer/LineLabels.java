@@ -64,12 +64,12 @@ final class LineLabels {
 
     /** Where a line leaves the page and there is room, in words too. */
     private void caution(Canvas c, Layout.Course course) {
-        String words = built.cautions().get(course.net().name());
         boolean leaves = course.net().meetings().stream().anyMatch(m -> m.node().figure() instanceof MatchFigure);
-        if (words == null || !leaves || cautioned.contains(course.net().name())) {
+        if (!leaves || cautioned.contains(course.net().name())) {
             return;
         }
-        Rectangle2D room = room(course.points(), TextStack.loudWidthPt(words));
+        String words = built.caution(course.net()).orElse(null);
+        Rectangle2D room = words == null ? null : room(course.points(), TextStack.loudWidthPt(words));
         if (room != null) {
             cautioned.add(course.net().name());
             taken.add(room);

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import linewalk.drawing.Component;
@@ -35,7 +36,7 @@ final class SchemeBuilder {
      *
      * @param branches the line of each node that says where a line leads
      * @param marked doubts that have their mark somewhere
-     * @param cautions what to beware of in a net's line, by the net's name; only where there is something
+     * @param energy tells what to beware of in a net's line
      */
     record Built(
             Scheme scheme,
@@ -43,7 +44,12 @@ final class SchemeBuilder {
             Map<Node, Component> parts,
             Map<Node, SchemeDraft.Strand> branches,
             Set<Doubts.Doubt> marked,
-            Map<String, String> cautions) {
+            HeldEnergy energy) {
+
+        /** What to beware of in a net's line, wherever on it one stands. */
+        Optional<String> caution(Net net) {
+            return energy.caution(strands.get(net.name()).line());
+        }
 
         List<Node> nodesOf(Kind kind) {
             return scheme.nodes().stream()
@@ -68,7 +74,6 @@ final class SchemeBuilder {
     private final List<Net> nets = new ArrayList<>();
     private final Set<Doubts.Doubt> marked = new HashSet<>();
     private final Map<String, SchemeDraft.Strand> strands = new LinkedHashMap<>();
-    private final Map<String, String> cautions = new LinkedHashMap<>();
 
     private SchemeBuilder(PrintJob job, Doubts doubts) {
         this.job = job;
@@ -90,9 +95,8 @@ final class SchemeBuilder {
         for (int i = 0; i < b.draft.strands.size(); i++) {
             b.net(i);
         }
-        b.strands.forEach((net, s) -> b.energy.caution(s.line()).ifPresent(c -> b.cautions.put(net, c)));
         b.parts.values().forEach(p -> b.marked.addAll(doubts.about(p.id())));
-        return new Built(new Scheme(b.nodes, b.nets), b.strands, b.parts, b.branches, b.marked, b.cautions);
+        return new Built(new Scheme(b.nodes, b.nets), b.strands, b.parts, b.branches, b.marked, b.energy);
     }
 
     private Palette palette() {
