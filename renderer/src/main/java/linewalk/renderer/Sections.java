@@ -194,7 +194,7 @@ final class Sections {
         List<Row> all = new ArrayList<>(text.heading(CAUTIONS));
         String stored = new HeldEnergy(job)
                 .accumulators(job.subject().excerpt()).stream()
-                        .map(c -> c.tag() + ": " + words.address(c))
+                        .map(c -> c.tag() + ": " + words.address(c).replaceFirst("^sheet ", ""))
                         .distinct()
                         .collect(Collectors.joining("; "));
         Cautions.all(stored).forEach(c -> all.addAll(text.paragraph("\u2022", 12, c)));

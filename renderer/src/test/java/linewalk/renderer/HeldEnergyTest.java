@@ -138,6 +138,6 @@ class HeldEnergyTest {
     void theCautionsNameAccumulatorsBehindValves() {
         accumulatorBehind(Kind.CHECK_VALVE, null);
         assertThat(Prints.text(Prints.print(cards.job(), "energy-named")))
-                .contains("Discharge accumulators (0Z6: sheet 1, B2), prove zero pressure");
+                .contains("Discharge accumulators (0Z6: 1, B2), prove zero");
     }
 }
