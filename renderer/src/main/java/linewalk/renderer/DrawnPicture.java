@@ -47,12 +47,9 @@ final class DrawnPicture implements Picture {
                 scheme.pieces(),
                 area.getWidth(),
                 area.getHeight(),
-                (net, here, pages, above) -> new MatchFigure(
-                        () -> marks.letter(net.name()),
-                        here,
-                        pages,
-                        above,
-                        built.caution(net).isPresent()));
+                (net, here, pages, above) ->
+                        new MatchFigure(() -> marks.letter(net.name()), here, pages, above, () -> built.caution(net)
+                                .isPresent()));
     }
 
     static Picture layOut(PrintJob job, Doubts doubts, DrawnScheme scheme, PrintAreas areas, MatchMarks marks) {

@@ -1,6 +1,7 @@
 package linewalk.renderer;
 
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import linewalk.renderer.iso.PortPlace;
 import linewalk.renderer.iso.Side;
@@ -22,15 +23,15 @@ final class MatchFigure implements Figure {
     private final Supplier<String> letter;
     private final TextStack words = new TextStack(WORDS_PT);
     private final boolean above;
-    private final boolean warns;
+    private final BooleanSupplier warns;
 
     /**
      * @param here how many times it goes on on the same page
      * @param pages others where it goes on, counted from 0
      * @param above the mark stands above its line
-     * @param warns of what is stored in it
+     * @param warns of what is stored in it; asked only of marks that stand on a page
      */
-    MatchFigure(Supplier<String> letter, int here, List<Integer> pages, boolean above, boolean warns) {
+    MatchFigure(Supplier<String> letter, int here, List<Integer> pages, boolean above, BooleanSupplier warns) {
         this.warns = warns;
         this.letter = letter;
         words.plain(MatchMarks.where(here, pages));
@@ -38,7 +39,7 @@ final class MatchFigure implements Figure {
     }
 
     boolean warns() {
-        return warns;
+        return warns.getAsBoolean();
     }
 
     @Override
@@ -61,7 +62,7 @@ final class MatchFigure implements Figure {
     public void paint(Canvas c, double xPt, double yPt) {
         double r = DISC_PT / 2;
         double y = above ? yPt + heightPt() - r : yPt + r;
-        if (warns) {
+        if (warns()) {
             MatchMarks.warn(c, letter.get(), xPt + r, y);
         } else {
             MatchMarks.paint(c, letter.get(), xPt + r, y, "", false);
