@@ -73,8 +73,9 @@ final class HeldEnergy {
         if (near.stream().anyMatch(HeldEnergy::isLoaded) && hasHoldingValve(near)) {
             return Optional.of(MAY_HOLD);
         }
-        boolean drained =
-                reached(List.of(line), c -> OPEN.contains(c.kind())).stream().anyMatch(c -> c.kind() == Kind.TANK);
+        // what an orifice lets off slowly, or not at all if it is blocked, is still stored
+        boolean drained = reached(List.of(line), c -> OPEN.contains(c.kind()) && c.kind() != Kind.ORIFICE).stream()
+                .anyMatch(c -> c.kind() == Kind.TANK);
         boolean stored = reached(List.of(line), c -> OPEN.contains(c.kind()) || isOpenShutOff(c)).stream()
                 .anyMatch(c -> c.kind() == Kind.ACCUMULATOR);
         return stored && !drained ? Optional.of(STORED) : Optional.empty();

@@ -1,5 +1,6 @@
 package linewalk.renderer;
 
+import java.awt.Shape;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.LinkedHashMap;
@@ -56,10 +57,7 @@ final class MatchMarks {
      */
     static void paint(Canvas c, String letter, double xPt, double yPt, String where, boolean below) {
         double r = radiusPt(letter);
-        c.fill(Ink.BLACK, Canvas.disc(xPt, yPt, r));
-        c.pen(java.awt.Color.WHITE, Ink.line(1));
-        c.textAround(letter, xPt, yPt, Lettering.TEXT_PT);
-        c.pen(Ink.BLACK, Ink.line(1));
+        on(c, Canvas.disc(xPt, yPt, r), letter, xPt, yPt);
         if (below) {
             c.textAround(where, xPt, yPt + r + 7, Lettering.TEXT_PT);
         } else {
@@ -70,7 +68,11 @@ final class MatchMarks {
     /** The same in a square: its line stands under stored pressure or a load. */
     static void warn(Canvas c, String letter, double xPt, double yPt) {
         double r = radiusPt(letter);
-        c.fill(Ink.BLACK, new Rectangle2D.Double(xPt - r, yPt - r, 2 * r, 2 * r));
+        on(c, new Rectangle2D.Double(xPt - r, yPt - r, 2 * r, 2 * r), letter, xPt, yPt);
+    }
+
+    private static void on(Canvas c, Shape mark, String letter, double xPt, double yPt) {
+        c.fill(Ink.BLACK, mark);
         c.pen(java.awt.Color.WHITE, Ink.line(1));
         c.textAround(letter, xPt, yPt, Lettering.TEXT_PT);
         c.pen(Ink.BLACK, Ink.line(1));

@@ -98,9 +98,10 @@ final class Sections {
                     "Which way these let oil through was not read: " + String.join(", ", unread())
                             + ". The path takes it to be along its arrows: look at their symbols on the drawing."));
         }
-        if (!corrected().isEmpty()) {
+        Set<String> corrected = corrected();
+        if (!corrected.isEmpty()) {
             rows.addAll(text.paragraph(
-                    "!", 26, "The drawing says otherwise; corrected by hand: " + String.join("; ", corrected()) + "."));
+                    "!", 26, "The drawing says otherwise; corrected by hand: " + String.join("; ", corrected) + "."));
         }
         picture.remarks().forEach(r -> rows.addAll(text.paragraph("!", 26, r)));
     }

@@ -135,6 +135,14 @@ class HeldEnergyTest {
     }
 
     @Test
+    void anOrificeToTheTankMayBeBlocked() {
+        Component bleed = cards.bench.part(1, "0V9", Kind.ORIFICE, 300, 200, "A@300,225", "B@300,175");
+        cards.join("TANK:R", bleed, "A");
+        cards.join("0V9:B", cards.bench.part(1, "0Z6", Kind.ACCUMULATOR, 400, 200, "P@400,225"), "P");
+        assertThat(caution("B-2")).contains("STORED PRESSURE");
+    }
+
+    @Test
     void theCautionsNameAccumulatorsBehindValves() {
         accumulatorBehind(Kind.CHECK_VALVE, null);
         assertThat(Prints.text(Prints.print(cards.job(), "energy-named")))

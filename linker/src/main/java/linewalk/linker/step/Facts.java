@@ -56,6 +56,11 @@ final class Facts {
 
     /** As the chart says, else as drawn or listed. */
     boolean shut(Component shutOff) {
+        return shut(shutOff, open);
+    }
+
+    /** @param open what the chart says, by plain designation */
+    static boolean shut(Component shutOff, Map<String, Boolean> open) {
         Boolean is = open.get(Words.plain(shutOff.tag()));
         return is == null ? shutOff.normallyClosed() : !is;
     }

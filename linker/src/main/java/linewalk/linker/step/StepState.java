@@ -34,8 +34,7 @@ public record StepState(
 
     /** Of a shut-off valve: as the chart says, else as drawn or listed. */
     public boolean isShut(Component shutOff) {
-        Boolean is = open.get(Words.plain(shutOff.tag()));
-        return is == null ? shutOff.normallyClosed() : !is;
+        return Facts.shut(shutOff, open);
     }
 
     /** Null where it is not known. */
