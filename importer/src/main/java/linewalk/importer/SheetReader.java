@@ -203,8 +203,10 @@ final class SheetReader implements AutoCloseable {
         taken.addAll(numbers.used());
         Map<Body, Named> named = Designations.assign(symbols.bodies(), labels, taken, symbols);
         Map<Body, Body> partOf = new IdentityHashMap<>();
-        Bypasses.nameMain(lines, named);
-        lines = Bypasses.merge(lines, named.keySet(), partOf);
+        Set<Body> numbered = Designations.numbered(named);
+        Bypasses.nameMain(lines, named, numbered);
+        lines = Bypasses.merge(lines, named.keySet(), numbered, partOf);
+        named.keySet().removeAll(partOf.keySet());
         lines = Probes.without(Couplings.merge(lines, named, partOf), named);
 
         named.values().forEach(n -> taken.add(n.label()));

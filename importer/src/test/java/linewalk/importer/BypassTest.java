@@ -187,6 +187,20 @@ class BypassTest {
         assertThat(r.lines()).allMatch(l -> l.confidence() > 0.9);
     }
 
+    /** A balloon points at the throttle, the designation stands beside the check. */
+    @Test
+    void anItemNumberIsNoDesignation() {
+        SheetReading r = throttle()
+                .text(440, 403, "1V5")
+                .circle(340, 440, 10)
+                .text(334, 443, "52")
+                .line(348, 433, 391, 402)
+                .read();
+
+        assertThat(Said.lines(r)).containsExactly("1V1 - 1V5", "1V2 - 1V5");
+        assertThat(Said.tags(r)).containsExactlyInAnyOrder("1V1", "1V2", "1V5");
+    }
+
     @Test
     void eachWithItsOwnDesignationTheyAreTwo() {
         SheetReading r = throttle().text(440, 403, "1V5").text(365, 403, "1V4").read();

@@ -17,7 +17,10 @@ class DesignationTest {
 
     /** ISO 1219-2:1995: installation, where there are several, circuit number, letter, number; supply is circuit 0. */
     @ParameterizedTest
-    @ValueSource(strings = {"1V2", "0P1", "2A1", "0M1", "3S4", "0Z12", "12V10", "1V2A", "3-1V2", "12-0P1"})
+    @ValueSource(
+            strings = {
+                "1V2", "0P1", "2A1", "0M1", "3S4", "0Z12", "12V10", "1V2A", "3-1V2", "12-0P1", "11.2-V4", "9.10-P1"
+            })
     void iso1219of1995(String tag) {
         assertThat(Said.tags(valve(tag).read())).containsExactly(tag);
     }

@@ -38,6 +38,16 @@ class GapTest {
         assertThat(Said.lines(d.read())).containsExactly("1V1 - 1V2");
     }
 
+    /** It is no mark of the valve at which it ends, however short it is. */
+    @Test
+    void theShortPieceAroundTheCornerBeyondTheText() {
+        Drawn d = ends().line(220, 400, 240, 400, 240, 378)
+                .text(243, 374, 270, "18x2")
+                .line(240, 350, 240, 300, 600, 300, 600, 380);
+
+        assertThat(Said.lines(d.read())).containsExactly("1V1 - 1V2");
+    }
+
     /** The last dashes around a corner are too few to be seen as a dashed line of their own. */
     @Test
     void dashesAroundACornerGoOn() {

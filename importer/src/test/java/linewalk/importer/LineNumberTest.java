@@ -60,6 +60,30 @@ class LineNumberTest {
         assertThat(r.lines()).allMatch(l -> l.label() == null);
     }
 
+    /** Ports of a manifold, printed outside of its edge. */
+    @Test
+    void whatStandsWhereLinesLeaveAnEnclosureIsNoNumber() {
+        SheetReading r = Drawn.page()
+                .pen(0.7, 18, 3, 3, 3)
+                .rect(150, 150, 500, 500)
+                .pen(1)
+                .rect(200, 180, 240, 220)
+                .text(200, 174, "1V1")
+                .rect(700, 180, 740, 220)
+                .text(700, 174, "1V2")
+                .rect(200, 380, 240, 420)
+                .text(200, 374, "1V3")
+                .rect(700, 380, 740, 420)
+                .text(700, 374, "1V4")
+                .line(240, 200, 700, 200)
+                .line(240, 400, 700, 400)
+                .text(504, 197, "A1")
+                .text(504, 397, "B1")
+                .read();
+
+        assertThat(numbers(r)).containsOnly(Map.entry("1V1 - 1V2", "none"), Map.entry("1V3 - 1V4", "none"));
+    }
+
     /** Nearer to a line than to the box that it names. */
     @Test
     void aSolenoidsNameBetweenItsBoxAndALineIsNoNumber() {

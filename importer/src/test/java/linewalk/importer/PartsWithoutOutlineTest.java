@@ -2,6 +2,7 @@ package linewalk.importer;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import linewalk.drawing.Kind;
 import linewalk.drawing.SheetReading;
 import org.junit.jupiter.api.Test;
 
@@ -31,6 +32,22 @@ class PartsWithoutOutlineTest {
 
         assertThat(Said.tags(r)).contains("1H1");
         assertThat(Said.lines(r)).containsExactlyInAnyOrder("1H1 - 1V1", "1H1 - 1V2");
+    }
+
+    /** Its fittings are rings. */
+    @Test
+    void aCurveBetweenTwoRingsIsAHose() {
+        SheetReading r = twoValves()
+                .line(240, 300, 350, 300)
+                .circle(350, 300, 3)
+                .curve(350, 300, 380, 276, 420, 276, 450, 300)
+                .circle(450, 300, 3)
+                .line(450, 300, 600, 300)
+                .text(390, 320, "1H1")
+                .read();
+
+        assertThat(Said.lines(r)).containsExactlyInAnyOrder("1H1 - 1V1", "1H1 - 1V2");
+        assertThat(Said.component(r, "1H1").kind()).isEqualTo(Kind.HOSE);
     }
 
     /** Leaders end in the figures; the names of coils and pipes stand nearer than the balloons. */

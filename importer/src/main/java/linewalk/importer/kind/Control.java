@@ -1,5 +1,6 @@
 package linewalk.importer.kind;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import linewalk.drawing.Point;
@@ -38,10 +39,12 @@ record Control(Shape square, Direction arrow, double offset, boolean spring, Set
         return pilots.contains(PilotFrom.OUTSIDE);
     }
 
-    static Optional<Control> of(Shape square, Picture p) {
+    /** @param checks whose seats, with the line behind their balls, look like arrows */
+    static Optional<Control> of(Shape square, Picture p, List<Check> checks) {
         Arrow best = null;
         for (Arrow a : p.arrows()) {
-            if (along(a, square) && (best == null || a.lengthPt() > best.lengthPt())) {
+            boolean seat = checks.stream().anyMatch(c -> c.seat().distancePt(a.tip()) < p.tolPt());
+            if (!seat && along(a, square) && (best == null || a.lengthPt() > best.lengthPt())) {
                 best = a;
             }
         }

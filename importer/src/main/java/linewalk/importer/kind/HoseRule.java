@@ -7,10 +7,16 @@ import linewalk.drawing.Kind;
 import linewalk.importer.page.Direction;
 import linewalk.importer.page.Segment;
 
-/** A bare curve between two lines, or a straight piece between two bars: nothing else in the figure. */
+/**
+ * A bare curve between two lines, small rings at its ends or none, or a straight piece between two bars: nothing else in
+ * the figure.
+ */
 final class HoseRule {
 
     private static final double SAME = 0.2;
+
+    /** The rings of a hose's fittings are smaller than so much of it. */
+    private static final double FITTING = 0.35;
 
     private final Picture p;
 
@@ -20,7 +26,11 @@ final class HoseRule {
 
     Optional<Verdict> read() {
         boolean signs = p.triangles().stream().anyMatch(t -> p.core().contains(t.box()));
-        if (p.shapes().size() != 1 || signs || p.contacts().size() > 2) {
+        long fittings = p.shapes().stream().filter(this::isFitting).count();
+        if (p.shapes().size() - fittings > 1
+                || fittings != 0 && fittings != 2
+                || signs
+                || p.contacts().size() > 2) {
             return Optional.empty();
         }
         if (p.curves().stream().anyMatch(c -> fills(c.box()))) {
@@ -29,6 +39,10 @@ final class HoseRule {
         return barred()
                 ? Optional.of(Verdict.of(Kind.HOSE, 0.6, "a line between two bars across it"))
                 : Optional.empty();
+    }
+
+    private boolean isFitting(Shape s) {
+        return s.form() == Form.CIRCLE && s.sizePt() < FITTING * p.sizePt();
     }
 
     private boolean fills(Box b) {

@@ -23,17 +23,17 @@ record Motifs(
 
     static Motifs of(Picture p) {
         int row = row(p);
+        CheckFinder finder = new CheckFinder(p);
+        List<Check> checks = finder.find();
         List<Control> controls = new ArrayList<>();
         if (row < 2) {
             p.of(Form.SQUARE, Form.BOX).stream()
                     .filter(s -> s.sizePt() < 1.8 * s.smallPt() && !s.broken())
-                    .forEach(s -> Control.of(s, p).ifPresent(controls::add));
+                    .forEach(s -> Control.of(s, p, checks).ifPresent(controls::add));
             controls.removeIf(c -> controls.stream().anyMatch(o -> c.square().holds(o.square())));
             controls.sort(Comparator.comparing(Control::held).reversed());
         }
-        CheckFinder finder = new CheckFinder(p);
-        return new Motifs(
-                p, finder.find(), Throttle.find(p), List.copyOf(controls), finder.shuttle(), finder.diodes(), row);
+        return new Motifs(p, checks, Throttle.find(p), List.copyOf(controls), finder.shuttle(), finder.diodes(), row);
     }
 
     private static int row(Picture p) {

@@ -11,7 +11,7 @@ import linewalk.drawing.Kind;
 /** What the letters of a designation say about the kind: ISO 1219-2:1995 and words common in US drawings. */
 final class TagHint {
 
-    private static final Pattern LETTERS = Pattern.compile("^(?:\\d+-?)?([A-Z]+)-?\\d.*");
+    private static final Pattern LETTERS = Pattern.compile("^(?:\\d+(?:\\.\\d+)?-|\\d+)?([A-Z]+)-?\\d.*");
 
     private static final Set<Kind> VALVES = EnumSet.of(
             Kind.RELIEF_VALVE,

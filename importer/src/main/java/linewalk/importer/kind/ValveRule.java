@@ -139,12 +139,12 @@ final class ValveRule {
         boolean aside = p.contacts().stream().anyMatch(x -> x.dashed() && !inLine(c, x));
         boolean pilot = aside || !p.pilots().isEmpty() || inner && p.contacts().size() > 2;
         if (!pilot) {
-            if (p.contacts().size() <= 2 && isCapped(c)) {
+            boolean boxed = p.shapes().stream().anyMatch(s -> s.form() != Form.CIRCLE && s.covers(c.ball()));
+            if (!boxed && p.contacts().size() <= 2 && isCapped(c)) {
                 return Optional.of(Verdict.of(Kind.TEST_POINT, 0.9, "a ball on a seat under a cap")
                         .or(Kind.CHECK_VALVE, 0.1));
             }
             Verdict plain = Verdict.of(Kind.CHECK_VALVE, 0.94, "a ball on a seat");
-            boolean boxed = p.shapes().stream().anyMatch(s -> s.form() != Form.CIRCLE && s.covers(c.ball()));
             return Optional.of(boxed ? plain.weaker(0.7, " in a box that should hold more") : plain);
         }
         boolean piston =

@@ -35,12 +35,14 @@ public final class Bypasses {
     private record Fork(Net net, Node meeting, Set<Run> ways) {}
 
     private final Set<Body> named;
+    private final Set<Body> numbered;
     private final List<Net> nets;
     private final Map<Body, List<Net>> at = new LinkedHashMap<>();
 
-    private Bypasses(List<Net> nets, Set<Body> named) {
+    private Bypasses(List<Net> nets, Set<Body> named, Set<Body> numbered) {
         this.nets = new ArrayList<>(nets);
         this.named = named;
+        this.numbered = numbered;
         index();
     }
 
@@ -55,9 +57,10 @@ public final class Bypasses {
      * with a nameless diamond or square, between the same two places of the line, gives its name to that.
      *
      * @param named is changed
+     * @param numbered those of the named that have nothing but an item number
      */
-    public static <N> void nameMain(List<Net> nets, Map<Body, N> named) {
-        Bypasses b = new Bypasses(nets, named.keySet());
+    public static <N> void nameMain(List<Net> nets, Map<Body, N> named, Set<Body> numbered) {
+        Bypasses b = new Bypasses(nets, named.keySet(), numbered);
         for (Body body : List.copyOf(named.keySet())) {
             if (!isMain(body) && b.at.getOrDefault(body, List.of()).size() == 2) {
                 b.others(body)
@@ -83,20 +86,25 @@ public final class Bypasses {
                                         < ALIKE * x.box().heightPt()));
     }
 
-    /** Nameless figures that a figure's lines lead to, near it. */
+    /** Nameless figures that a figure's lines lead to, near it; an item number is no name beside a designation. */
     private Stream<Body> others(Body body) {
         Set<Body> others = new LinkedHashSet<>();
         at.getOrDefault(body, List.of()).forEach(n -> n.contacts().forEach(c -> others.add(c.body())));
-        return others.stream().filter(o -> !named.contains(o) && !o.reservoir() && isNear(body, o));
+        return others.stream().filter(o -> isNameless(o, body) && !o.reservoir() && isNear(body, o));
+    }
+
+    private boolean isNameless(Body o, Body beside) {
+        return !named.contains(o) || numbered.contains(o) && !numbered.contains(beside);
     }
 
     /**
      * Nets without the ways between the two figures.
      *
+     * @param numbered those of the named that have nothing but an item number
      * @param partOf gets the nameless figures with the named ones
      */
-    public static List<Net> merge(List<Net> nets, Set<Body> named, Map<Body, Body> partOf) {
-        Bypasses b = new Bypasses(nets, named);
+    public static List<Net> merge(List<Net> nets, Set<Body> named, Set<Body> numbered, Map<Body, Body> partOf) {
+        Bypasses b = new Bypasses(nets, named, numbered);
         for (Body body : b.at.keySet().stream().filter(named::contains).toList()) {
             while (b.mergeOne(body, partOf)) {
                 b.index();

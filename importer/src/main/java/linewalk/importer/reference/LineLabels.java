@@ -39,6 +39,11 @@ public final class LineLabels {
     private static final Pattern SIZE = Pattern.compile(
             "(?:DN ?\\d{1,3}|G ?\\d(?:[/-]\\d){0,2}|\\d{1,3} ?[xX] ?\\d{1,2}(?:[.,]\\d)?|\\d(?:-\\d/\\d)?\")");
 
+    private static final Pattern PORT = Pattern.compile("[A-Z]{1,2}\\d{0,2}");
+
+    /** How far the name of an enclosure's port stands from the edge at most, in text sizes. */
+    private static final double AT_EDGE = 1.2;
+
     /** How far a number may stand from its line, in text sizes. */
     private static final double BESIDE = 0.95;
 
@@ -69,7 +74,7 @@ public final class LineLabels {
                 .toList();
         Near<Piece> near = new Near<>(pieces, p -> p.segment().box());
         List<Label> free = labels.stream()
-                .filter(l -> !taken.contains(l) && !symbols.inTable(l.center()))
+                .filter(l -> !taken.contains(l) && !symbols.inTable(l.center()) && !isPort(l, symbols.enclosures()))
                 .toList();
         besideFlags(symbols.flags(), FlagTest.outside(free, symbols.flags()));
         Near<Body> figures = new Near<>(symbols.bodies(), Body::box);
@@ -85,6 +90,15 @@ public final class LineLabels {
                         !used().contains(l) && number(l).filter(this::told).isPresent() && known.contains(letters(l)))
                 .flatMap(l -> beside(l, near).stream())
                 .forEach(this::keep);
+    }
+
+    /** Beside the edge of an enclosure stand the names of its ports, along the lines that leave there. */
+    private static boolean isPort(Label l, List<Box> enclosures) {
+        double reach = l.box().widthPt() / 2 + AT_EDGE * l.sizePt();
+        return PORT.matcher(l.text()).matches()
+                && enclosures.stream()
+                        .anyMatch(e -> e.grow(reach).contains(l.center())
+                                && !e.grow(-reach).contains(l.center()));
     }
 
     /** What designations of the sheet look like: more of them stand beside figures alone than along lines alone. */

@@ -5,10 +5,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.Deque;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * Small circles told by the paper inside them: a round hole with ink all around. What meets a small ball, such as the arms
@@ -34,13 +32,14 @@ final class Balls {
 
     private final Gauge gauge;
     private final Upright upright;
-    private final Set<Long> seen = new HashSet<>();
+    private final Bits seen;
 
     private record Hole(double x, double y, double r, List<int[]> pixels) {}
 
     private Balls(Gauge gauge, Upright upright) {
         this.gauge = gauge;
         this.upright = upright;
+        this.seen = gauge.blank();
     }
 
     /** @param known circles: what lies inside them or along them is not looked at again */
@@ -90,13 +89,13 @@ final class Balls {
     /** The paper around a pixel, where it is shut in closely. */
     private Optional<Hole> hole(int x, int y, double thick) {
         double most = 2 * LARGEST * thick;
-        if (gauge.inked(x, y) || seen.contains(key(x, y)) || open(x, y, most)) {
+        if (gauge.inked(x, y) || seen.get(x, y) || open(x, y, most)) {
             return Optional.empty();
         }
         double area = Math.PI * LARGEST * LARGEST * thick * thick;
         List<int[]> pixels = new ArrayList<>();
         Deque<int[]> next = new ArrayDeque<>(List.of(new int[] {x, y}));
-        seen.add(key(x, y));
+        seen.set(x, y);
         while (!next.isEmpty()) {
             int[] at = next.pop();
             pixels.add(at);
@@ -106,7 +105,8 @@ final class Balls {
             for (int[] d : new int[][] {{1, 0}, {-1, 0}, {0, 1}, {0, -1}}) {
                 int px = at[0] + d[0];
                 int py = at[1] + d[1];
-                if (!gauge.inked(px, py) && seen.add(key(px, py))) {
+                if (!gauge.inked(px, py) && seen.isWithin(px, py) && !seen.get(px, py)) {
+                    seen.set(px, py);
                     next.push(new int[] {px, py});
                 }
             }
@@ -114,10 +114,6 @@ final class Balls {
         double sx = pixels.stream().mapToDouble(q -> q[0] + 0.5).sum() / pixels.size();
         double sy = pixels.stream().mapToDouble(q -> q[1] + 0.5).sum() / pixels.size();
         return Optional.of(new Hole(sx, sy, Math.sqrt(pixels.size() / Math.PI), pixels));
-    }
-
-    private static long key(int x, int y) {
-        return (long) y << 32 | x;
     }
 
     /** In one of eight directions there is no ink near. */

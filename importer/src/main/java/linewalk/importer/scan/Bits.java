@@ -15,8 +15,12 @@ final class Bits {
         this.words = new long[wordsPerRow * height];
     }
 
+    boolean isWithin(int x, int y) {
+        return x >= 0 && y >= 0 && x < width && y < height;
+    }
+
     boolean get(int x, int y) {
-        return x >= 0 && y >= 0 && x < width && y < height && (words[y * wordsPerRow + (x >> 6)] >>> x & 1) != 0;
+        return isWithin(x, y) && (words[y * wordsPerRow + (x >> 6)] >>> x & 1) != 0;
     }
 
     void set(int x, int y) {
@@ -29,6 +33,11 @@ final class Bits {
             int at = y * wordsPerRow + (x >> 6);
             words[at] = ink ? words[at] | 1L << x : words[at] & ~(1L << x);
         }
+    }
+
+    /** Whether all pixels from x0 to before x1 of a row have ink. */
+    boolean isFull(int y, int x0, int x1) {
+        return x0 >= 0 && y >= 0 && x1 <= width && y < height && nextPaper(x0, y) >= x1;
     }
 
     /** The first pixel of the row at or after x that has ink, else the width. */

@@ -1,6 +1,7 @@
 package linewalk.importer.scan;
 
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Circles that a line divides, a sheet above it and a zone below: what is lettered too large for its half hangs together
@@ -18,6 +19,12 @@ final class Bubbles {
     private static final double SEEN = 0.9;
 
     private static final int SAMPLES = 90;
+
+    /** Cosine and sine of the angles at which a rim is looked at. */
+    private static final double[][] AROUND = IntStream.range(0, SAMPLES)
+            .mapToDouble(i -> 2 * Math.PI * i / SAMPLES)
+            .mapToObj(angle -> new double[] {Math.cos(angle), Math.sin(angle)})
+            .toArray(double[][]::new);
 
     /** How far the middle may be off at first, in pixels. */
     private static final int OFF = 3;
@@ -155,7 +162,7 @@ final class Bubbles {
             for (double r = bar.halfPx - OFF; r <= bar.halfPx + bar.thickPx + OFF; r++) {
                 Ring ring = new Ring(bar.a + da, bar.c + dc, r);
                 double sum = 0;
-                boolean rim = seen(ring) > SEEN;
+                boolean rim = isRim(ring);
                 for (int k = -2; k <= 2 && rim; k++) {
                     sum += seen(new Ring(ring.a, ring.c, r + k));
                 }
@@ -175,14 +182,26 @@ final class Bubbles {
 
     private double seen(Ring ring) {
         int n = 0;
-        for (int i = 0; i < SAMPLES; i++) {
-            double angle = 2 * Math.PI * i / SAMPLES;
-            n += view.get((int) Math.round(ring.a + ring.radius * Math.cos(angle)), (int)
-                            Math.round(ring.c + ring.radius * Math.sin(angle)))
-                    ? 1
-                    : 0;
+        for (double[] direction : AROUND) {
+            n += inked(ring, direction) ? 1 : 0;
         }
         return (double) n / SAMPLES;
+    }
+
+    /** Nearly all that are tried are none, and have shown it before the way around is gone. */
+    private boolean isRim(Ring ring) {
+        int missed = 0;
+        for (double[] direction : AROUND) {
+            if (!inked(ring, direction) && ++missed >= (1 - SEEN) * SAMPLES) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private boolean inked(Ring ring, double[] direction) {
+        return view.get((int) Math.round(ring.a + ring.radius * direction[0]), (int)
+                Math.round(ring.c + ring.radius * direction[1]));
     }
 
     /** Whether there was ink in it. A rim is rough: its outermost pixels are left alone. */

@@ -27,13 +27,14 @@ final class Crossings {
 
     private boolean cover(Solid s) {
         double[] m = s.middle();
+        double span = s.span();
         List<Stretch> near = lines.stream()
-                .filter(l -> l.length() > LONG * s.span() && distance(l, m) < s.span())
+                .filter(l -> l.length() > LONG * span && distance(l, m) < span)
                 .toList();
         int inside = 0;
         int covered = 0;
-        for (double x = m[0] - s.span(); x <= m[0] + s.span(); x += 1) {
-            for (double y = m[1] - s.span(); y <= m[1] + s.span(); y += 1) {
+        for (double x = m[0] - span; x <= m[0] + span; x += 1) {
+            for (double y = m[1] - span; y <= m[1] + span; y += 1) {
                 double[] p = {x, y};
                 if (s.covers(x, y)) {
                     inside++;

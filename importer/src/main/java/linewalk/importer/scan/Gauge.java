@@ -23,6 +23,11 @@ final class Gauge {
         return ink.get((int) Math.floor(upright.backX(x, y)), (int) Math.floor(upright.backY(x, y)));
     }
 
+    /** As large as the scan, without ink. */
+    Bits blank() {
+        return new Bits(ink.width, ink.height);
+    }
+
     /** Whether a pixel of the scan has ink. */
     boolean inked(int x, int y) {
         return ink.get(x, y);

@@ -7,6 +7,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 import linewalk.drawing.Box;
 import linewalk.drawing.Point;
 import linewalk.importer.page.Near;
@@ -29,6 +30,15 @@ final class Hops {
     private static final double SOLID = 0.85;
 
     private static final double DASHED = 0.5;
+
+    /** Into how many parts a half circle is divided to be looked at. */
+    private static final int STEPS = 32;
+
+    /** Cosine and sine of the angles between those parts. */
+    private static final double[][] AROUND = IntStream.range(1, STEPS)
+            .mapToDouble(i -> Math.PI * i / STEPS)
+            .mapToObj(angle -> new double[] {Math.cos(angle), Math.sin(angle)})
+            .toArray(double[][]::new);
 
     /** How finely a dashed line's bow is searched for. */
     private static final double SEARCH_PX = 2;
@@ -54,10 +64,14 @@ final class Hops {
             return new Bow(x, y, r, dx, dy, -side);
         }
 
-        /** Middle of the pen at an angle from the line. */
-        double[] at(double angle, double off) {
-            double u = (r + off) * Math.cos(angle);
-            double v = (r + off) * Math.sin(angle) * side;
+        /**
+         * Middle of the pen in a direction.
+         *
+         * @param direction cosine and sine of its angle from the line
+         */
+        double[] at(double[] direction, double off) {
+            double u = (r + off) * direction[0];
+            double v = (r + off) * direction[1] * side;
             return new double[] {x + u * dx - v * dy, y + u * dy + v * dx};
         }
     }
@@ -132,8 +146,8 @@ final class Hops {
             for (double at = r; at <= gap - r + 0.5; at += SEARCH_PX) {
                 for (double side : new double[] {-1, 1}) {
                     Bow bow = new Bow(e.x + at * dx, e.y + at * dy, r, dx, dy, side);
-                    double inked = inked(bow, e.line.width, dashed);
-                    if (inked > most + 0.02 && inked(bow.other(), e.line.width, false) < CIRCLE) {
+                    double inked = inked(bow, e.line.width, dashed, most + 0.02);
+                    if (inked > most + 0.02 && inked(bow.other(), e.line.width, false, 0) < CIRCLE) {
                         most = inked;
                         best = bow;
                     }
@@ -178,25 +192,29 @@ final class Hops {
         });
     }
 
-    /** @param alone without the ink of what crosses the bow */
-    private double inked(Bow bow, double wide, boolean alone) {
-        int steps = 32;
-        int seen = 0;
+    /**
+     * Share of the bow that has ink; nothing where that cannot be more than {@code least}.
+     *
+     * @param alone without the ink of what crosses the bow
+     */
+    private double inked(Bow bow, double wide, boolean alone, double least) {
+        int missed = 0;
         double slack = 0.4 * wide + 0.06 * bow.r;
-        for (int i = 1; i < steps; i++) {
-            double angle = Math.PI * i / steps;
+        for (double[] direction : AROUND) {
             boolean ink = false;
             for (double off = -slack; off <= slack && !ink; off += 1) {
-                ink = ink(bow, angle, off);
+                ink = ink(bow, direction, off);
             }
-            boolean crossed = alone && (ink(bow, angle, slack + wide) || ink(bow, angle, -slack - wide));
-            seen += ink && !crossed ? 1 : 0;
+            boolean crossed = alone && (ink(bow, direction, slack + wide) || ink(bow, direction, -slack - wide));
+            if ((!ink || crossed) && AROUND.length - ++missed <= least * AROUND.length) {
+                return 0;
+            }
         }
-        return (double) seen / (steps - 1);
+        return 1 - (double) missed / AROUND.length;
     }
 
-    private boolean ink(Bow bow, double angle, double off) {
-        double[] p = bow.at(angle, off);
+    private boolean ink(Bow bow, double[] direction, double off) {
+        double[] p = bow.at(direction, off);
         return gauge.ink(upright, p[0], p[1]);
     }
 

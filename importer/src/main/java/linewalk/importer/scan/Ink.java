@@ -130,11 +130,16 @@ final class Ink {
         double middle = tone(c, r0, r1, v);
         double left = tone(Math.max(0, c - 1), r0, r1, v);
         double right = tone(Math.min(columns - 1, c + 1), r0, r1, v);
-        for (int i = 0, x = c * TILE; i < TILE && x < grey.width; i++, x++) {
-            double u = (i + 0.5) / TILE - 0.5;
-            double at = u < 0 ? middle + u * (middle - left) : middle + u * (right - middle);
-            if ((grey.data[row + x] & 0xFF) < at) {
-                bits.set(x, y);
+        // nearly all of a page is lighter than any of the tile's limits
+        int most = (int) Math.ceil(Math.max(middle, Math.max(left, right)));
+        int x1 = Math.min(grey.width, (c + 1) * TILE);
+        for (int x = c * TILE; x < x1; x++) {
+            int tone = grey.data[row + x] & 0xFF;
+            if (tone < most) {
+                double u = (x - c * TILE + 0.5) / TILE - 0.5;
+                if (tone < (u < 0 ? middle + u * (middle - left) : middle + u * (right - middle))) {
+                    bits.set(x, y);
+                }
             }
         }
     }

@@ -1,7 +1,7 @@
 package linewalk.importer.scan;
 
 import java.util.ArrayDeque;
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Deque;
 import java.util.List;
 
@@ -20,15 +20,7 @@ final class Opened {
         y0 = box[1];
         width = box[2] - box[0];
         height = box[3] - box[1];
-        List<int[]> disc = new ArrayList<>();
-        int r = (int) Math.ceil(radius);
-        for (int dy = -r; dy <= r; dy++) {
-            for (int dx = -r; dx <= r; dx++) {
-                if (dx * dx + dy * dy <= radius * radius) {
-                    disc.add(new int[] {dx, dy});
-                }
-            }
-        }
+        int[] disc = disc(radius);
         open = new boolean[width * height];
         for (int y = 0; y < height; y++) {
             for (int x = 0; x < width; x++) {
@@ -39,25 +31,30 @@ final class Opened {
         }
     }
 
-    private static boolean fits(Bits ink, List<int[]> disc, int x, int y) {
-        if (!ink.get(x, y)) {
-            return false;
+    /** How far it reaches to either side, row by row from its top. */
+    private static int[] disc(double radius) {
+        int r = (int) radius;
+        int[] disc = new int[2 * r + 1];
+        for (int dy = -r; dy <= r; dy++) {
+            disc[dy + r] = (int) Math.sqrt(radius * radius - dy * dy);
         }
-        for (int[] d : disc) {
-            if (!ink.get(x + d[0], y + d[1])) {
-                return false;
-            }
-        }
-        return true;
+        return disc;
     }
 
-    private void paint(List<int[]> disc, int x, int y) {
-        for (int[] d : disc) {
-            int px = x + d[0];
-            int py = y + d[1];
-            if (px >= 0 && py >= 0 && px < width && py < height) {
-                open[py * width + px] = true;
-            }
+    private static boolean fits(Bits ink, int[] disc, int x, int y) {
+        int top = y - disc.length / 2;
+        boolean fits = ink.get(x, y);
+        for (int i = 0; i < disc.length && fits; i++) {
+            fits = ink.isFull(top + i, x - disc[i], x + disc[i] + 1);
+        }
+        return fits;
+    }
+
+    private void paint(int[] disc, int x, int y) {
+        int top = y - disc.length / 2;
+        for (int i = Math.max(0, -top); i < disc.length && top + i < height; i++) {
+            int row = (top + i) * width;
+            Arrays.fill(open, row + Math.max(0, x - disc[i]), row + Math.min(width, x + disc[i] + 1), true);
         }
     }
 
@@ -86,11 +83,12 @@ final class Opened {
 
     private int nearest(int x, int y) {
         int best = -1;
-        double least = Double.MAX_VALUE;
+        int least = Integer.MAX_VALUE;
         for (int i = 0; i < open.length; i++) {
-            double d = Math.hypot(i % width - x, i / width - y);
-            if (open[i] && d < least) {
-                least = d;
+            int dx = i % width - x;
+            int dy = i / width - y;
+            if (open[i] && dx * dx + dy * dy < least) {
+                least = dx * dx + dy * dy;
                 best = i;
             }
         }

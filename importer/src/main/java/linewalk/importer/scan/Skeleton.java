@@ -20,7 +20,7 @@ final class Skeleton {
         }
         clearRim(raster);
         new BinaryThinning().apply(raster, -1);
-        dropCorners(raster);
+        blobs.forEach(b -> dropCorners(b, raster));
     }
 
     private static void clearRim(GrayU8 raster) {
@@ -35,26 +35,27 @@ final class Skeleton {
     }
 
     /** Steps of a slanting line are left as corners, which would look like branches: a pixel whose neighbours touch without it goes. */
-    private static void dropCorners(GrayU8 g) {
+    private static void dropCorners(Blob blob, GrayU8 g) {
         byte[] d = g.data;
-        int s = g.stride;
-        for (int y = 1; y + 1 < g.height; y++) {
-            for (int x = 1, at = g.startIndex + y * s + 1; x + 1 < g.width; x++, at++) {
-                if (d[at] == 0) {
-                    continue;
-                }
-                boolean n = d[at - s] != 0;
-                boolean e = d[at + 1] != 0;
-                boolean so = d[at + s] != 0;
-                boolean w = d[at - 1] != 0;
-                boolean corner = n && e && !so && !w && d[at + s - 1] == 0
-                        || e && so && !n && !w && d[at - s - 1] == 0
-                        || so && w && !n && !e && d[at - s + 1] == 0
-                        || w && n && !so && !e && d[at + s + 1] == 0;
-                if (corner) {
+        int[] r = blob.runs();
+        for (int i = 0; i < r.length; i += 3) {
+            int row = g.startIndex + r[i] * g.stride;
+            for (int at = row + r[i + 1]; at < row + r[i + 2]; at++) {
+                if (d[at] != 0 && isCorner(d, at, g.stride)) {
                     d[at] = 0;
                 }
             }
         }
+    }
+
+    private static boolean isCorner(byte[] d, int at, int s) {
+        boolean n = d[at - s] != 0;
+        boolean e = d[at + 1] != 0;
+        boolean so = d[at + s] != 0;
+        boolean w = d[at - 1] != 0;
+        return n && e && !so && !w && d[at + s - 1] == 0
+                || e && so && !n && !w && d[at - s - 1] == 0
+                || so && w && !n && !e && d[at - s + 1] == 0
+                || w && n && !so && !e && d[at + s + 1] == 0;
     }
 }

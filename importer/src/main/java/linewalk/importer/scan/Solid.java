@@ -20,8 +20,9 @@ record Solid(List<double[]> outline, boolean dot) {
         for (int i = 0; i < p.count(); i++) {
             inside += covers(p.xs[i], p.ys[i]) ? 1 : 0;
         }
-        double share = p.length() < span() ? BRIEF : MOST;
-        return inside > share * p.count() && (dot ? freeEnd(p) : aslant(p) && !ends(p));
+        return inside > BRIEF * p.count()
+                && inside > (p.length() < span() ? BRIEF : MOST) * p.count()
+                && (dot ? freeEnd(p) : aslant(p) && !ends(p));
     }
 
     /** How far apart two of its corners are at most; pixels. */

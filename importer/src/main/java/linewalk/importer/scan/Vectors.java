@@ -61,7 +61,7 @@ final class Vectors {
      */
     Drawn of(Collection<Blob> lineWork, List<Solid> solids, GrayU8 raster, TextPlaces text) {
         Skeleton.draw(lineWork, raster);
-        Web web = Web.of(raster, gauge);
+        Web web = Web.of(raster, ink);
         List<Piece> pieces = new ArrayList<>(Joints.of(web, upright, gauge));
         pieces.removeIf(p -> solids.stream().anyMatch(s -> s.swallows(p)) && untied(p));
         Map<Piece, Line> lines = Lines.of(pieces, gauge, upright);

@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.IntConsumer;
 
 /**
  * A skeleton as nodes, where it ends or branches, and the ways of pixels between them. Twigs shorter than the ink is
@@ -45,18 +46,27 @@ final class Web {
     private static final double TWIG = 0.75;
 
     private final GrayU8 skeleton;
+    private final Bits ink;
     private final Gauge gauge;
+
+    /** From a pixel to its neighbours in the raster. */
+    private final int[] around;
+
     private final Map<Integer, Node> nodeAt = new HashMap<>();
     private final Set<Node> nodes = new LinkedHashSet<>();
     private final Set<Way> ways = new LinkedHashSet<>();
 
-    private Web(GrayU8 skeleton, Gauge gauge) {
+    private Web(GrayU8 skeleton, Bits ink) {
         this.skeleton = skeleton;
-        this.gauge = gauge;
+        this.ink = ink;
+        this.gauge = new Gauge(ink);
+        int s = skeleton.stride;
+        around = new int[] {1, -1, s, -s, s + 1, s - 1, -s + 1, -s - 1};
     }
 
-    static Web of(GrayU8 skeleton, Gauge gauge) {
-        Web web = new Web(skeleton, gauge);
+    /** @param ink what the skeleton was made of, or more */
+    static Web of(GrayU8 skeleton, Bits ink) {
+        Web web = new Web(skeleton, ink);
         web.findNodes();
         web.walkAll();
         web.prune();
@@ -80,27 +90,19 @@ final class Web {
 
     private int degree(int at) {
         int sum = 0;
-        for (int d : around()) {
+        for (int d : around) {
             sum += skeleton.data[at + d] != 0 ? 1 : 0;
         }
         return sum;
     }
 
-    private int[] around() {
-        int s = skeleton.stride;
-        return new int[] {1, -1, s, -s, s + 1, s - 1, -s + 1, -s - 1};
-    }
-
     private void findNodes() {
         List<Integer> found = new ArrayList<>();
-        for (int y = 1; y + 1 < skeleton.height; y++) {
-            for (int x = 1; x + 1 < skeleton.width; x++) {
-                int at = at(x, y);
-                if (skeleton.data[at] != 0 && degree(at) != 2) {
-                    found.add(at);
-                }
+        forEachPixel(at -> {
+            if (degree(at) != 2) {
+                found.add(at);
             }
-        }
+        });
         for (int at : found) {
             skeleton.data[at] = 2;
         }
@@ -116,7 +118,7 @@ final class Web {
         List<Integer> pixels = new ArrayList<>(List.of(start));
         nodeAt.put(start, node);
         for (int i = 0; i < pixels.size(); i++) {
-            for (int d : around()) {
+            for (int d : around) {
                 int next = pixels.get(i) + d;
                 if (skeleton.data[next] == 2 && nodeAt.putIfAbsent(next, node) == null) {
                     pixels.add(next);
@@ -141,16 +143,25 @@ final class Web {
 
     private void walkAll() {
         for (Map.Entry<Integer, Node> e : List.copyOf(nodeAt.entrySet())) {
-            for (int d : around()) {
+            for (int d : around) {
                 if (skeleton.data[e.getKey() + d] == 1) {
                     walk(e.getValue(), e.getKey() + d);
                 }
             }
         }
+        forEachPixel(at -> {
+            if (skeleton.data[at] == 1) {
+                walk(null, at);
+            }
+        });
+    }
+
+    /** Row by row; where there is no ink there is no skeleton, and most of a page has none. */
+    private void forEachPixel(IntConsumer use) {
         for (int y = 1; y + 1 < skeleton.height; y++) {
-            for (int x = 1; x + 1 < skeleton.width; x++) {
-                if (skeleton.data[at(x, y)] == 1) {
-                    walk(null, at(x, y));
+            for (int x = ink.nextInk(1, y); x + 1 < skeleton.width; x = ink.nextInk(x + 1, y)) {
+                if (skeleton.data[at(x, y)] != 0) {
+                    use.accept(at(x, y));
                 }
             }
         }
@@ -163,7 +174,7 @@ final class Web {
             pixels.add(at);
             skeleton.data[at] = 3;
             int next = -1;
-            for (int d : around()) {
+            for (int d : around) {
                 byte v = skeleton.data[at + d];
                 if (v == 1 && next < 0) {
                     next = at + d;

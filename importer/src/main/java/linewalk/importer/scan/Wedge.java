@@ -159,7 +159,7 @@ final class Wedge {
 
     /** Pixels on which triangle and shape disagree; {@code most} or more where there are that many. */
     private int wrong(List<double[]> t, int most) {
-        int wrong = 0;
+        int wrong = isInside(t) ? 0 : most;
         for (int y = 0; y < opened.height && wrong < most; y++) {
             double[] row = row(t, opened.y0 + y + 0.5);
             for (int x = 0; x < opened.width; x++) {
@@ -169,9 +169,20 @@ final class Wedge {
                 wrong += off ? 1 : 0;
             }
         }
-        double[] box = {opened.x0, opened.y0, opened.x0 + opened.width, opened.y0 + opened.height};
-        boolean inside = t.stream().allMatch(p -> p[0] > box[0] && p[1] > box[1] && p[0] < box[2] && p[1] < box[3]);
-        return inside ? wrong : most;
+        return wrong;
+    }
+
+    private boolean isInside(List<double[]> t) {
+        for (double[] p : t) {
+            boolean inside = p[0] > opened.x0
+                    && p[1] > opened.y0
+                    && p[0] < opened.x0 + opened.width
+                    && p[1] < opened.y0 + opened.height;
+            if (!inside) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Where a level line enters the triangle and leaves it. */

@@ -9,18 +9,23 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import linewalk.importer.lettering.Label;
 import linewalk.importer.page.Near;
 
 /**
  * Ties designations to figures: each designation to the nearest figure and each figure to one designation, nearest pairs
- * first. Forms: ISO 1219-2:1995 ({@code 1V2}, of several units {@code 3-1V2}), ISO 1219-2:2012 ({@code 1.2}),
+ * first. Forms: ISO 1219-2:1995 ({@code 1V2}, of several units {@code 3-1V2} or {@code 11.2-V4}), ISO 1219-2:2012 ({@code 1.2}),
  * IEC 81346-2 ({@code -QM4}), letters and number ({@code CYL1}, {@code V-12}), a word and a number ({@code CYL 1}).
  */
 public final class Designations {
 
+    /** The unit to which a part belongs, before its own designation. */
+    private static final String UNIT = "(?:\\d{1,2}-(?=\\d)|\\d{1,2}\\.\\d{1,2}-(?=[A-Z]))?";
+
     private static final Pattern FORM = Pattern.compile(
-            "(?:=[A-Z0-9.]{1,6}|[+][A-Z0-9.]{1,6})*-[A-Z]{1,3}\\d{1,3}(?:[.]\\d{1,2})?|(?:\\d{1,2}-(?=\\d))?\\d{0,3}[A-Z]{1,4}\\d{1,3}(?:[.-]\\d{1,2})?[A-Z]?|(?:[A-Z0-9]{1,3}-)?[A-Z]?\\d{1,2}\\.\\d{1,2}(?:\\.\\d{1,2})?|[A-Z]{1,5}-\\d{1,3}[A-Z]?");
+            "(?:=[A-Z0-9.]{1,6}|[+][A-Z0-9.]{1,6})*-[A-Z]{1,3}\\d{1,3}(?:[.]\\d{1,2})?|" + UNIT
+                    + "\\d{0,3}[A-Z]{1,4}\\d{1,3}(?:[.-]\\d{1,2})?[A-Z]?|(?:[A-Z0-9]{1,3}-)?[A-Z]?\\d{1,2}\\.\\d{1,2}(?:\\.\\d{1,2})?|[A-Z]{1,5}-\\d{1,3}[A-Z]?");
     /** Of a pipe: outside diameter and wall; a scan's figures may look like letters. */
     private static final Pattern SIZE = Pattern.compile("\\d[\\dODZGSBIL]{0,2}X[\\dZSI]{1,2}(?:[.,]\\d)?");
 
@@ -34,8 +39,8 @@ public final class Designations {
             "(?i)(?:\\p{L}+ )?(?:TANK|RESERVOIR|DEP[OÓ]SITO|TANQUE|BEH[AÄ]LTER|R[EÉ]SERVOIR|B[AÂ]CHE|SERBATOIO|ZBIORNIK|N[AÁ]DR[ZŽ])"
                     + "(?:[ -]?\\d{1,2})?(?:[ ,:=-]*\\d{1,5}(?:[.,]\\d{1,3})? ?(?:LT?|LTR|LIT(?:ER|RE)S?|GAL(?:LONS?)?|DM3)\\.?)?");
 
-    private static final Pattern SOLENOID = Pattern.compile(
-            "-MB\\d{1,3}|-?(?:(?:\\d{1,2}-(?=\\d))?\\d{0,3}YV?\\d{1,3}[A-Za-z]?|\\d?YA?\\d{1,2}[AB]?|\\d?YA|S(?:OL)?[ -]?\\d{1,3}[A-Z]?|SOL[A-Z])");
+    private static final Pattern SOLENOID = Pattern.compile("-MB\\d{1,3}|-?(?:" + UNIT
+            + "\\d{0,3}YV?\\d{1,3}[A-Za-z]?|\\d?YA?\\d{1,2}[AB]?|\\d?YA|S(?:OL)?[ -]?\\d{1,3}[A-Z]?|SOL[A-Z])");
     private static final Pattern PORT = Pattern.compile("[ABPTXYLMRS]\\d?");
 
     /** How far a designation may stand from its figure, in text sizes. */
@@ -48,15 +53,16 @@ public final class Designations {
     private static final double OTHERWISE = 5;
 
     /** By its letter a pump (ISO 1219-2), which is drawn as a circle: not the valve of its control beside it. */
-    private static final Pattern PUMP = Pattern.compile("(?:\\d{1,2}-(?=\\d))?\\d{0,3}P-?\\d{1,3}");
+    private static final Pattern PUMP = Pattern.compile(UNIT + "\\d{0,3}P-?\\d{1,3}");
 
     /** Where so many valves have names of their own on a sheet, those of coils are no valves'. */
     private static final int VALVES = 2;
 
-    private static final Pattern VALVE = Pattern.compile("(?:\\d{1,2}-)?\\d{0,2}V\\d{1,3}(?:\\.\\d{1,2})?");
+    private static final Pattern VALVE =
+            Pattern.compile("(?:\\d{1,2}(?:\\.\\d{1,2})?-)?\\d{0,2}V\\d{1,3}(?:\\.\\d{1,2})?");
 
     /** Letter code Y for what electricity moves, with a number (IEC 60750, from memory). */
-    private static final Pattern COIL = Pattern.compile("(?:\\d{1,2}-(?=\\d))?\\d{0,2}Y\\d{1,3}[A-Za-z]?");
+    private static final Pattern COIL = Pattern.compile(UNIT + "\\d{0,2}Y\\d{1,3}[A-Za-z]?");
 
     /** Inside the circle of an electric motor, which drives the pump beside it. */
     private static final Pattern MOTOR = Pattern.compile("M(?: ?[13]?~)?");
@@ -89,7 +95,19 @@ public final class Designations {
     private record Pair(Body body, Label label, double cost) {}
 
     /** A figure's designation and how sure the pair is, 0 to 1. */
-    public record Named(Label label, double confidence) {}
+    public record Named(Label label, double confidence) {
+
+        boolean isNumber() {
+            return label.text().matches("\\d+");
+        }
+    }
+
+    /** Figures that have nothing but an item number, where most have a designation: the number alone makes no part of them. */
+    public static Set<Body> numbered(Map<Body, Named> named) {
+        Set<Body> numbered =
+                named.keySet().stream().filter(b -> named.get(b).isNumber()).collect(Collectors.toSet());
+        return 2 * numbered.size() < named.size() ? numbered : Set.of();
+    }
 
     /** @param taken labels that already say something else: references, zone labels, line numbers */
     public static Map<Body, Named> assign(List<Body> bodies, List<Label> labels, Set<Label> taken, Symbols symbols) {

@@ -35,6 +35,9 @@ final class FigureFinder {
     /** The same where the middle of the arm lies on the ball. */
     private static final double TANGENT = 0.5;
 
+    /** How far a line is interrupted for a text at most, in sizes of the figure at which it ends. */
+    private static final double GAP = 2;
+
     private final List<Outline> outlines;
     private final List<Outline> flags;
     private final List<Box> tankNames;
@@ -263,6 +266,9 @@ final class FigureFinder {
 
     /** A straight stroke that leaves the outline is a short line rather than a mark of the figure. */
     private boolean reachesOut(Body b, Stroke s) {
+        if (leadsOn(b, s)) {
+            return true;
+        }
         if (reservoirs.stream().anyMatch(t -> t.covers(s.first()) || t.covers(s.last()))) {
             return true;
         }
@@ -270,6 +276,38 @@ final class FigureFinder {
         boolean startsAt = b.distancePt(s.first()) <= tolPt != b.distancePt(s.last()) <= tolPt;
         double size = Math.min(b.core().widthPt(), b.core().heightPt());
         return straight && startsAt && s.lengthPt() > 0.5 * size;
+    }
+
+    /** Beyond a gap, such as that for its text, another stroke goes on from its free end. */
+    private boolean leadsOn(Body b, Stroke s) {
+        List<Point> all = s.points();
+        return leadsOn(b, s, all.get(1), s.first()) || leadsOn(b, s, all.get(all.size() - 2), s.last());
+    }
+
+    private boolean leadsOn(Body b, Stroke s, Point before, Point end) {
+        if (b.distancePt(end) <= tolPt || !touch.at(end, s).isEmpty()) {
+            return false;
+        }
+        Direction onward = Direction.of(before, end);
+        double most = GAP * Math.max(b.core().widthPt(), b.core().heightPt());
+        Point far = end.plus(most * onward.dx(), most * onward.dy());
+        return touch.endingIn(Box.around(List.of(end, far)).grow(tolPt)).stream()
+                .filter(o -> o != s)
+                .anyMatch(o -> goesOn(end, onward, most, o.first(), o.points().get(1))
+                        || goesOn(
+                                end,
+                                onward,
+                                most,
+                                o.last(),
+                                o.points().get(o.points().size() - 2)));
+    }
+
+    private boolean goesOn(Point end, Direction onward, double mostPt, Point start, Point next) {
+        double gap = onward.ahead(end, start);
+        return gap > tolPt
+                && gap <= mostPt
+                && onward.aside(end, start) <= tolPt / 2
+                && onward.along(Direction.of(start, next)) > 0.99;
     }
 
     /** Groups of touching small strokes around the figure that lead nowhere else. */
@@ -315,7 +353,7 @@ final class FigureFinder {
 
     /** No end lies on line work outside the group, on a flag or on another figure, and no line ends on it. */
     private boolean leadsNowhere(Stroke s, List<Stroke> group, Body b) {
-        if (atFlag(s.first()) || atFlag(s.last())) {
+        if (atFlag(s.first()) || atFlag(s.last()) || leadsOn(b, s)) {
             return false;
         }
         if (reservoirs.stream().anyMatch(t -> t.covers(s.first()) || t.covers(s.last()))) {

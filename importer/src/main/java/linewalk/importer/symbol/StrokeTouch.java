@@ -65,11 +65,23 @@ final class StrokeTouch {
 
     /** Strokes within the box. */
     Set<Stroke> in(Box box) {
+        Set<Stroke> found = touching(box);
+        found.removeIf(s -> !box.contains(s.box()));
+        return found;
+    }
+
+    /** Strokes with an end within the box. */
+    Set<Stroke> endingIn(Box box) {
+        Set<Stroke> found = touching(box);
+        found.removeIf(s -> !box.contains(s.first()) && !box.contains(s.last()));
+        return found;
+    }
+
+    private Set<Stroke> touching(Box box) {
         Set<Stroke> found = new TreeSet<>(asDrawn);
         for (Piece piece : pieces.touching(box)) {
             found.add(piece.stroke());
         }
-        found.removeIf(s -> !box.contains(s.box()));
         return found;
     }
 }

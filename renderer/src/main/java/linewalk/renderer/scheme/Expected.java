@@ -2,7 +2,6 @@ package linewalk.renderer.scheme;
 
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -12,14 +11,31 @@ import linewalk.renderer.iso.Side;
 /** How large parts of a scheme are likely to be once they are laid out, each with its match marks. */
 final class Expected {
 
+    /** Of a net, at the node of this number. */
+    private record End(int node, boolean isUpwards, boolean isSideways) {}
+
     private final Numbered scheme;
     private final Function<Net, Size> mark;
+    private final List<List<End>> ends;
     private final Map<BitSet, List<Size>> known = new ConcurrentHashMap<>();
 
     /** @param mark the size of a net's match mark */
     Expected(Numbered scheme, Function<Net, Size> mark) {
         this.scheme = scheme;
         this.mark = mark;
+        ends = scheme.scheme().nets().stream().map(this::ends).toList();
+    }
+
+    private List<End> ends(Net net) {
+        return net.meetings().stream()
+                .map(m -> {
+                    Side side = m.node().figure().place(m.port()).side();
+                    return new End(
+                            scheme.number(m.node()),
+                            Net.leavesUpwards(m, net.height()),
+                            side == Side.LEFT || side == Side.RIGHT);
+                })
+                .toList();
     }
 
     /** @param acrossPt width that the pieces of the part may take */
@@ -66,27 +82,25 @@ final class Expected {
 
     private Size outline(BitSet piece) {
         Outline outline = new Outline();
-        Map<Node, Integer> boxes = new HashMap<>();
-        scheme.nodes(piece).forEach(n -> boxes.put(n, outline.add(n.size())));
-        scheme.netsOf(piece).stream().mapToObj(scheme::net).forEach(n -> add(n, boxes, outline));
+        int[] boxes = new int[piece.length()];
+        piece.stream().forEach(n -> boxes[n] = outline.add(scheme.node(n).size()));
+        scheme.netsOf(piece).stream().forEach(n -> add(n, piece, boxes, outline));
         return outline.size();
     }
 
-    private void add(Net net, Map<Node, Integer> boxes, Outline outline) {
+    private void add(int net, BitSet piece, int[] boxes, Outline outline) {
         List<Integer> below = new ArrayList<>();
         List<Integer> above = new ArrayList<>();
-        for (Net.Meeting m : net.meetings()) {
-            Integer box = boxes.get(m.node());
-            if (box != null) {
-                (Net.leavesUpwards(m, net.height()) ? below : above).add(box);
-                Side side = m.node().figure().place(m.port()).side();
-                if (side == Side.LEFT || side == Side.RIGHT) {
-                    outline.leavesSideways(box);
+        for (End end : ends.get(net)) {
+            if (piece.get(end.node)) {
+                (end.isUpwards ? below : above).add(boxes[end.node]);
+                if (end.isSideways) {
+                    outline.leavesSideways(boxes[end.node]);
                 }
             }
         }
-        if (below.size() + above.size() < net.meetings().size()) {
-            (below.isEmpty() ? below : above).add(outline.add(mark.apply(net)));
+        if (below.size() + above.size() < ends.get(net).size()) {
+            (below.isEmpty() ? below : above).add(outline.add(mark.apply(scheme.net(net))));
         }
         outline.add(below, above);
     }

@@ -2,6 +2,7 @@ package linewalk.renderer.scheme;
 
 import java.util.BitSet;
 import java.util.List;
+import java.util.concurrent.ForkJoinTask;
 import java.util.function.Function;
 
 /** Whether parts fit a column. Only what may fit is laid out. */
@@ -32,10 +33,19 @@ final class Fitting {
         return size.widthPt() * LEAST_WIDTH <= column.widthPt() && size.heightPt() * LEAST_HEIGHT <= column.heightPt();
     }
 
-    /** The fuller one is laid out first: where it does not fit, the other need not be. */
+    /** The fuller one is laid out first: where it does not fit, the other need not be, unless a thread has time for it. */
     boolean both(BitSet one, BitSet two) {
+        if (!may(one) || !may(two)) {
+            return false;
+        }
         boolean oneIsFuller = filled(one) > filled(two);
-        return may(one) && may(two) && test(oneIsFuller ? one : two) && test(oneIsFuller ? two : one);
+        ForkJoinTask<Boolean> other =
+                ForkJoinTask.adapt(() -> test(oneIsFuller ? two : one)).fork();
+        if (test(oneIsFuller ? one : two)) {
+            return other.join();
+        }
+        other.cancel(false);
+        return false;
     }
 
     /** How much of the column's width or height a part is expected to take, whichever is more. */

@@ -52,8 +52,12 @@ final class Numbered {
         return part.stream().mapToObj(this::node).toList();
     }
 
+    int number(Node node) {
+        return numbers.get(node);
+    }
+
     boolean contains(BitSet part, Node node) {
-        return part.get(numbers.get(node));
+        return part.get(number(node));
     }
 
     /** Numbers of the nodes that a net joins. */
