@@ -61,6 +61,7 @@ class TruthTest {
                 "lock-gate",
                 "log-stacker",
                 "ore-hopper",
+                "roof-truss-press",
                 "scrap-press",
                 "segment-erector",
                 "drum-upender",
