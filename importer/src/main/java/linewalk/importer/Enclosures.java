@@ -12,12 +12,12 @@ import linewalk.drawing.Point;
 import linewalk.importer.lettering.Label;
 import linewalk.importer.line.Net;
 import linewalk.importer.page.Segment;
+import linewalk.importer.reference.LineLabels;
 
 /** Titles and face ports of the chain lines around blocks and units. */
 final class Enclosures {
 
     private static final Pattern TITLE = Pattern.compile("(?=.*\\p{L}{2,}).{2,40}");
-    private static final Pattern PORT = Pattern.compile("[A-Z]{1,2}\\d{0,2}");
 
     /** How far a title stands from the upper or lower edge, and a port's name from its port, in text sizes. */
     private static final double BESIDE = 2.2;
@@ -74,7 +74,7 @@ final class Enclosures {
         return lines.stream()
                 .flatMap(s -> faces.stream().map(f -> f.crossing(s)).filter(Objects::nonNull))
                 .flatMap(x -> labels.stream()
-                        .filter(l -> PORT.matcher(l.text()).matches() && l.box().distancePt(x) < BESIDE * l.sizePt())
+                        .filter(l -> LineLabels.isPortName(l) && l.box().distancePt(x) < BESIDE * l.sizePt())
                         .min(Comparator.comparingDouble(l -> l.box().distancePt(x)))
                         .map(l -> new Enclosure.FacePort(l.text(), x))
                         .stream())

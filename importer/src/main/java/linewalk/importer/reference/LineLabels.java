@@ -92,10 +92,15 @@ public final class LineLabels {
                 .forEach(this::keep);
     }
 
+    /** What ports in the faces of an enclosure are called. */
+    public static boolean isPortName(Label l) {
+        return PORT.matcher(l.text()).matches();
+    }
+
     /** Beside the edge of an enclosure stand the names of its ports, along the lines that leave there. */
     private static boolean isPort(Label l, List<Box> enclosures) {
         double reach = l.box().widthPt() / 2 + AT_EDGE * l.sizePt();
-        return PORT.matcher(l.text()).matches()
+        return isPortName(l)
                 && enclosures.stream()
                         .anyMatch(e -> e.grow(reach).contains(l.center())
                                 && !e.grow(-reach).contains(l.center()));
