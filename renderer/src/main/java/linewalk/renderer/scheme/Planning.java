@@ -3,6 +3,8 @@ package linewalk.renderer.scheme;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 
@@ -22,6 +24,9 @@ final class Planning {
      */
     private static final double UNSURE_PAGES = PIECE_PAGES;
 
+    /** One thread for each core: a caller's own cannot take over what another has put off. */
+    private static final ForkJoinPool THREADS = new ForkJoinPool();
+
     private record Plan(Size column, List<BitSet> parts, double cost) {}
 
     private final Numbered scheme;
@@ -39,6 +44,10 @@ final class Planning {
 
     /** In columns of the width at which they are best read. */
     List<BitSet> parts() {
+        return THREADS.invoke(ForkJoinTask.adapt(this::best)).parts;
+    }
+
+    private Plan best() {
         List<Plan> plans = IntStream.rangeClosed(1, MOST_COLUMNS)
                 .parallel()
                 .mapToObj(this::expected)
@@ -51,7 +60,7 @@ final class Planning {
                 best = made.cost < best.cost ? made : best;
             }
         }
-        return best.parts;
+        return best;
     }
 
     private Plan expected(int columns) {

@@ -8,8 +8,10 @@ import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.GregorianCalendar;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.TimeZone;
 import org.apache.fontbox.ttf.TTFParser;
@@ -34,11 +36,12 @@ public final class PdfBook implements Book {
     /** Of all books: what is read of it is kept. */
     private static final TrueTypeFont TYPEFACE = typeface();
 
-    final PDDocument doc = new PDDocument();
+    private final PDDocument doc = new PDDocument();
     final PdfOutline outline = new PdfOutline();
     /** Layers that a viewer can show and hide. */
     final PdfLayers switched = new PdfLayers();
 
+    private final List<PdfPage> pages = new ArrayList<>();
     private final PdfLinks links = new PdfLinks();
     private final PdfBoxGraphics2DFontTextDrawer lettering = new PdfBoxGraphics2DFontTextDrawer();
     private final LayerUtility layers = new LayerUtility(doc);
@@ -67,7 +70,7 @@ public final class PdfBook implements Book {
 
     @Override
     public int pages() {
-        return doc.getNumberOfPages();
+        return pages.size();
     }
 
     @Override
@@ -85,6 +88,10 @@ public final class PdfBook implements Book {
     @Override
     public void bookmark(String title, boolean toNextPage) {
         outline.chapter(title, toNextPage ? pages() : PdfOutline.NOWHERE);
+    }
+
+    void add(PdfPage page) {
+        pages.add(page);
     }
 
     void link(PdfLinks.Link link) {
@@ -111,6 +118,9 @@ public final class PdfBook implements Book {
     }
 
     private void prepare() throws IOException {
+        for (PdfPage page : pages) {
+            page.into(doc);
+        }
         outline.into(doc);
         links.into(doc);
         switched.into(doc);

@@ -6,6 +6,8 @@ import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.ForkJoinTask;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.util.Matrix;
@@ -19,6 +21,7 @@ final class PdfPage implements Page {
     private final int number;
     private final float heightPt;
     private final List<Cutting> cuttings = new ArrayList<>();
+    private final ForkJoinTask<?> packed;
 
     PdfPage(PdfBook book, PDPage page, PdfBoxGraphics2D g) {
         this.book = book;
@@ -26,6 +29,7 @@ final class PdfPage implements Page {
         this.g = g;
         number = book.pages();
         heightPt = page.getMediaBox().getHeight();
+        packed = ForkJoinTask.adapt(g::dispose);
     }
 
     @Override
@@ -53,11 +57,21 @@ final class PdfPage implements Page {
         book.outline.entry(title, number, yPt);
     }
 
+    /** The drawing is packed while other pages are drawn. Originals are taken over now: they may be closed after. */
     @Override
     public void finish() throws IOException {
-        g.dispose();
-        book.doc.addPage(page);
-        try (PDPageContentStream content = new PDPageContentStream(book.doc, page)) {
+        packed.fork();
+        for (Cutting c : cuttings) {
+            book.form(c.original());
+        }
+        book.add(this);
+    }
+
+    /** Adds the page to the document, once its drawing is packed. */
+    void into(PDDocument doc) throws IOException {
+        packed.join();
+        doc.addPage(page);
+        try (PDPageContentStream content = new PDPageContentStream(doc, page)) {
             for (Cutting c : cuttings) {
                 paint(content, c);
             }

@@ -52,19 +52,27 @@ record Paper(double skewDeg, int quarters, boolean bitonal, long seed) {
         int w = page.getWidth();
         int h = page.getHeight();
         byte[] sharp = px.clone();
-        int fold = w / 3 + chance.nextInt(w / 3);
+        double[] lit = lit(w, w / 3 + chance.nextInt(w / 3));
         for (int y = 0; y < h; y++) {
             for (int x = 0; x < w; x++) {
                 int at = y * w + x;
                 double tone = 0.6 * (sharp[at] & 0xFF)
                         + 0.1 * (tone(sharp, at - 1) + tone(sharp, at + 1) + tone(sharp, at - w) + tone(sharp, at + w));
-                double shadow = 1 - 0.25 * Math.exp(-x / (0.05 * w)) - 0.12 * Math.exp(-Math.pow((x - fold) / 4.0, 2));
-                px[at] = clamp((WHITE * shadow - 25) * tone / 255 + 25 + GRAIN * chance.nextGaussian());
+                px[at] = clamp((WHITE * lit[x] - 25) * tone / 255 + 25 + GRAIN * chance.nextGaussian());
             }
         }
         for (int i = 0; i < SPECKS_PER_MEGAPIXEL * w * h / 1e6; i++) {
             speck(px, w, h, chance);
         }
+    }
+
+    /** How bright each column is: the left edge lies in shadow, and a fold runs down the page. */
+    private static double[] lit(int w, int fold) {
+        double[] lit = new double[w];
+        for (int x = 0; x < w; x++) {
+            lit[x] = 1 - 0.25 * Math.exp(-x / (0.05 * w)) - 0.12 * Math.exp(-Math.pow((x - fold) / 4.0, 2));
+        }
+        return lit;
     }
 
     private static int tone(byte[] px, int at) {
