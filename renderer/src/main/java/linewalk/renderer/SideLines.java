@@ -14,7 +14,7 @@ import linewalk.renderer.scheme.Net;
 /** What the lines of a page lead to: what ends at control or drain ports alone is not the way of the working oil. */
 final class SideLines {
 
-    /** A part of a course that leads to the same all along. */
+    /** A part of a course that leads to the same all along; where others of its net join it, it has a point. */
     record Run(List<Point2D> points, Duty duty) {}
 
     private final Map<Layout.Course, List<Run>> runs = new HashMap<>();
@@ -24,9 +24,10 @@ final class SideLines {
                 layout.courses().stream().collect(Collectors.groupingBy(Layout.Course::net));
         nets.forEach((net, courses) -> {
             Map<Net.Meeting, Duty> aside = aside(net);
-            if (!aside.isEmpty() && aside.size() < net.meetings().size()) {
+            boolean isMixed = !aside.isEmpty() && aside.size() < net.meetings().size();
+            if (isMixed || courses.size() > 1) {
                 NetTree tree = new NetTree(courses);
-                courses.forEach(c -> runs.put(c, runs(c, tree, aside)));
+                courses.forEach(c -> runs.put(c, runs(c, tree, isMixed ? aside : Map.of())));
             }
         });
     }
@@ -76,7 +77,7 @@ final class SideLines {
     }
 
     private static Duty duty(NetTree.Piece piece, NetTree tree, Map<Net.Meeting, Duty> aside) {
-        if (piece == null) {
+        if (piece == null || aside.isEmpty()) {
             return Duty.WORKING;
         }
         Duty one = all(tree.beyond(piece, false), aside);

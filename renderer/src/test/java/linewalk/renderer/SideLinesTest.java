@@ -116,4 +116,15 @@ class SideLinesTest {
         assertThat(runs(pump, pilot, motor)).extracting(SideLines.Run::duty).containsExactly(Duty.WORKING);
         assertThat(sides(pump, motor, meeting("tank", Duty.WORKING)).isEmpty()).isTrue();
     }
+
+    @Test
+    void whereOthersJoinItThereIsAPoint() {
+        // dashes and marks fill each part between points: a dash stands at the dot, not a gap
+        Net net = new Net("L", 0.5, List.of(drain, drain, drain));
+        assertThat(sides(drain, drain, drain)
+                        .of(across(net, drain, drain))
+                        .get(0)
+                        .points())
+                .containsExactly(new Point2D.Double(0, 0), new Point2D.Double(50, 0), new Point2D.Double(100, 0));
+    }
 }

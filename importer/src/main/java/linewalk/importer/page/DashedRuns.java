@@ -89,17 +89,12 @@ final class DashedRuns {
         }
     }
 
-    /** Dashes and dots of chain lines. */
-    Set<Stroke> ofChains(List<Stroke> strokes) {
-        List<Found> found = new ArrayList<>();
-        Set<Stroke> used = Collections.newSetFromMap(new IdentityHashMap<>());
-        byDirection(strokes).values().forEach(pieces -> rows(pieces, PIECES, List.of(), found, used));
-        Set<Stroke> chains = Collections.newSetFromMap(new IdentityHashMap<>());
-        found.stream()
-                .filter(f -> f.stroke().dash().chain())
-                .flatMap(f -> f.run().stream())
-                .forEach(p -> chains.addAll(p.strokes()));
-        return chains;
+    /** What stands in rows like dashes, row by row: of chain lines, or of others, among which may be letters. */
+    List<List<Stroke>> rows(List<Stroke> strokes, boolean chains) {
+        return found(byDirection(strokes), Collections.newSetFromMap(new IdentityHashMap<>())).stream()
+                .filter(f -> f.stroke().dash().chain() == chains)
+                .map(f -> f.run().stream().flatMap(p -> p.strokes().stream()).toList())
+                .toList();
     }
 
     private Map<Long, List<Piece>> byDirection(List<Stroke> strokes) {
@@ -117,15 +112,8 @@ final class DashedRuns {
 
     List<Stroke> join(List<Stroke> strokes) {
         curves = strokes.stream().filter(s -> s.curved() && !s.closed()).toList();
-        Map<Long, List<Piece>> byDirection = byDirection(strokes);
-        List<Found> found = new ArrayList<>();
         Set<Stroke> used = Collections.newSetFromMap(new IdentityHashMap<>());
-        byDirection.values().forEach(pieces -> rows(pieces, PIECES, List.of(), found, used));
-        List<Found> known = List.copyOf(found);
-        byDirection.values().forEach(pieces -> {
-            pieces.removeIf(p -> used.contains(p.stroke()));
-            rows(pieces, KNOWN_PIECES, known, found, used);
-        });
+        List<Found> found = found(byDirection(strokes), used);
         if (found.isEmpty()) {
             return strokes;
         }
@@ -138,6 +126,17 @@ final class DashedRuns {
         List<Stroke> out = withLastLegs(rest, dashed);
         out.addAll(dashed);
         return out;
+    }
+
+    private List<Found> found(Map<Long, List<Piece>> byDirection, Set<Stroke> used) {
+        List<Found> found = new ArrayList<>();
+        byDirection.values().forEach(pieces -> rows(pieces, PIECES, List.of(), found, used));
+        List<Found> known = List.copyOf(found);
+        byDirection.values().forEach(pieces -> {
+            pieces.removeIf(p -> used.contains(p.stroke()));
+            rows(pieces, KNOWN_PIECES, known, found, used);
+        });
+        return found;
     }
 
     /** Rows that go on behind a line crossing them, where the drafter left a gap, are one. */
@@ -353,15 +352,40 @@ final class DashedRuns {
             others.forEach(s -> addSegments(s, targets));
             dashed.forEach(s -> addSegments(s, targets));
             Near<Segment> near = new Near<>(targets, Segment::box);
+            Near<Stroke> pieces = new Near<>(others, Stroke::box);
             List<Stroke> out = new ArrayList<>();
             for (int i = 0; i < dashed.size(); i++) {
                 Stroke s = dashed.get(i);
-                double reach = 1.5 * gaps.get(i) + tolPt;
-                Point a = reach(s.last(), s.first(), reach, near, tolPt);
-                Point b = reach(s.first(), s.last(), reach, near, tolPt);
+                double gap = gaps.get(i);
+                double reach = 1.5 * gap + tolPt;
+                Point a = bendsAhead(s, s.last(), s.first(), gap, pieces, tolPt)
+                        ? s.first()
+                        : reach(s.last(), s.first(), reach, near, tolPt);
+                Point b = bendsAhead(s, s.first(), s.last(), gap, pieces, tolPt)
+                        ? s.last()
+                        : reach(s.first(), s.last(), reach, near, tolPt);
                 out.add(new Stroke(List.of(a, b), false, false, s.widthPt(), s.dash(), false));
             }
             return out;
+        }
+
+        /** The next dash is one around a corner, over a gap like those before. */
+        private static boolean bendsAhead(
+                Stroke s, Point from, Point end, double gap, Near<Stroke> pieces, double tolPt) {
+            Direction d = Direction.of(from, end);
+            Point next = end.plus(d.dx() * gap, d.dy() * gap);
+            double withinPt = EVEN * gap;
+            return pieces.within(next, withinPt).stream().anyMatch(o -> {
+                int n = o.points().size();
+                boolean forth = o.first().distancePt(next) < withinPt;
+                Point at = forth ? o.first() : o.last();
+                return n > 2
+                        && !o.closed()
+                        && samePen(s, o)
+                        && at.distancePt(next) < withinPt
+                        && d.aside(end, at) < 0.4 * tolPt
+                        && d.along(Direction.of(at, o.points().get(forth ? 1 : n - 2))) > 0.99;
+            });
         }
 
         private static void addSegments(Stroke s, List<Segment> out) {

@@ -36,9 +36,9 @@ public final class WholeStrokes {
         return new Marks(marks.widthPt(), marks.heightPt(), strokes, fills, marks.glyphs(), marks.pictures());
     }
 
-    /** Strokes that are dashes and dots of chain lines. */
-    public static Set<Stroke> ofChains(Marks marks) {
-        return new DashedRuns(marks.tolerancePt()).ofChains(marks.strokes());
+    /** Strokes that stand in rows like dashes, row by row: of chain lines, or of others, among which may be letters. */
+    public static List<List<Stroke>> rows(Marks marks, boolean chains) {
+        return new DashedRuns(marks.tolerancePt()).rows(marks.strokes(), chains);
     }
 
     /** The same without joining dashes: inside symbols, short strokes in a row are marks of their own. */

@@ -75,7 +75,7 @@ record ReadRow(TextRow row, Upright upright, int turn, double cap, double baseli
         RowImage image = seen.image();
         double cap = image.cap() / image.scale();
         double baseline = image.y(image.baseline());
-        List<Letter> letters = letters(read, seen.signs(), seen.row().cell(), cap, baseline);
+        List<Letter> letters = letters(read, seen.straight(), seen.row().cell(), cap, baseline);
         return Spelling.corrected(new ReadRow(seen.row(), seen.upright(), seen.turn(), cap, baseline, letters));
     }
 

@@ -15,8 +15,11 @@ record RowImage(Crop crop, double x0, double y0, double scale, double cap, doubl
     private static final double LETTER_PX = 35;
     private static final int MARGIN = 12;
 
-    /** @param upright turned so that the row reads from left to right */
-    static RowImage of(TextRow row, GrayU8 grey, Upright upright) {
+    /**
+     * @param upright turned so that the row reads from left to right
+     * @param lean of its letters to the right, as a share of their height: they are stood upright
+     */
+    static RowImage of(TextRow row, GrayU8 grey, Upright upright, double lean) {
         double[] box = box(row, upright);
         double scale = LETTER_PX / cap(row, upright);
         int width = (int) Math.ceil((box[2] - box[0]) * scale) + 2 * MARGIN;
@@ -25,9 +28,12 @@ record RowImage(Crop crop, double x0, double y0, double scale, double cap, doubl
         double y0 = box[1] - MARGIN / scale;
         byte[] out = new byte[width * height];
         Patch patch = Patch.of(row, grey);
+        double middle = middle(row, upright);
         for (int y = 0; y < height; y++) {
+            double rowY = y0 + (y + 0.5) / scale;
+            double start = x0 - lean * (rowY - middle);
             for (int x = 0; x < width; x++) {
-                out[y * width + x] = (byte) tone(patch, upright, x0 + (x + 0.5) / scale, y0 + (y + 0.5) / scale, scale);
+                out[y * width + x] = (byte) tone(patch, upright, start + (x + 0.5) / scale, rowY, scale);
             }
         }
         double baseline = (baseline(row, upright) - y0) * scale;
@@ -109,6 +115,11 @@ record RowImage(Crop crop, double x0, double y0, double scale, double cap, doubl
         double[] tall =
                 java.util.Arrays.stream(heights).filter(h -> h > 0.8 * most).toArray();
         return tall[tall.length / 2];
+    }
+
+    /** At half the height of its capitals: letters that lean are stood upright about it. */
+    static double middle(TextRow row, Upright upright) {
+        return baseline(row, upright) - cap(row, upright) / 2;
     }
 
     static double baseline(TextRow row, Upright upright) {

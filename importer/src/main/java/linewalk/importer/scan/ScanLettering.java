@@ -28,6 +28,9 @@ final class ScanLettering {
 
     private static final int LONG = 3;
 
+    /** Inclined lettering leans by 15 degrees (ISO 3098), 0.27 of its height; upright letters by about nothing in the middle. */
+    private static final double LEANS = 0.12;
+
     /** A letter alone has no neighbours to bear it out. */
     private static final double ALONE = 0.55;
 
@@ -40,6 +43,12 @@ final class ScanLettering {
     /** Of a size that no row has. */
     private static final double SURE = 0.85;
 
+    /** How far from the edge, as a share of the page. */
+    private static final double TITLE_BLOCK = 0.15;
+
+    /** How far other words of a title block stand from a figure alone in it, in its heights. */
+    private static final double HEADING = 2.5;
+
     /** Share of its box that a stroke fills. */
     private static final double BAR = 0.8;
 
@@ -49,6 +58,7 @@ final class ScanLettering {
     private final LetterReader reader;
     private final WellFormed wellFormed;
     private final List<TextRow> rows;
+    private final double lean;
     private final Map<Sample, List<ReadLetter>> sampled = new HashMap<>();
 
     /** @param turn of the registered page */
@@ -62,6 +72,19 @@ final class ScanLettering {
         this.reader = reader;
         this.wellFormed = wellFormed;
         this.rows = rows;
+        lean = lean();
+    }
+
+    /** How far the page's letters lean to the right, by the middle one of its words; 0 where they stand. */
+    private double lean() {
+        double[] slants = rows.stream()
+                .filter(r -> r.blobs().size() > LONG)
+                .flatMap(r -> Sign.of(r, registered.turned(r.along() ? 0 : 1)).stream())
+                .mapToDouble(Sign::slant)
+                .sorted()
+                .toArray();
+        double middle = slants.length == 0 ? 0 : slants[slants.length / 2];
+        return middle > LEANS ? middle : 0;
     }
 
     /** Quarter turns, clockwise, that bring the page upright. */
@@ -91,7 +114,7 @@ final class ScanLettering {
     }
 
     private double sense(TextRow row, int turn) {
-        Seen seen = Seen.of(row, grey, registered, turn);
+        Seen seen = Seen.of(row, grey, registered, turn, lean);
         List<ReadLetter> letters = seen.look(reader);
         sampled.put(new Sample(row, turn), letters);
         ReadRow read = ReadRow.of(seen, letters);
@@ -102,7 +125,7 @@ final class ScanLettering {
     List<ReadRow> read(Upright page, int pageTurn) {
         List<Seen> words = rows.stream()
                 .filter(r -> r.blobs().size() > 1)
-                .map(r -> Seen.of(r, grey, page, r.along() == (pageTurn % 2 == 0) ? 0 : 1))
+                .map(r -> Seen.of(r, grey, page, r.along() == (pageTurn % 2 == 0) ? 0 : 1, lean))
                 .sorted(Comparator.comparingInt((Seen s) -> -s.signs().size()))
                 .toList();
         Alike alike =
@@ -131,7 +154,7 @@ final class ScanLettering {
         ReadRow text = whole.trimmed(this::least).unmarked(wellFormed::knows);
         List<ReadRow> all = new ArrayList<>(List.of(text));
         for (TextRow off : text.letters().isEmpty() ? List.<TextRow>of() : whole.beside(text)) {
-            Looked again = look(Seen.of(off, grey, page, looked.seen().turn()), page, pageTurn, alike);
+            Looked again = look(Seen.of(off, grey, page, looked.seen().turn(), lean), page, pageTurn, alike);
             all.add(wellFormed.of(again.weighed(alike)).trimmed(this::least));
         }
         return all;
@@ -183,7 +206,7 @@ final class ScanLettering {
         if (s.turn() == 0 || likelihood > WELL) {
             return one;
         }
-        Seen turned = Seen.of(s.row(), grey, page, 3);
+        Seen turned = Seen.of(s.row(), grey, page, 3, lean);
         Looked other = new Looked(turned, turned.look(reader));
         return ReadRow.of(turned, other.letters()).likelihood() > likelihood + 0.1 ? other : one;
     }
@@ -193,18 +216,45 @@ final class ScanLettering {
         List<ReadRow> out = new ArrayList<>();
         for (TextRow r : rows) {
             Blob b = r.blobs().get(0);
-            boolean usual = r.blobs().size() == 1 && b.solid() <= BAR && usualSize(r, sizes);
-            if (usual || r.blobs().size() == 1 && b.solid() <= BAR && Ring.around(b, ink)) {
-                Seen seen = Seen.of(r, grey, page, 0);
+            if (r.blobs().size() > 1 || b.solid() > BAR) {
+                continue;
+            }
+            boolean usual = usualSize(r, sizes);
+            boolean inBlock = inTitleBlock(b);
+            if (usual || inBlock || Ring.around(b, ink)) {
+                Seen seen = Seen.of(r, grey, page, inBlock ? turnBeside(b, read) : 0, lean);
                 List<ReadLetter> known = alike.known(seen);
                 ReadRow one = ReadRow.of(seen, known == null ? seen.look(reader) : known);
+                boolean headed = inBlock && isHeaded(b, read) && one.text().matches("\\d");
                 boolean half = read.stream().anyMatch(x -> Halves.apart(b, x.row(), ink));
-                if (isLetter(one, half ? IN_HALF : ALONE) && (usual || one.likelihood() > SURE)) {
+                double least = half ? IN_HALF : headed ? READ : ALONE;
+                if (isLetter(one, least) && (usual || headed || one.likelihood() > SURE)) {
                     out.add(wellFormed.of(one));
                 }
             }
         }
         return out;
+    }
+
+    /** The heading of its cell, or what stands in the next one, is near. */
+    private static boolean isHeaded(Blob b, List<ReadRow> read) {
+        return read.stream().anyMatch(r -> r.letters().size() > 1 && r.row().distance(b) < HEADING * b.longer());
+    }
+
+    /** Where title blocks are, at any side; a sheet's number may be larger there than any other text. */
+    private boolean inTitleBlock(Blob b) {
+        double x = b.middleX() / grey.width;
+        double y = b.middleY() / grey.height;
+        return Math.min(Math.min(x, 1 - x), Math.min(y, 1 - y)) < TITLE_BLOCK;
+    }
+
+    /** Of the words nearest to a letter: a title block may stand across. */
+    private static int turnBeside(Blob b, List<ReadRow> read) {
+        return read.stream()
+                .filter(r -> r.letters().size() > 1)
+                .min(Comparator.comparingDouble(r -> r.row().distance(b)))
+                .map(ReadRow::turn)
+                .orElse(0);
     }
 
     private double least(String word) {

@@ -10,31 +10,45 @@ import linewalk.importer.ocr.ReadLetter;
  * A row of text as it is looked at in one direction.
  *
  * @param turn quarter turns, clockwise, that bring the row upright on the upright page
+ * @param straight its signs as if they did not lean, in the same order
  * @param glimpses of its signs, in order
  */
-record Seen(TextRow row, Upright upright, int turn, RowImage image, List<Sign> signs, List<Glimpse> glimpses) {
+record Seen(
+        TextRow row,
+        Upright upright,
+        int turn,
+        RowImage image,
+        List<Sign> signs,
+        List<Sign> straight,
+        List<Glimpse> glimpses) {
 
     /** A letter alone that is read so well needs no second look. */
     private static final double SURE = 0.85;
 
-    static Seen of(TextRow found, GrayU8 grey, Upright page, int turn) {
+    /** @param lean of the page's letters to the right, as a share of their height */
+    static Seen of(TextRow found, GrayU8 grey, Upright page, int turn, double lean) {
         Upright turned = page.turned(turn);
         TextRow row = Dirt.removed(found, turned);
-        RowImage image = RowImage.of(row, grey, turned);
+        RowImage image = RowImage.of(row, grey, turned, lean);
         List<Sign> signs = Sign.of(row, turned);
-        List<Glimpse> glimpses = signs.stream().map(s -> Glimpse.of(image, s)).toList();
-        return new Seen(row, turned, turn, image, signs, glimpses);
+        double middle = RowImage.middle(row, turned);
+        List<Sign> straight =
+                signs.stream().map(s -> s.straightened(lean, middle)).toList();
+        List<Glimpse> glimpses =
+                straight.stream().map(s -> Glimpse.of(image, s)).toList();
+        return new Seen(row, turned, turn, image, signs, straight, glimpses);
     }
 
     /** White before a sign, in heights of a capital. */
     double gap(int before) {
         double cap = image.cap() / image.scale();
-        return row.cell().gap(signs.get(before - 1).span(), signs.get(before).span(), cap);
+        return row.cell()
+                .gap(straight.get(before - 1).span(), straight.get(before).span(), cap);
     }
 
     /** For every sign what it was read as, or null. */
     List<ReadLetter> look(LetterReader reader) {
-        List<OnSigns.Place> places = signs.stream()
+        List<OnSigns.Place> places = straight.stream()
                 .map(s -> new OnSigns.Place(image.cropX(s.x0()), image.cropX(s.x1())))
                 .toList();
         List<ReadLetter> read = row.blobs().size() == 1 ? alone(reader) : reader.line(image.crop());

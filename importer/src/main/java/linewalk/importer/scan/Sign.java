@@ -12,6 +12,9 @@ import linewalk.importer.lettering.Cell;
  */
 record Sign(double x0, double y0, double x1, double y1, double slant, boolean bar) {
 
+    /** A leaning bar keeps some width. */
+    private static final double MOST_NARROWER = 0.35;
+
     /** Blobs one above the other, such as an i and its dot, are one letter. */
     static List<Sign> of(TextRow row, Upright upright) {
         List<Blob> sorted = new ArrayList<>(row.blobs());
@@ -28,6 +31,13 @@ record Sign(double x0, double y0, double x1, double y1, double slant, boolean ba
             }
         }
         return cells;
+    }
+
+    /** As it stands where letters that lean are stood upright about a height. */
+    Sign straightened(double lean, double middle) {
+        double aside = lean * ((y0 + y1) / 2 - middle);
+        double narrower = Math.min(lean * height() / 2, MOST_NARROWER * (x1 - x0));
+        return new Sign(x0 + aside + narrower, y0, x1 + aside - narrower, y1, slant - lean, bar);
     }
 
     private static Sign of(Blob b, Upright upright) {

@@ -57,6 +57,13 @@ record TextRow(List<Blob> blobs, boolean along, Cell cell, int x0, int y0, int x
         return Math.abs(a0 + a1 - b0 - b1) / 2.0;
     }
 
+    /** White between it and a blob. */
+    double distance(Blob b) {
+        double dx = Math.max(0, Math.max(b.x0() - x1, x0 - b.x1()));
+        double dy = Math.max(0, Math.max(b.y0() - y1, y0 - b.y1()));
+        return Math.hypot(dx, dy);
+    }
+
     Blob first(Predicate<Blob> of) {
         return blobs.stream()
                 .filter(of)

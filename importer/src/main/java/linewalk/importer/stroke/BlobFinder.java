@@ -1,8 +1,10 @@
 package linewalk.importer.stroke;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -36,7 +38,8 @@ final class BlobFinder {
     private BlobFinder(Marks marks) {
         largestPt = LARGEST * Math.min(marks.widthPt(), marks.heightPt());
         int order = 0;
-        Set<Stroke> chains = WholeStrokes.ofChains(marks);
+        Set<Stroke> chains = Collections.newSetFromMap(new IdentityHashMap<>());
+        WholeStrokes.rows(marks, true).forEach(chains::addAll);
         for (Stroke s : marks.strokes()) {
             sort(Piece.of(order++, s), s.dash().solid() && !chains.contains(s));
         }
@@ -56,7 +59,9 @@ final class BlobFinder {
     }
 
     static List<Blob> find(Marks marks) {
-        return new BlobFinder(marks).blobs();
+        List<Blob> blobs = new BlobFinder(marks).blobs();
+        blobs.removeAll(Dashes.among(blobs, WholeStrokes.rows(marks, false)));
+        return blobs;
     }
 
     private record Bit(int piece, Segment segment, double penPt) {}

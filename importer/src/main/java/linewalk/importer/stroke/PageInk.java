@@ -1,6 +1,7 @@
 package linewalk.importer.stroke;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -18,12 +19,23 @@ import linewalk.importer.page.Stroke;
  *
  * @param rows of two signs and more
  * @param singles signs that stand alone, seen upright
+ * @param turned those of them that stand near text that is not upright, seen as it is
  * @param rings boxes of circles
  * @param lean of the page's letters
  */
-record PageInk(double widthPt, double heightPt, List<Row> rows, List<Row> singles, List<Box> rings, double lean) {
+record PageInk(
+        double widthPt,
+        double heightPt,
+        List<Row> rows,
+        List<Row> singles,
+        List<Row> turned,
+        List<Box> rings,
+        double lean) {
 
     private static final int ROUND = 8;
+
+    /** How far a turned sign may stand from text that is turned like it, in its heights: a sheet's number from its heading. */
+    private static final double NEAR_TEXT = 5;
 
     private static final double SQUARE = 0.05;
 
@@ -42,18 +54,36 @@ record PageInk(double widthPt, double heightPt, List<Row> rows, List<Row> single
             drafts = drafts(blobs, told, marks, cell);
         }
         if (drafts.isEmpty()) {
-            return new PageInk(marks.widthPt(), marks.heightPt(), List.of(), List.of(), List.of(), 0);
+            return new PageInk(marks.widthPt(), marks.heightPt(), List.of(), List.of(), List.of(), List.of(), 0);
         }
         double lean = Lettered.lean(drafts);
         List<Row> rows = Facing.of(Sizes.split(rows(drafts, lean, cell)));
         Set<Piece> taken = new HashSet<>();
         rows.forEach(r -> r.signs().forEach(s -> taken.addAll(s.pieces())));
-        List<Row> singles = blobs.stream()
+        List<Blob> alone = blobs.stream()
                 .filter(b -> !taken.contains(b.pieces().get(0)) && !b.straight() && !told.test(b.box()))
-                .map(b -> single(b, lean))
-                .filter(r -> r.heightPt() > 0)
+                .filter(b -> b.box().heightPt() > 0)
                 .toList();
-        return new PageInk(marks.widthPt(), marks.heightPt(), rows, singles, rings(marks), lean);
+        return new PageInk(
+                marks.widthPt(),
+                marks.heightPt(),
+                rows,
+                alone.stream().map(b -> single(b, Turn.of(0), lean)).toList(),
+                turned(alone, rows, lean),
+                rings(marks),
+                lean);
+    }
+
+    private static List<Row> turned(List<Blob> alone, List<Row> rows, double lean) {
+        Near<Row> near =
+                new Near<>(rows.stream().filter(r -> r.turn().deg() != 0).toList(), Row::box);
+        List<Row> turned = new ArrayList<>();
+        for (Blob b : alone) {
+            near.touching(b.box().grow(NEAR_TEXT * b.sizePt())).stream()
+                    .min(Comparator.comparingDouble(r -> r.box().distancePt(b.box())))
+                    .ifPresent(r -> turned.add(single(b, r.turn(), lean)));
+        }
+        return turned;
     }
 
     private static List<Box> rings(Marks marks) {
@@ -69,8 +99,7 @@ record PageInk(double widthPt, double heightPt, List<Row> rows, List<Row> single
         return rows.isEmpty();
     }
 
-    private static Row single(Blob b, double lean) {
-        Turn turn = Turn.of(0);
+    private static Row single(Blob b, Turn turn, double lean) {
         Placed p = Placed.of(b, turn);
         return new Row(turn, List.of(p.upright(turn, lean, p.v1())), p.heightPt(), p.v1(), lean, Cell.NONE);
     }

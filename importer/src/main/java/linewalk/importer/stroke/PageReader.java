@@ -2,8 +2,10 @@ package linewalk.importer.stroke;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import linewalk.importer.ocr.LetterReader;
 import linewalk.importer.ocr.ReadLetter;
 import linewalk.importer.stroke.ReadRow.Option;
@@ -48,17 +50,29 @@ final class PageReader {
             }
         }
         SingleTest test = new SingleTest(page);
+        Set<Piece> taken = new HashSet<>();
         for (Row r : page.singles()) {
             Shape shape = Shape.of(r.signs().get(0), r);
             ShapeClass known = book.find(shape);
-            ShapeClass c = known == null && test.lettering(r) ? book.nearest(shape) : known;
-            if (c != null
-                    && !c.candidates().isEmpty()
-                    && test.letter(r, c.candidates().get(0))) {
-                out.add(new ReadRow(r, List.of(options(c, List.of()))));
+            if (single(r, known == null && test.lettering(r) ? book.nearest(shape) : known, test, out)) {
+                taken.add(first(r));
             }
         }
+        page.turned().stream()
+                .filter(r -> !taken.contains(first(r)))
+                .forEach(r -> single(r, book.find(Shape.of(r.signs().get(0), r)), test, out));
         return out;
+    }
+
+    private static Piece first(Row single) {
+        return single.signs().get(0).pieces().get(0);
+    }
+
+    private static boolean single(Row r, ShapeClass c, SingleTest test, List<ReadRow> out) {
+        return c != null
+                && !c.candidates().isEmpty()
+                && test.letter(r, c.candidates().get(0))
+                && out.add(new ReadRow(r, List.of(options(c, List.of()))));
     }
 
     /** Figures may stand beside each other like letters, but they are drawn larger or smaller than these. */

@@ -2,6 +2,7 @@ package linewalk.importer.stroke;
 
 import java.util.Comparator;
 import java.util.List;
+import linewalk.drawing.Box;
 import linewalk.drawing.Point;
 import linewalk.importer.lettering.Cell;
 
@@ -37,6 +38,14 @@ record Row(Turn turn, List<Placed> signs, double heightPt, double baselinePt, do
     Point center() {
         double along = (signs.get(0).u0() + signs.get(signs.size() - 1).u1()) / 2;
         return turn.back(along, baselinePt - heightPt / 2);
+    }
+
+    Box box() {
+        return signs.stream()
+                .flatMap(s -> s.pieces().stream())
+                .map(Piece::box)
+                .reduce(Box::union)
+                .orElseThrow();
     }
 
     /** The same ink read the other way round. */

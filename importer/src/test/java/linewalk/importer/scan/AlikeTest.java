@@ -35,7 +35,7 @@ class AlikeTest {
                 .filter(b -> b.x0() > 190 && b.x1() < 400 && b.y0() > baseline - 60 && b.y1() < baseline + 20)
                 .toList();
         Upright page = Upright.of(new Tilt(0, 0), grey.width, grey.height);
-        return Seen.of(new TextRow(blobs, true, Cell.NONE), grey, page, 0);
+        return Seen.of(new TextRow(blobs, true, Cell.NONE), grey, page, 0, 0);
     }
 
     private static ReadLetter read(Option... options) {
