@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import linewalk.drawing.End;
 import linewalk.drawing.Finding;
 import linewalk.drawing.Line;
@@ -53,18 +55,18 @@ final class MateLines {
     }
 
     void check(Mates mates, List<Finding> findings) {
+        Map<Ref, Long> pairings = mates.pairings.stream()
+                .flatMap(p -> Stream.of(p.a().ref(), p.b().ref()).distinct())
+                .collect(Collectors.groupingBy(r -> r, Collectors.counting()));
         for (Pairing p : mates.pairings) {
+            boolean branches = pairings.get(p.a().ref()) > 1 || pairings.get(p.b().ref()) > 1;
             Optional<Line> one = unbranched(p.a().ref());
             Optional<Line> other = unbranched(p.b().ref());
-            if (one.isPresent() && other.isPresent() && p.confidence() >= Moves.SURE && !branches(p, mates)) {
+            if (one.isPresent() && other.isPresent() && p.confidence() >= Moves.SURE && !branches) {
                 size(p, one.get(), other.get()).ifPresent(findings::add);
                 kind(p, one.get(), other.get()).ifPresent(findings::add);
             }
         }
-    }
-
-    private static boolean branches(Pairing p, Mates mates) {
-        return mates.pairings.stream().anyMatch(o -> o != p && (o.touches(p.a().ref()) || o.touches(p.b().ref())));
     }
 
     private static Optional<Finding> size(Pairing p, Line one, Line other) {

@@ -35,6 +35,11 @@ final class Baselines {
     /** A stop drawn as a small outline. */
     private static final double STOP = 0.25;
 
+    /** The cap of a test point beside its name: it ends above this, and is so many times as broad as high. */
+    private static final double MIDDLE = 0.5;
+
+    private static final double FLAT = 1.5;
+
     private static final double SAME_HEIGHT = 0.03;
 
     /** Capitals are no lower than this, compared with brackets and the tallest small letters. */
@@ -219,7 +224,13 @@ final class Baselines {
     private static boolean fits(Placed p, double high, double base) {
         // as high as a letter and above the baseline: it belongs to a text of another size beside this one
         boolean floats = p.heightPt() > SMALL_LETTER * high && p.v1() < base - LEVEL * high;
-        return !floats && p.v0() > base - 1.2 * high && p.v1() < base + DESCENT * high && p.widthPt() < TOUCHING * high;
+        // flat, and as high up as a degree or inch sign, which are not flat
+        boolean cap = !p.straight() && p.v1() < base - MIDDLE * high && p.widthPt() > FLAT * p.heightPt();
+        return !floats
+                && !cap
+                && p.v0() > base - 1.2 * high
+                && p.v1() < base + DESCENT * high
+                && p.widthPt() < TOUCHING * high;
     }
 
     static double median(List<Double> values) {

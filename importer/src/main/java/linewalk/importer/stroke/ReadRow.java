@@ -16,11 +16,6 @@ record ReadRow(Row row, List<List<Option>> options) {
     /** Whatever was read, it is a letter. */
     private static final double SURE = 0.9;
 
-    /** Of a capital, above the baseline. */
-    private static final double MIDDLE = 0.5;
-
-    private static final double FLAT = 1.5;
-
     record Option(String text, double likelihood) {}
 
     /**
@@ -31,10 +26,10 @@ record ReadRow(Row row, List<List<Option>> options) {
     ReadRow trimmed(double blank, IntPredicate strange) {
         int from = 0;
         int to = options.size();
-        while (to - from > 1 && (isCap(from) || stray(from, strange) && row.gap(from) >= blank)) {
+        while (to - from > 1 && stray(from, strange) && row.gap(from) >= blank) {
             from++;
         }
-        while (to - from > 1 && (isCap(to - 1) || stray(to - 1, strange) && row.gap(to - 2) >= blank)) {
+        while (to - from > 1 && stray(to - 1, strange) && row.gap(to - 2) >= blank) {
             to--;
         }
         return to - from == options.size()
@@ -45,21 +40,9 @@ record ReadRow(Row row, List<List<Option>> options) {
     }
 
     private boolean stray(int i, IntPredicate strange) {
-        boolean straight = row.signs().get(i).straight() && !isLetter(i);
-        return straight || strange.test(i) && options.get(i).get(0).likelihood() < SURE;
-    }
-
-    private boolean isLetter(int i) {
-        return Character.isLetterOrDigit(options.get(i).get(0).text().charAt(0));
-    }
-
-    /** Flat and as high up as a degree or inch sign, which are not flat: the cap of a test point beside its name. */
-    private boolean isCap(int i) {
-        Placed s = row.signs().get(i);
-        return !isLetter(i)
-                && !s.straight()
-                && s.v1() < row.baselinePt() - MIDDLE * row.heightPt()
-                && s.widthPt() > FLAT * s.heightPt();
+        Option o = options.get(i).get(0);
+        boolean letter = Character.isLetterOrDigit(o.text().charAt(0));
+        return row.signs().get(i).straight() && !letter || strange.test(i) && o.likelihood() < SURE;
     }
 
     double likelihood() {

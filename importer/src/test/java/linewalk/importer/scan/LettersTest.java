@@ -88,4 +88,15 @@ class LettersTest {
 
         assertThat(texts(sketch)).contains("1A1");
     }
+
+    @Test
+    void onesOfInclinedLetteringAreNoSlashes() {
+        Sketch sketch = new Sketch()
+                .inclined("FILTRATION AND COOLING", 200, 200, 44)
+                .inclined("FILL IN THE OIL", 200, 280, 44)
+                .inclined("L-110", 400, 500, 44)
+                .inclined("1/B1", 800, 500, 44);
+
+        assertThat(texts(sketch)).contains("FILL IN THE OIL", "L-110", "1/B1");
+    }
 }

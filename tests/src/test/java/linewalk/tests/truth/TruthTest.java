@@ -73,7 +73,7 @@ class TruthTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"cork-saw", "ice-harvester"})
+    @ValueSource(strings = {"cork-saw", "ice-harvester", "roof-truss-press"})
     void plottedWithoutSightOfTheImporter(String set) {
         holds(set + "-plot", Sets.own(set).resolve("plot.pdf"), Sets.own(set).resolve("truth.json"));
     }
