@@ -220,7 +220,7 @@ final class ScanLettering {
                 continue;
             }
             boolean usual = usualSize(r, sizes);
-            boolean inBlock = inTitleBlock(b);
+            boolean inBlock = !usual && inTitleBlock(b);
             if (usual || inBlock || Ring.around(b, ink)) {
                 Seen seen = Seen.of(r, grey, page, inBlock ? turnBeside(b, read) : 0, lean);
                 List<ReadLetter> known = alike.known(seen);
