@@ -91,7 +91,10 @@ final class DashedRuns {
 
     /** What stands in rows like dashes, row by row: of chain lines, or of others, among which may be letters. */
     List<List<Stroke>> rows(List<Stroke> strokes, boolean chains) {
-        return found(byDirection(strokes), Collections.newSetFromMap(new IdentityHashMap<>())).stream()
+        List<Found> found = new ArrayList<>();
+        Set<Stroke> used = Collections.newSetFromMap(new IdentityHashMap<>());
+        byDirection(strokes).values().forEach(pieces -> rows(pieces, PIECES, List.of(), found, used));
+        return found.stream()
                 .filter(f -> f.stroke().dash().chain() == chains)
                 .map(f -> f.run().stream().flatMap(p -> p.strokes().stream()).toList())
                 .toList();

@@ -19,7 +19,7 @@ final class Dashes {
     /** In a row, pieces of it that are no part of a letter. */
     private static final double MOST = 0.75;
 
-    /** In lengths of the stroke: how near a letter stands that is level with it, and how level. */
+    /** In lengths of a sign: how near a letter stands that is level with it, and how level. */
     private static final double BESIDE = 1.25;
 
     private static final double LEVEL = 0.1;
@@ -62,7 +62,11 @@ final class Dashes {
                 .map(blobs::get)
                 .filter(b -> b == null || isOf(b, inRows))
                 .count();
-        long beside = row.stream().filter(this::hasLetterBeside).count();
+        Set<Stroke> own = identical(List.of(row));
+        long beside = row.stream()
+                .map(blobs::get)
+                .filter(b -> b != null && hasLetterBeside(b, own))
+                .count();
         return pure >= MOST * row.size() && 2 * beside < row.size();
     }
 
@@ -70,20 +74,16 @@ final class Dashes {
         return b.pieces().stream().allMatch(p -> p.mark() instanceof Stroke s && strokes.contains(s));
     }
 
-    /** Of a stroke that may be a one or an I: a sign beside it that begins and ends where it does. */
-    private boolean hasLetterBeside(Stroke s) {
-        Blob own = blobs.get(s);
-        if (own == null) {
-            return false;
-        }
-        Box b = s.box();
-        boolean upright = b.heightPt() > b.widthPt();
-        double length = Math.max(b.heightPt(), b.widthPt());
+    /** A sign that is not of the row begins and ends where this one does: letters of one height, on one line. */
+    private boolean hasLetterBeside(Blob own, Set<Stroke> row) {
+        Box b = own.box();
+        double length = own.sizePt();
+        boolean upright = !own.straight() || b.heightPt() > b.widthPt();
+        boolean lying = !own.straight() || !upright;
         return near.touching(b.grow(BESIDE * length)).stream()
-                .filter(o -> o != own)
+                .filter(o -> o != own && !isOf(o, row))
                 .map(Blob::box)
-                .anyMatch(o -> upright
-                        ? Math.abs(o.y0Pt() - b.y0Pt()) + Math.abs(o.y1Pt() - b.y1Pt()) < LEVEL * length
-                        : Math.abs(o.x0Pt() - b.x0Pt()) + Math.abs(o.x1Pt() - b.x1Pt()) < LEVEL * length);
+                .anyMatch(o -> upright && Math.abs(o.y0Pt() - b.y0Pt()) + Math.abs(o.y1Pt() - b.y1Pt()) < LEVEL * length
+                        || lying && Math.abs(o.x0Pt() - b.x0Pt()) + Math.abs(o.x1Pt() - b.x1Pt()) < LEVEL * length);
     }
 }
